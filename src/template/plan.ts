@@ -1,0 +1,100 @@
+/**
+ * What a template may say: tabs made of blocks. Data only; `sheets/` writes it into a spreadsheet.
+ *
+ * Texts and formulas may hold tokens in braces: `{length}`, `{mass}` … become the unit of the workbook,
+ * `{job}` the prefix of the job's names (`job14_`), `{tab:Tones}` the quoted name of another tab of the job.
+ */
+
+export type Value = string | number | boolean;
+
+/** How a block looks. Inputs have one tint, results none; the writer knows the colors. */
+export type Look =
+	| "title"
+	| "heading"
+	| "label"
+	| "input"
+	| "result"
+	| "total"
+	| "large"
+	| "note"
+	| "caution";
+
+/** What a column holds; the writer turns it into a number format for the workbook's units. */
+export type Format =
+	| "text"
+	| "whole"
+	| "number"
+	| "share"
+	| "money"
+	| "date"
+	| "length"
+	| "area"
+	| "volume"
+	| "coating"
+	| "mass"
+	| "pigment"
+	| "density"
+	| "temperature";
+
+export interface Block {
+	/** Top left cell, A1 notation. */
+	at: string;
+	/** Filled from the top left; a text that starts with `=` is a formula, `""` leaves a cell blank. */
+	rows?: readonly (readonly Value[])[];
+	/** Rows and columns that the look and the formats cover; default: the size of `rows`. */
+	size?: readonly [rows: number, columns: number];
+	look: Look;
+	/** One for all columns, or one a column. */
+	formats?: Format | readonly Format[];
+	/**
+	 * Name of the whole block. In a job tab it gets the job's prefix, in a studio tab `studio_`.
+	 * The data of a job with the same key is written into the block.
+	 */
+	name?: string;
+	align?: "left" | "center" | "right";
+	wrap?: boolean;
+	/** Shown beside the block's first cell. */
+	note?: string;
+}
+
+/** A dropdown (`list` or `from`) or a number between two limits. Strict ones refuse anything else. */
+export interface Choice {
+	range: string;
+	list?: readonly string[];
+	/** A named range, with tokens. */
+	from?: string;
+	between?: readonly [number, number];
+	help?: string;
+	strict?: boolean;
+}
+
+/** A conditional format; `when` is a formula without custom functions, for the range's first cell. */
+export interface Rule {
+	range: string;
+	when: string;
+	look: "warning" | "done" | "muted" | "current";
+}
+
+export interface Tab {
+	/** Job tabs are written as `14 Tones`. */
+	name: string;
+	color: string;
+	/** Grid size: new tabs are cut to it. */
+	rows: number;
+	/** Column widths in pixels, from column A; their number is the number of columns. */
+	widths: readonly number[];
+	frozenRows?: number;
+	frozenColumns?: number;
+	blocks: readonly Block[];
+	choices?: readonly Choice[];
+	rules?: readonly Rule[];
+	/** Columns kept out of sight, e.g. `["P:X"]`. */
+	hidden?: readonly string[];
+	/** What is printed, e.g. `A1:N60`. */
+	print?: string;
+	/** Name of one cell range more than blocks have: name to A1. */
+	names?: Readonly<Record<string, string>>;
+}
+
+/** Data for named blocks: one value, or rows. */
+export type Slots = Readonly<Record<string, Value | readonly (readonly Value[])[]>>;
