@@ -1,2 +1,13 @@
 /** What a person can correct: one sentence naming the argument, what is allowed and what came. */
 export class InputError extends Error {}
+
+/** The answer of `work`; what a person can correct in it is told with the place it happened, e.g. `row 3: …`. */
+export function at<T>(place: string, work: () => T): T {
+	try {
+		return work();
+	} catch (error) {
+		if (error instanceof InputError)
+			throw new InputError(`${place}: ${error.message}`);
+		throw error;
+	}
+}

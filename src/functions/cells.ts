@@ -1,0 +1,177 @@
+/** What a cell holds, read by the rules of the sheet functions: blank, error cell, date, number, text. */
+import { InputError } from "../calc/errors";
+import { lengthM } from "./typed";
+import {
+	fromSi,
+	type Quantity,
+	toSi,
+	type UnitSystem,
+	unitName,
+} from "./units";
+
+/** What is allowed, in SI. */
+export interface Limits {
+	above?: number;
+	min?: number;
+	below?: number;
+	max?: number;
+	whole?: boolean;
+}
+
+const ERROR_CELL = /^(#[A-Z0-9/]+[!?]?|Loading\.\.\.)$/;
+
+export const isBlank = (cell: unknown): boolean =>
+	cell === undefined ||
+	cell === null ||
+	(typeof cell === "string" && cell.trim() === "");
+
+const isDate = (cell: unknown): cell is Date =>
+	Object.prototype.toString.call(cell) === "[object Date]";
+
+/** A number as people write it: no noise of binary arithmetic. */
+export const plain = (value: number): string =>
+	String(Number(value.toPrecision(10)));
+
+const percent = (share: number): string => `${plain(share * 100)}%`;
+
+/** What came, for an error sentence. */
+export function came(cell: unknown): string {
+	if (typeof cell === "number") return plain(cell);
+	if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+	if (isDate(cell)) return "a date";
+	const text = String(cell).trim();
+	return `"${text.length > 60 ? `${text.slice(0, 60)}…` : text}"`;
+}
+
+/** Fails where the cell is blank or an error cell; every other reading starts here. */
+export function filled(name: string, cell: unknown): unknown {
+	if (isBlank(cell)) throw new InputError(`${name} is blank`);
+	if (typeof cell === "string" && ERROR_CELL.test(cell.trim()))
+		throw new InputError(`${name} is an error cell (${cell.trim()})`);
+	return cell;
+}
+
+/** A number in the unit it is typed in; TRUE, text and dates are no numbers. */
+export function numberIn(name: string, cell: unknown): number {
+	const value = filled(name, cell);
+	if (typeof value === "number" && Number.isFinite(value)) return value;
+	throw new InputError(`${name} must be a number, got ${came(value)}`);
+}
+
+/** A length in meters, from a number or a text as people write it. */
+export function lengthIn(
+	name: string,
+	cell: unknown,
+	units: UnitSystem,
+): number {
+	const value = filled(name, cell);
+	if (isDate(value))
+		throw new InputError(
+			`${name}: ${value.getMonth() + 1}/${value.getDate()} was read as a date: format the cell as plain text`,
+		);
+	if (typeof value !== "string")
+		return toSi(numberIn(name, value), "length", units);
+	try {
+		return lengthM(value, units === "us" ? "in" : "mm");
+	} catch (error) {
+		if (error instanceof InputError)
+			throw new InputError(`${name}: ${error.message}`);
+		throw error;
+	}
+}
+
+/** A name or another text; a number typed for a name is that text. */
+export function textIn(name: string, cell: unknown): string {
+	const value = filled(name, cell);
+	if (typeof value === "string") return value.trim();
+	if (typeof value === "number" && Number.isFinite(value)) return plain(value);
+	throw new InputError(`${name} must be text, got ${came(value)}`);
+}
+
+/** One of the allowed words, whatever its case. */
+export function wordIn<W extends string>(
+	name: string,
+	cell: unknown,
+	words: readonly W[],
+): W {
+	const value = filled(name, cell);
+	const typed = typeof value === "string" ? value.trim().toLowerCase() : "";
+	const word = words.find((candidate) => candidate.toLowerCase() === typed);
+	if (word !== undefined) return word;
+	const list =
+		words.length > 2
+			? `one of ${words.join(", ")}`
+			: words.map((candidate) => candidate).join(" or ");
+	throw new InputError(`${name} must be ${list}, got ${came(value)}`);
+}
+
+function limitWords(
+	{ above, min, below, max, whole }: Limits,
+	show: (bound: number) => string,
+): string {
+	const kind = whole ? "a whole number" : "";
+	const low = min ?? above;
+	const high = max ?? below;
+	if (low !== undefined && high !== undefined)
+		return `${kind} between ${show(low)} and ${show(high)}${exclusions(above, below, show)}`.trim();
+	if (above !== undefined) return `${kind} above ${show(above)}`.trim();
+	if (min !== undefined) return `${kind && `${kind}, `}${show(min)} or more`;
+	if (below !== undefined) return `${kind} below ${show(below)}`.trim();
+	if (max !== undefined) return `${kind && `${kind}, `}${show(max)} or less`;
+	return kind;
+}
+
+function exclusions(
+	above: number | undefined,
+	below: number | undefined,
+	show: (bound: number) => string,
+): string {
+	const out = [above, below]
+		.filter((bound): bound is number => bound !== undefined)
+		.map(show);
+	return out.length ? `, not ${out.join(" or ")}` : "";
+}
+
+const within = (
+	value: number,
+	{ above, min, below, max, whole }: Limits,
+): boolean =>
+	(above === undefined || value > above) &&
+	(min === undefined || value >= min) &&
+	(below === undefined || value < below) &&
+	(max === undefined || value <= max) &&
+	(!whole || Number.isInteger(value));
+
+/** The SI value when it is within the limits, else a sentence in the unit the person types. */
+export function limited(
+	name: string,
+	value: number,
+	cell: unknown,
+	limits: Limits,
+	unit: Quantity | undefined,
+	units: UnitSystem,
+): number {
+	if (within(value, limits)) return value;
+	const show = (bound: number) =>
+		unit
+			? `${plain(fromSi(bound, unit, units))} ${unitName(unit, units)}`
+			: plain(bound);
+	throw new InputError(
+		`${name} must be ${limitWords(limits, show)}, got ${came(cell)}`,
+	);
+}
+
+/** A share: a number from 0 to 1 that people see as a percentage. */
+export function shareIn(name: string, cell: unknown, limits: Limits): number {
+	const value = numberIn(name, cell);
+	const allowed = { min: 0, max: 1, ...limits };
+	if (limits.above !== undefined) delete (allowed as Limits).min;
+	if (limits.below !== undefined) delete (allowed as Limits).max;
+	if (within(value, allowed)) return value;
+	const hint = within(value / 100, allowed)
+		? ` (type ${plain(value)}% or ${plain(value / 100)})`
+		: "";
+	throw new InputError(
+		`${name} must be ${limitWords(allowed, percent)}, got ${percent(value)}${hint}`,
+	);
+}

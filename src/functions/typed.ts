@@ -1,0 +1,91 @@
+import { InputError } from "../calc/errors";
+
+const INCH_M = 0.0254;
+
+const UNIT_M: Record<string, number> = {
+	mm: 0.001,
+	cm: 0.01,
+	m: 1,
+	in: INCH_M,
+	ft: 12 * INCH_M,
+};
+
+const FRACTIONS: Record<string, string> = {
+	"½": "1/2",
+	"⅓": "1/3",
+	"⅔": "2/3",
+	"¼": "1/4",
+	"¾": "3/4",
+	"⅕": "1/5",
+	"⅖": "2/5",
+	"⅗": "3/5",
+	"⅘": "4/5",
+	"⅙": "1/6",
+	"⅚": "5/6",
+	"⅛": "1/8",
+	"⅜": "3/8",
+	"⅝": "5/8",
+	"⅞": "7/8",
+};
+
+/** `2`, `2.4`, `2,4`, `1/2`, `25 1/2`, `25-1/2`. */
+const NUMBER = String.raw`(?:\d+[ -]\d+/\d+|\d+/\d+|\d+(?:[.,]\d+)?|[.,]\d+)`;
+const FEET = new RegExp(`^(${NUMBER}) ?ft(?: ?-? ?(${NUMBER})(?: ?in)?)?$`);
+const ONE_UNIT = new RegExp(`^(${NUMBER}) ?(mm|cm|m|in)?$`);
+
+/** One spelling for every sign: `8′–0½″` becomes `8 ft-0 1/2 in`. */
+function plainSpelling(text: string): string {
+	return text
+		.toLowerCase()
+		.replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/g, (sign) => ` ${FRACTIONS[sign]}`)
+		.replace(/[⁄∕]/g, "/")
+		.replace(/[–—‐‑−]/g, "-")
+		.replace(/''|["″”“]/g, " in ")
+		.replace(/['′’‘]/g, " ft ")
+		.replace(/\b(?:inches|inch|in)\b\.?/g, " in ")
+		.replace(/(\d) *(?:feet|foot|ft)\b\.?/g, "$1 ft ")
+		.replace(/(\d) *in\b/g, "$1 in ")
+		.replace(/\s+/g, " ")
+		.replace(/ ?- ?/g, "-")
+		.trim();
+}
+
+function quantity(number: string): number {
+	const [, whole = "0", top, bottom] =
+		/^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(number) ?? [];
+	if (top === undefined || bottom === undefined)
+		return Number(number.replace(",", "."));
+	const fraction = Number(top) / Number(bottom);
+	// "25 3/2" is a slip of the finger; "3/2" alone may be meant.
+	return whole !== "0" && fraction >= 1 ? Number.NaN : Number(whole) + fraction;
+}
+
+/**
+ * A typed length in meters; a number without a unit is taken in `bareUnit` (`mm` or `in`), after feet in inches.
+ *
+ * @throws InputError when the text is no length, or when a comma may stand for thousands as well as for a decimal.
+ */
+export function lengthM(text: string, bareUnit: "mm" | "in"): number {
+	const spelled = plainSpelling(text);
+	if (/(?<![\d.,])\d+,\d{3}(?![\d.,])/.test(spelled))
+		throw new InputError(
+			`"${text}" can be read in two ways: type ${spelled.replace(",", "")} or ${spelled.replace(",", ".")}`,
+		);
+	const negative = spelled.startsWith("-");
+	const length = unsignedM(negative ? spelled.slice(1) : spelled, bareUnit);
+	if (!Number.isFinite(length))
+		throw new InputError(
+			`"${text}" is not a length: type for example 2440, 8' 1/2", 25 1/2 or 650 mm`,
+		);
+	return negative ? -length : length;
+}
+
+function unsignedM(spelled: string, bareUnit: "mm" | "in"): number {
+	const [, feet, inches = "0"] = FEET.exec(spelled) ?? [];
+	if (feet !== undefined)
+		return (quantity(feet) * 12 + quantity(inches)) * INCH_M;
+	const [, number, unit = bareUnit] = ONE_UNIT.exec(spelled) ?? [];
+	return number === undefined
+		? Number.NaN
+		: quantity(number) * (UNIT_M[unit] ?? Number.NaN);
+}
