@@ -1,14 +1,13 @@
 import { InputError } from "../calc/errors";
 
-const INCH_M = 0.0254;
-
-const UNIT_M: Record<string, number> = {
-	mm: 0.001,
-	cm: 0.01,
-	m: 1,
-	in: INCH_M,
-	ft: 12 * INCH_M,
+/** Units of a length in tenths of a millimeter: whole numbers keep 96 in exact. */
+const TENTHS_MM: Record<string, number> = {
+	mm: 10,
+	cm: 100,
+	m: 10000,
+	in: 254,
 };
+const TENTHS_A_METER = 10000;
 
 const FRACTIONS: Record<string, string> = {
 	"½": "1/2",
@@ -83,9 +82,9 @@ export function lengthM(text: string, bareUnit: "mm" | "in"): number {
 function unsignedM(spelled: string, bareUnit: "mm" | "in"): number {
 	const [, feet, inches = "0"] = FEET.exec(spelled) ?? [];
 	if (feet !== undefined)
-		return (quantity(feet) * 12 + quantity(inches)) * INCH_M;
+		return ((quantity(feet) * 12 + quantity(inches)) * 254) / TENTHS_A_METER;
 	const [, number, unit = bareUnit] = ONE_UNIT.exec(spelled) ?? [];
 	return number === undefined
 		? Number.NaN
-		: quantity(number) * (UNIT_M[unit] ?? Number.NaN);
+		: (quantity(number) * (TENTHS_MM[unit] ?? Number.NaN)) / TENTHS_A_METER;
 }

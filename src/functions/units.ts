@@ -18,77 +18,83 @@ export type Quantity =
 	| "evaporation"
 	| "coverage";
 
+/**
+ * SI = (number − zero) × times / over. Two whole numbers where the definition allows it: 96 in is then 2.4384 m and
+ * 96 in again, not 95.99999999999999.
+ */
 interface Unit {
 	name: string;
-	/** SI = (number − zero) × size. */
-	size: number;
+	times: number;
+	over?: number;
 	zero?: number;
 }
 
 // Exact by definition (NIST SP 811, appendix B): inch, foot, pound, US gallon, mile; g is 9.80665 m/s².
-const INCH_M = 0.0254;
-const FOOT_M = 12 * INCH_M;
-const POUND_KG = 0.45359237;
-const GALLON_M3 = 231 * INCH_M ** 3;
-const POUND_FORCE_N = POUND_KG * 9.80665;
+const POUND = { times: 45359237, over: 1e8 };
+const SQUARE_FOOT = { times: 9290304, over: 1e8 };
+const CUBIC_FOOT = { times: 28316846592, over: 1e12 };
+const GALLON = { times: 3785411784, over: 1e12 };
+const ratio = ({ times, over }: { times: number; over: number }) =>
+	times / over;
+const POUND_FORCE_N = ratio(POUND) * 9.80665;
 
 /** `calc` counts in m, m², m³, kg, kg/m³, °C, °C·h, Pa, m/s, kg/m²·h and m²/m³. */
 const UNITS: Record<Quantity, Record<UnitSystem, Unit>> = {
 	length: {
-		metric: { name: "mm", size: 1 / 1000 },
-		us: { name: "in", size: INCH_M },
+		metric: { name: "mm", times: 1, over: 1000 },
+		us: { name: "in", times: 254, over: 10000 },
 	},
 	area: {
-		metric: { name: "m²", size: 1 },
-		us: { name: "ft²", size: FOOT_M ** 2 },
+		metric: { name: "m²", times: 1 },
+		us: { name: "ft²", ...SQUARE_FOOT },
 	},
 	volume: {
-		metric: { name: "L", size: 1 / 1000 },
-		us: { name: "ft³", size: FOOT_M ** 3 },
+		metric: { name: "L", times: 1, over: 1000 },
+		us: { name: "ft³", ...CUBIC_FOOT },
 	},
 	coating: {
-		metric: { name: "L", size: 1 / 1000 },
-		us: { name: "US gal", size: GALLON_M3 },
+		metric: { name: "L", times: 1, over: 1000 },
+		us: { name: "US gal", ...GALLON },
 	},
 	mass: {
-		metric: { name: "kg", size: 1 },
-		us: { name: "lb", size: POUND_KG },
+		metric: { name: "kg", times: 1 },
+		us: { name: "lb", ...POUND },
 	},
 	pigment: {
-		metric: { name: "g", size: 1 / 1000 },
-		us: { name: "g", size: 1 / 1000 },
+		metric: { name: "g", times: 1, over: 1000 },
+		us: { name: "g", times: 1, over: 1000 },
 	},
 	density: {
-		metric: { name: "kg/m³", size: 1 },
-		us: { name: "lb/ft³", size: POUND_KG / FOOT_M ** 3 },
+		metric: { name: "kg/m³", times: 1 },
+		us: { name: "lb/ft³", times: ratio(POUND) / ratio(CUBIC_FOOT) },
 	},
 	temperature: {
-		metric: { name: "°C", size: 1 },
-		us: { name: "°F", size: 1 / 1.8, zero: 32 },
+		metric: { name: "°C", times: 1 },
+		us: { name: "°F", times: 5, over: 9, zero: 32 },
 	},
 	degreeHours: {
-		metric: { name: "°C·h", size: 1 },
-		us: { name: "°F·h", size: 1 / 1.8 },
+		metric: { name: "°C·h", times: 1 },
+		us: { name: "°F·h", times: 5, over: 9 },
 	},
 	stress: {
-		metric: { name: "MPa", size: 1e6 },
-		us: { name: "psi", size: POUND_FORCE_N / INCH_M ** 2 },
+		metric: { name: "MPa", times: 1e6 },
+		us: { name: "psi", times: POUND_FORCE_N / 0.0254 ** 2 },
 	},
 	pressure: {
-		metric: { name: "kPa", size: 1000 },
-		us: { name: "lb/ft²", size: POUND_FORCE_N / FOOT_M ** 2 },
+		metric: { name: "kPa", times: 1000 },
+		us: { name: "lb/ft²", times: POUND_FORCE_N / ratio(SQUARE_FOOT) },
 	},
 	wind: {
-		metric: { name: "km/h", size: 1 / 3.6 },
-		us: { name: "mph", size: (5280 * FOOT_M) / 3600 },
+		metric: { name: "km/h", times: 10, over: 36 },
+		us: { name: "mph", times: 1609.344, over: 3600 },
 	},
 	evaporation: {
-		metric: { name: "kg/m²·h", size: 1 },
-		us: { name: "lb/ft²·h", size: POUND_KG / FOOT_M ** 2 },
+		metric: { name: "kg/m²·h", times: 1 },
+		us: { name: "lb/ft²·h", times: ratio(POUND) / ratio(SQUARE_FOOT) },
 	},
 	coverage: {
-		metric: { name: "m²/L", size: 1000 },
-		us: { name: "ft²/US gal", size: FOOT_M ** 2 / GALLON_M3 },
+		metric: { name: "m²/L", times: 1000 },
+		us: { name: "ft²/US gal", times: ratio(SQUARE_FOOT) / ratio(GALLON) },
 	},
 };
 
@@ -102,8 +108,8 @@ export function toSi(
 	quantity: Quantity,
 	units: UnitSystem,
 ): number {
-	const { size, zero = 0 } = UNITS[quantity][units];
-	return (value - zero) * size;
+	const { times, over = 1, zero = 0 } = UNITS[quantity][units];
+	return ((value - zero) * times) / over;
 }
 
 /** An SI number in the person's unit. */
@@ -112,6 +118,6 @@ export function fromSi(
 	quantity: Quantity,
 	units: UnitSystem,
 ): number {
-	const { size, zero = 0 } = UNITS[quantity][units];
-	return value / size + zero;
+	const { times, over = 1, zero = 0 } = UNITS[quantity][units];
+	return (value * over) / times + zero;
 }
