@@ -1,0 +1,168 @@
+/** What the desk takes and offers, headless and in the page alike. */
+import type { Univer } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import type { IFunctionNames } from "@univerjs/engine-formula";
+
+/** A function class of the engine and the name it has in formulas. */
+export type EngineFunction = [new (name: IFunctionNames) => object, string];
+
+/** One running Univer. Only one may live in a process at a time. */
+export interface Engine {
+	univer: Univer;
+	api: FUniver;
+	dispose(): void;
+}
+
+/** Starts Univer with these functions; headless or with a grid is the caller's choice. */
+export type StartEngine = (functions: EngineFunction[]) => Engine;
+
+/**
+ * A bare script context: what Apps Script's has and nothing else.
+ * `compile` makes a function of the given parameter names and body inside it.
+ */
+export interface Realm {
+	compile(
+		parameters: readonly string[],
+		body: string,
+	): (...values: unknown[]) => unknown;
+	/** Names of the context's own global variables. */
+	globals(): string[];
+}
+
+/** The files of the built add-on, as text. */
+export interface AddOn {
+	code: string;
+	/** Panel pages by file name without `.html`. */
+	pages: Readonly<Record<string, string>>;
+	manifest?: string;
+}
+
+export type Locale = "en_US" | "de_DE" | "fr_FR" | "pt_BR";
+export type Mode = "NONE" | "LIMITED" | "FULL";
+
+export interface Question {
+	title: string;
+	text: string;
+	/** In order, e.g. `["YES", "NO"]`. */
+	buttons: readonly string[];
+}
+
+export interface Sidebar {
+	title: string;
+	html: string;
+}
+
+/** The person at the desk: answers what the script asks, sees what it shows. */
+export interface Person {
+	/** The button pressed; `CLOSE` for the window's own. */
+	alert?(question: Question): string;
+	prompt?(question: Question): { button: string; text: string };
+	sidebar?(page: Sidebar): void;
+	toast?(text: string, title: string): void;
+}
+
+export interface DeskOptions {
+	addOn: AddOn;
+	startEngine: StartEngine;
+	openRealm: () => Realm;
+	locale?: Locale;
+	person?: Person;
+	/** False: functions answer `#NAME?` until a menu function has run. Default false, as in a fresh file. */
+	enabled?: boolean;
+	/** A workbook kept with `save()`; default one blank tab. */
+	saved?: SavedWorkbook;
+}
+
+/** Plain JSON. */
+export interface SavedWorkbook {
+	workbook: unknown;
+	beside: unknown;
+}
+
+export interface MenuItem {
+	/** What the person reads. */
+	label: string;
+	/** The script's function. */
+	run: string;
+}
+
+export interface Menu {
+	title: string;
+	items: MenuItem[];
+}
+
+export interface CallOptions {
+	mode?: Mode;
+	/** Throws once, at the service call of this number (1 is the first). */
+	failAt?: number;
+	/** Another person's moment: runs before the service call of this number. */
+	otherAt?: number;
+	other?: (desk: { call(name: string, args?: unknown[]): unknown }) => void;
+}
+
+export interface CellError {
+	tab: string;
+	cell: string;
+	/** `#ERROR!`, `#REF!` … */
+	shown: string;
+	/** The sentence the function threw, where one did. */
+	message: string;
+}
+
+export interface Counts {
+	/** Apps Script service calls of the last entry point. */
+	services: number;
+	/** The same, by name: `Range.setValues` → 12. */
+	byName: Readonly<Record<string, number>>;
+	/** Custom function calls since the desk was opened or `resetCounts`. */
+	functions: number;
+}
+
+/** One cell's value as `getValues` gives it. */
+export type CellValue = string | number | boolean | Date;
+
+export interface Desk {
+	readonly engine: Engine;
+	/**
+	 * Runs an entry point as `google.script.run` does, then lets the workbook settle.
+	 * Calls queue. Arguments and answer are plain data; a thrown error arrives as Error.
+	 */
+	call(
+		name: string,
+		args?: readonly unknown[],
+		options?: CallOptions,
+	): Promise<unknown>;
+	/** The menus `onOpen` built. */
+	menus(): readonly Menu[];
+	/** Chooses a menu item by its label; this enables the add-on in the file. */
+	choose(label: string): Promise<void>;
+	/** The open panel, if any. */
+	sidebar(): Sidebar | undefined;
+	closeSidebar(): void;
+	/** Types into a cell as a person would; settle afterwards. */
+	type(tab: string, cell: string, text: string): void;
+	/** Selects a range, as a click on it would. */
+	select(tab: string, range: string): void;
+	/** The values of a range; a single cell gives one row of one. */
+	read(tab: string, range: string): CellValue[][];
+	/** The shown texts of a range. */
+	display(tab: string, range: string): string[][];
+	formula(tab: string, cell: string): string;
+	/** The tab and range a name stands for. */
+	named(name: string): { tab: string; range: string } | undefined;
+	tabs(): string[];
+	/** What is wrong in a cell, or undefined. */
+	errorAt(tab: string, cell: string): CellError | undefined;
+	/** Every error cell of the workbook. */
+	errors(): CellError[];
+	/** Recalculates until two passes agree. */
+	settle(): Promise<void>;
+	/** For a live page: after every calculation, calculates again until nothing changes. Returns a stop. */
+	keepSettled(): () => void;
+	counts(): Counts;
+	resetCounts(): void;
+	/** The whole workbook as comparable JSON text. */
+	state(): string;
+	save(): SavedWorkbook;
+	dispose(): void;
+}
