@@ -1,0 +1,22 @@
+/** What a page would fetch, by what asks for it. */
+const LOADS: Record<string, RegExp> = {
+	"an element that loads a file":
+		/<(script|link|img|iframe|object|embed)\b[^>]*\s(src|href|data)\s*=/i,
+	"a style that loads a file": /@import|url\(\s*["']?(?!data:)/i,
+	"a script that loads a file":
+		/\bfetch\(|XMLHttpRequest|WebSocket|EventSource|sendBeacon|importScripts|\bimport\(/,
+	"a template mark": /<\?/,
+	"what a sandboxed page has not":
+		/\b(localStorage|sessionStorage|indexedDB)\b|document\.cookie/,
+};
+
+/** Complaints of the panel: one page that loads nothing, small. */
+export function panelComplaints(html: string): string[] {
+	const found = Object.entries(LOADS)
+		.filter(([, pattern]) => pattern.test(html))
+		.map(([what]) => `Panel.html has ${what}`);
+	const scripts = html.match(/<\/script/gi)?.length ?? 0;
+	const elements =
+		scripts === 1 ? [] : [`Panel.html has ${scripts} ends of a script, not 1`];
+	return [...found, ...elements];
+}

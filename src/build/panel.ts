@@ -1,0 +1,42 @@
+import { join } from "node:path";
+import { build } from "esbuild";
+
+const ENTRY = join(import.meta.dirname, "../sidebar/main.tsx");
+
+/** Text of a script or style that cannot close its own element or open a comment. */
+const inElement = (text: string): string =>
+	text.replace(/<(?=\/(?:script|style)|!--|\?)/gi, "\\x3C");
+
+/** One page with the panel's script and style inside, since Apps Script serves no other files. */
+export async function bundlePanel(entry = ENTRY): Promise<string> {
+	const result = await build({
+		entryPoints: [entry],
+		bundle: true,
+		write: false,
+		outdir: "panel",
+		format: "iife",
+		platform: "browser",
+		target: "es2020",
+		charset: "utf8",
+		legalComments: "none",
+		minify: true,
+	});
+	const text = (extension: string): string =>
+		result.outputFiles.find(({ path }) => path.endsWith(extension))?.text ?? "";
+	return page(inElement(text(".js").trim()), text(".css").trim());
+}
+
+const page = (script: string, style: string): string => `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<base target="_top">
+<title>Tonefold</title>
+<style>${style}</style>
+</head>
+<body>
+<div id="panel"></div>
+<script>${script}</script>
+</body>
+</html>
+`;

@@ -1,0 +1,45 @@
+import type { SheetFunction } from "../functions/declare";
+import type { EntryPoint } from "./entries";
+import { paramHelp } from "./help";
+
+/** The one private global: Sheets does not call a name that ends in `_`. */
+export const NAMESPACE = "tonefold_";
+
+/** Nothing in a comment may end it or start a tag. */
+const inComment = (text: string): string =>
+	text.replace(/\s+/g, " ").replace(/\*\//g, "* /").replace(/@/g, "(at)");
+
+/** Sheets takes the text in braces for the sample of an argument. */
+const sample = (text: string): string => text.replace(/[{}]/g, "");
+
+/**
+ * A top-level function that a cell can call, under the comment that Sheets shows as its help.
+ *
+ * Its parameters are named, since Sheets lists them from the signature, and `arguments` passes on how many came.
+ */
+export function sheetStub(fn: SheetFunction): string {
+	const params = Object.entries(fn.params);
+	const lines = [
+		...[fn.summary, fn.limits ?? ""].filter(Boolean).map(inComment),
+		"",
+		...params.map(
+			([name, param], i) =>
+				`@param {${sample(inComment(fn.example.shown[i] ?? usual(param.kind)))}} ${name} ${inComment(paramHelp(param))}`,
+		),
+		`@return ${inComment(fn.answer.text)}`,
+		"@customfunction",
+	];
+	const signature = params.map(([name]) => name).join(", ");
+	return `${comment(lines)}\nfunction ${fn.name}(${signature}) {\n  return ${NAMESPACE}.call("${fn.name}", arguments);\n}\n`;
+}
+
+const usual = (kind: string): string =>
+	({ units: '"metric"', cell: "A2" })[kind] ?? "A2:A9";
+
+const comment = (lines: readonly string[]): string =>
+	`/**\n${lines.map((line) => ` * ${line}`.trimEnd()).join("\n")}\n */`;
+
+/** A top-level function that the menu, a trigger or the panel calls. */
+export function entryStub({ name, params, doc }: EntryPoint): string {
+	return `/** ${inComment(doc)} */\nfunction ${name}(${params.join(", ")}) {\n  return ${NAMESPACE}.entries.${name}.apply(null, arguments);\n}\n`;
+}
