@@ -3,26 +3,12 @@ import type { Tolerance } from "./published";
 export interface Difference {
 	/** Where in the answer, e.g. `[0][2]`; blank for a scalar. */
 	at: string;
-	/** Of the expected number; absolute where that is 0. */
-	relative: number;
-	/** Infinity where the two are not of one kind or shape. */
-	absolute: number;
+	got: unknown;
+	expected: unknown;
+	/** Of the expected number, absolute where that is 0; undefined between texts. */
+	relative?: number;
 	within: boolean;
 }
-
-const unlike = (at: string): Difference => ({
-	at,
-	relative: Number.POSITIVE_INFINITY,
-	absolute: Number.POSITIVE_INFINITY,
-	within: false,
-});
-
-const same = (at: string): Difference => ({
-	at,
-	relative: 0,
-	absolute: 0,
-	within: true,
-});
 
 function betweenNumbers(
 	got: number,
@@ -31,14 +17,17 @@ function betweenNumbers(
 	at: string,
 ): Difference {
 	const absolute = Math.abs(got - expected);
-	const relative = expected === 0 ? absolute : absolute / Math.abs(expected);
+	const size = Math.abs(expected);
 	const allowed =
-		typeof tolerance === "number"
-			? tolerance
-			: tolerance.rel * Math.abs(expected);
-	// The last bits of the sum are not the source's.
-	const within = absolute <= allowed + 1e-12 * Math.abs(expected);
-	return { at, relative, absolute, within };
+		typeof tolerance === "number" ? tolerance : tolerance.rel * size;
+	return {
+		at,
+		got,
+		expected,
+		relative: size === 0 ? absolute : absolute / size,
+		// A difference of exactly half a digit must not fail by its last bits.
+		within: absolute <= allowed + 1e-12 * size,
+	};
 }
 
 /** Differences of an answer from what is printed, one a cell; `null` in `expected` is not compared. */
@@ -51,12 +40,12 @@ export function differences(
 	if (expected === null) return [];
 	if (Array.isArray(expected)) {
 		if (!Array.isArray(got) || got.length !== expected.length)
-			return [unlike(at)];
+			return [{ at, got, expected, within: false }];
 		return expected.flatMap((cell, i) =>
 			differences(got[i], cell, tolerance, `${at}[${i}]`),
 		);
 	}
 	if (typeof expected === "number" && typeof got === "number")
 		return [betweenNumbers(got, expected, tolerance, at)];
-	return [got === expected ? same(at) : unlike(at)];
+	return [{ at, got, expected, within: got === expected }];
 }

@@ -1,0 +1,88 @@
+import { describe, expect, test } from "vitest";
+import { written } from "./architecture/files";
+import { type Floor, imports, violations } from "./architecture/imports";
+
+/** Who may import whom: every import points down. Packages are those a floor stands on. */
+const TABLE: Record<string, Floor> = {
+	"src/calc": { packages: /^culori(\/fn)?$/ },
+	"src/functions": { folders: ["src/calc"] },
+	"src/template": {},
+	templates: { types: ["src/template"] },
+	"src/sheets": {
+		folders: ["src/functions", "templates", "src/template", "src/calc"],
+	},
+	"src/sidebar": {
+		folders: ["src/calc", "src/functions"],
+		types: ["src/sheets/messages"],
+		packages: /^preact(\/|$)/,
+	},
+	"src/desk": {
+		packages:
+			/^(node:|@univerjs\/|rxjs$|react$|react-dom|esbuild$|playwright-core$)/,
+	},
+	"src/build": {
+		folders: ["src/functions"],
+		packages: /^(node:|esbuild$|acorn$)/,
+	},
+};
+
+const files = written();
+const sources = files.filter(({ file }) =>
+	/^(src|templates)\/.*\.(ts|tsx|js|mjs)$/.test(file),
+);
+
+describe("imports", () => {
+	test("there are some to look at", () => {
+		const found = sources.flatMap(({ text }) => imports(text));
+		expect(found.length).toBeGreaterThan(20);
+	});
+
+	test("all point down", () => {
+		expect(sources.flatMap((source) => violations(source, TABLE))).toEqual([]);
+	});
+
+	test.each([
+		["src/calc/mix.ts", 'import { x } from "../functions/units";'],
+		["src/calc/mix.ts", 'import { readFileSync } from "node:fs";'],
+		["src/functions/mix.ts", 'import {\n\ta,\n\tb,\n} from "../sheets/menu";'],
+		["src/functions/mix.ts", 'export * from "../template/plan";'],
+		["templates/tones.ts", 'import { tab } from "../src/template/plan";'],
+		["templates/tones.ts", 'import type { A } from "../src/calc/tones";'],
+		["src/sheets/menu.ts", 'export { a } from "../desk/serve";'],
+		["src/sidebar/main.tsx", 'import type { A } from "../sheets/menu";'],
+		["src/sidebar/main.tsx", 'import { a } from "../sheets/messages";'],
+		["src/desk/serve.ts", 'import type { A } from "../calc/tones";'],
+		["src/desk/page/grid.ts", 'import "../../build/main";'],
+		["src/desk/job.ts", 'const a = await import("../sheets/entries");'],
+		["src/build/main.ts", 'import { a } from "../calc/tones";'],
+		["src/other/a.ts", 'import { a } from "./b";'],
+	])("in %s, %s is refused", (file, text) => {
+		expect(violations({ file, text }, TABLE)).toHaveLength(1);
+	});
+
+	test.each([
+		["src/functions/mix.ts", 'import { a } from "../calc/mix";'],
+		["templates/tones.ts", 'import type { Tab } from "../src/template/plan";'],
+		["src/sidebar/main.tsx", 'import type { A } from "../sheets/messages";'],
+		["src/sheets/menu.ts", '// import { a } from "../desk/serve";'],
+	])("in %s, %s is fine", (file, text) => {
+		expect(violations({ file, text }, TABLE)).toEqual([]);
+	});
+});
+
+describe("names", () => {
+	test("say what a file knows", () => {
+		const vague = /(^|\/)(utils?|helpers?|common|core|misc|shared)(\.|\/)/i;
+		expect(
+			files.map(({ file }) => file).filter((file) => vague.test(file)),
+		).toEqual([]);
+	});
+
+	test("only the sheets folder names SpreadsheetApp, and the desk that stands in for it", () => {
+		const naming = sources
+			.filter(({ text }) => /\bSpreadsheetApp\./.test(text))
+			.map(({ file }) => file)
+			.filter((file) => !/^src\/(sheets|desk)\//.test(file));
+		expect(naming).toEqual([]);
+	});
+});
