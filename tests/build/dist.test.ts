@@ -1,0 +1,90 @@
+import { execFileSync } from "node:child_process";
+import {
+	cpSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	rmSync,
+	writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { PRODUCT } from "../../src/build/bundle";
+import { complaints } from "../../src/build/gates";
+import { bareCaller } from "../../src/build/gates/load";
+import { registry } from "../../src/functions/index";
+
+const FILES = ["Code.js", "Panel.html", "appsscript.json"] as const;
+const ROOT = PRODUCT.root;
+const read = (file: string): string => readFileSync(join(ROOT, file), "utf8");
+
+let copy: string;
+
+beforeAll(() => {
+	copy = mkdtempSync(join(tmpdir(), "tonefold-"));
+	cpSync(join(ROOT, "dist"), join(copy, "dist"), { recursive: true });
+});
+afterAll(() => rmSync(copy, { recursive: true }));
+
+describe("dist", () => {
+	test("holds three files and nothing else", () => {
+		expect(readdirSync(join(ROOT, "dist")).sort()).toEqual(FILES);
+	});
+
+	test("passes the gates as it lies there", () => {
+		const dist = {
+			"Code.js": read("dist/Code.js"),
+			"Panel.html": read("dist/Panel.html"),
+			"appsscript.json": read("dist/appsscript.json"),
+		};
+		expect(
+			complaints(
+				dist,
+				registry.map(({ name }) => name),
+			),
+		).toEqual([]);
+	});
+
+	test("has the manifest of the repository", () => {
+		expect(read("dist/appsscript.json")).toBe(read("appsscript.json"));
+	});
+
+	test("keeps no place of the machine it was built on", () => {
+		for (const file of FILES) expect(read(`dist/${file}`)).not.toContain(ROOT);
+	});
+
+	test.each(registry.map((fn) => [fn.name, fn] as const))(
+		"%s answers its own example in a context that has nothing but the language",
+		(name, { example }) => {
+			const answer = bareCaller(read("dist/Code.js"))(name, example.values);
+			expect(answer).toEqual(near(example.answer));
+		},
+	);
+});
+
+/** The same numbers but for their last digits. */
+function near(expected: unknown): unknown {
+	if (Array.isArray(expected)) return expected.map(near);
+	return typeof expected === "number" ? expect.closeTo(expected, 6) : expected;
+}
+
+describe("clasp", () => {
+	test("would push exactly the three files", () => {
+		const example = JSON.parse(read(".clasp.json.example"));
+		writeFileSync(
+			join(copy, ".clasp.json"),
+			JSON.stringify({ ...example, scriptId: "x".repeat(57) }),
+		);
+		writeFileSync(join(copy, "stray.js"), "");
+		const clasp = join(ROOT, "node_modules/@google/clasp/build/src/index.js");
+		const status = execFileSync(
+			process.execPath,
+			[clasp, "show-file-status", "--json"],
+			{ cwd: copy, encoding: "utf8" },
+		);
+		expect([...JSON.parse(status).filesToPush].sort()).toEqual(
+			FILES.map((file) => `dist/${file}`),
+		);
+	});
+});
