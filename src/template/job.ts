@@ -17,6 +17,8 @@ export interface PieceInput {
 	dropHeight?: Length;
 	dropRun?: Length;
 	dropThickness?: Length;
+	/** How it lies in the mold; blank where nobody said. */
+	face?: "face up" | "face down";
 }
 
 export interface CutoutInput {

@@ -97,4 +97,6 @@ export interface Tab {
 }
 
 /** Data for named blocks: one value, or rows. */
-export type Slots = Readonly<Record<string, Value | readonly (readonly Value[])[]>>;
+export type Slots = Readonly<
+	Record<string, Value | readonly (readonly Value[])[]>
+>;

@@ -1,0 +1,371 @@
+import type { Tab } from "../src/template/plan";
+
+/** The pieces of a job, what they weigh and how they go through the mixer. */
+export const job: Tab = {
+	name: "Job",
+	color: "#8a5a2b",
+	rows: 90,
+	widths: [
+		150, 50, 90, 78, 78, 78, 78, 78, 78, 78, 78, 70, 90, 90, 80, 90, 90, 90, 90,
+		90, 90, 110, 110, 330, 80, 80, 80, 80, 80,
+	],
+	frozenRows: 1,
+	frozenColumns: 1,
+	hidden: ["Y:AC"],
+	blocks: [
+		{ at: "A1", look: "title", rows: [['={job}client&" · "&{job}title']] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					'Type in the tinted cells. Lengths in {length}, or as you say them: 8\' 1/2", 25-1/2", 2.4 m, 65 cm.',
+				],
+			],
+		},
+		{
+			at: "A3",
+			look: "label",
+			rows: [["Client"], ["Job"], ["Pour date"], ["Stage"], ["Waste"]],
+		},
+		{ at: "C3", look: "input", size: [5, 4] },
+		{ at: "C3", look: "input", size: [1, 1], formats: "text", name: "client" },
+		{ at: "C4", look: "input", size: [1, 1], formats: "text", name: "title" },
+		{
+			at: "C5",
+			look: "input",
+			size: [1, 1],
+			formats: "date",
+			name: "pour_date",
+			align: "left",
+		},
+		{
+			at: "C6",
+			look: "input",
+			rows: [["priced"]],
+			formats: "text",
+			name: "stage",
+		},
+		{
+			at: "C7",
+			look: "input",
+			size: [1, 1],
+			formats: "share",
+			name: "waste",
+			align: "left",
+			note: "Share added to every volume: it must cover the reserve and what sticks in the vessels.",
+		},
+		{
+			at: "I3",
+			look: "label",
+			rows: [
+				["Mix to make, {mass}"],
+				["Mixer loads"],
+				["Heaviest piece, {mass}"],
+				["To fill, polish and seal, {area}"],
+				["To look at"],
+			],
+		},
+		{
+			at: "M3",
+			look: "total",
+			rows: [["=SUM(S11:S30)"]],
+			formats: "mass",
+			name: "mix_total",
+		},
+		{
+			at: "M4",
+			look: "total",
+			rows: [["=MAX(Y49:Y88)"]],
+			formats: "whole",
+			name: "loads",
+		},
+		{ at: "M5", look: "total", rows: [["=MAX(R11:R30)"]], formats: "mass" },
+		{
+			at: "M6",
+			look: "total",
+			rows: [["=SUM(ARRAYFORMULA(IF(ISNUMBER(P11:P30);P11:P30*B11:B30;0)))"]],
+			formats: "area",
+		},
+		{
+			at: "M7",
+			look: "total",
+			rows: [['=COUNTIF(L34:L43;"<>fine")']],
+			formats: "whole",
+		},
+		{ at: "A9", look: "total", rows: [["Pieces"]] },
+		{
+			at: "A10",
+			look: "heading",
+			wrap: true,
+			rows: [
+				[
+					"Piece",
+					"Qty",
+					"Shape",
+					"A",
+					"B",
+					"C",
+					"D",
+					"Thickness",
+					"Drop height",
+					"Drop run",
+					"Drop thickness",
+					"Cast face",
+					"Face, {area}",
+					"Edge, {length}",
+					"Volume, {volume}",
+					"To finish, {area}",
+					"Volume for all, {volume}",
+					"Weight of one, {mass}",
+					"Mix for all, {mass}",
+					"Longest side, {length}",
+					"Visible drop, {length}",
+					"To carry",
+					"Carried flat by its ends, of strength",
+					"In the mold",
+				],
+			],
+		},
+		{
+			at: "A11",
+			look: "input",
+			size: [20, 11],
+			name: "pieces",
+			formats: [
+				"text",
+				"whole",
+				"text",
+				"text",
+				"text",
+				"text",
+				"text",
+				"text",
+				"text",
+				"text",
+				"text",
+			],
+		},
+		{ at: "L11", look: "input", size: [20, 1], formats: "text", name: "faces" },
+		{
+			at: "M11",
+			look: "result",
+			size: [20, 5],
+			rows: [
+				[
+					'=IF(COUNTA(A11:A30)=0;"";PIECE_TAKEOFF({job}pieces;IF(COUNTA({job}cutouts)=0;"";{job}cutouts);studio_units))',
+				],
+			],
+			formats: ["area", "length", "volume", "area", "volume"],
+		},
+		{
+			at: "R11",
+			look: "result",
+			size: [20, 1],
+			rows: [
+				[
+					'=IF(COUNT(O11:O30)=0;"";BATCH_MASS(O11:O30;{job}density;0;studio_units))',
+				],
+			],
+			formats: "mass",
+		},
+		{
+			at: "S11",
+			look: "result",
+			size: [20, 1],
+			rows: [
+				[
+					'=ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*B11:B30*(1+{job}waste);""))',
+				],
+			],
+			formats: "mass",
+		},
+		{
+			at: "T11",
+			look: "result",
+			size: [20, 2],
+			rows: [
+				['=IF(COUNTA(A11:A30)=0;"";PIECE_SIZE({job}pieces;studio_units))'],
+			],
+			formats: "length",
+		},
+		{
+			at: "V11",
+			look: "result",
+			size: [20, 1],
+			rows: [
+				['=IF(COUNT(R11:R30)=0;"";PEOPLE_TO_LIFT(R11:R30;studio_one_person))'],
+			],
+			formats: "text",
+			align: "right",
+		},
+		{
+			at: "W11",
+			look: "result",
+			size: [20, 1],
+			rows: [
+				['=ARRAYFORMULA(IF(ISNUMBER(AC11:AC30);AC11:AC30/studio_flexural;""))'],
+			],
+			formats: "share",
+		},
+		{
+			at: "X11",
+			look: "result",
+			size: [20, 1],
+			rows: [
+				[
+					'=ARRAYFORMULA(IF(L11:L30<>"face down";"";IF(C11:C30="L";"Mirrored: notch "&F11:F30&" × "&G11:G30&" on the other hand";"Mirrored: left and right change sides")))',
+				],
+			],
+		},
+		{
+			at: "AB11",
+			look: "result",
+			size: [20, 1],
+			rows: [
+				[
+					'=ARRAYFORMULA(IF((C11:C30="basin")+(C11:C30="tube")+(C11:C30="area")>0;"";T11:T30))',
+				],
+			],
+		},
+		{
+			at: "AC11",
+			look: "result",
+			size: [20, 1],
+			rows: [
+				[
+					'=IF(COUNT(AB11:AB30)=0;"";SELF_WEIGHT_STRESS(AB11:AB30;ARRAYFORMULA(IF(ISNUMBER(AB11:AB30);H11:H30;""));{job}density;"ends";1;studio_units))',
+				],
+			],
+		},
+		{ at: "A32", look: "total", rows: [["Cutouts"]] },
+		{
+			at: "A33",
+			look: "heading",
+			rows: [["In piece", "Each", "Shape", "A", "B"]],
+		},
+		{
+			at: "A34",
+			look: "input",
+			size: [12, 5],
+			name: "cutouts",
+			formats: ["text", "whole", "text", "text", "text"],
+		},
+		{ at: "H32", look: "total", rows: [["Checks"]] },
+		{
+			at: "H33",
+			look: "heading",
+			rows: [["What is checked", "", "", "", "Result", "", "", ""]],
+		},
+		{
+			at: "H34",
+			look: "label",
+			rows: [
+				["Tone shares add up to 100%"],
+				["Every pigment is on the Pigments tab"],
+				["Pigment limit of every tone"],
+				["Every dose can be weighed to 5%"],
+				["Every casting fits in one load"],
+				["Every load is enough to blend"],
+				["The card has columns for every load"],
+				["Waste covers reserve and what sticks"],
+				["Slabs carried flat by their ends"],
+				["Weights belong to this plan"],
+			],
+		},
+		{
+			at: "L34",
+			look: "result",
+			rows: [
+				[
+					'=IF(ABS({tab:Tones}!B18-1)<1/1000;"fine";"shares are not 100% together: they count as parts of the whole")',
+				],
+				[
+					'=IF(COUNTA({job}pigments)=COUNT({tab:Tones}!C19:F19);"fine";"a pigment is missing there: its limit counts as 10%")',
+				],
+				[
+					'=IF(COUNTIF({tab:Tones}!M11:M16;"<0")=0;"fine";"a tone is over the pigment limit: see Tones")',
+				],
+				[
+					'=IF(COUNTIF({tab:Pour card}!Z48:Z83;">"&1/20)=0;"fine";"a dose of load "&{job}load&" is too small for the gram scale")',
+				],
+				[
+					'=IF(MAX(ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);0)))<=studio_mixer_capacity;"fine";"a piece needs several loads: cold joints and color differences are likely")',
+				],
+				[
+					'=IF(COUNT(AA49:AA88)=0;"fine";IF(MIN(ARRAYFORMULA(IF(ISNUMBER(AB49:AB88);AB49:AB88;10^9)))*studio_mixer_capacity>=studio_least_blend;"fine";"a load is less than the mixer blends well"))',
+				],
+				[
+					'=IF({job}loads<=8;"fine";"the pour card has columns for 8 loads: split the job")',
+				],
+				[
+					'=IF({job}loads=0;"fine";IF({job}waste*{job}mix_total/(1+{job}waste)>=studio_reserve*{job}mix_total+studio_sticks*{job}loads*{job}vessels;"fine";"waste is less than the reserve and what sticks"))',
+				],
+				[
+					'=IF(MAX(W11:W30)*2<=1;"fine";"a slab may crack: carry it on edge or on a board")',
+				],
+				["={tab:Pour card}!E8"],
+			],
+		},
+		{ at: "A47", look: "total", rows: [["Mixer loads"]] },
+		{
+			at: "A48",
+			look: "heading",
+			rows: [["Casting", "Load", "Mix, {mass}", "Load is full"]],
+		},
+		{
+			at: "A49",
+			look: "result",
+			size: [40, 4],
+			rows: [
+				[
+					'=ARRAYFORMULA(IF(Y49:Y88="";"";Z49:Z88))',
+					'=ARRAYFORMULA(IF(Y49:Y88="";"";Y49:Y88))',
+					'=ARRAYFORMULA(IF(Y49:Y88="";"";AA49:AA88))',
+					'=ARRAYFORMULA(IF(Y49:Y88="";"";AB49:AB88))',
+				],
+			],
+			formats: ["text", "whole", "mass", "share"],
+		},
+		{
+			at: "Y49",
+			look: "result",
+			size: [40, 4],
+			rows: [
+				[
+					'=IF(COUNT(R11:R30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);"")));studio_mixer_capacity))',
+				],
+			],
+			formats: ["whole", "text", "number", "number"],
+		},
+	],
+	choices: [
+		{
+			range: "C6",
+			list: [
+				"sampling",
+				"priced",
+				"ordered",
+				"molds built",
+				"poured",
+				"finished",
+				"delivered",
+			],
+		},
+		{
+			range: "C11:C30",
+			list: ["rectangle", "round", "oval", "L", "U", "basin", "tube", "area"],
+			help: "L: A × B less a corner notch C × D. U: notch C wide, D deep in the longer side. Basin: A × B outside, C high. Tube: A outside, C high.",
+			strict: true,
+		},
+		{ range: "L11:L30", list: ["face up", "face down"], strict: true },
+		{ range: "C34:C45", list: ["rectangle", "round", "oval"], strict: true },
+		{ range: "C7", between: [0, 1], help: "For example 8%." },
+	],
+	rules: [
+		{ range: "L34:O43", when: '=$L34<>"fine"', look: "warning" },
+		{ range: "M7", when: "=$M$7>0", look: "warning" },
+		{ range: "W11:W30", when: "=AND(ISNUMBER(W11);W11*2>1)", look: "warning" },
+		{ range: "V11:V30", when: '=V11="lifting equipment"', look: "warning" },
+	],
+};

@@ -1,0 +1,72 @@
+import type { Tab } from "../src/template/plan";
+
+/** A row an ingredient; the job picks a mix by its name. */
+export const mixes: Tab = {
+	name: "Mixes",
+	color: "#5b6770",
+	rows: 64,
+	widths: [190, 190, 70, 80, 80, 80, 80, 90, 80, 90, 90, 90],
+	frozenRows: 4,
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Mixes"]] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"One row an ingredient, parts by mass. Starter mixes show the form: cast samples and read data sheets before using one.",
+				],
+			],
+		},
+		{
+			at: "A4",
+			look: "heading",
+			wrap: true,
+			rows: [
+				[
+					"Mix",
+					"Ingredient",
+					"Parts",
+					"Specific gravity",
+					"Binder share",
+					"Cement share",
+					"Water share",
+					"Temperature group",
+					"Moisture",
+					"Absorption",
+					"Pack, {mass}",
+					"Pack price",
+				],
+			],
+		},
+		{
+			at: "A5",
+			look: "input",
+			size: [60, 12],
+			name: "mixes",
+			formats: [
+				"text",
+				"text",
+				"number",
+				"number",
+				"share",
+				"share",
+				"share",
+				"text",
+				"share",
+				"share",
+				"mass",
+				"money",
+			],
+		},
+	],
+	names: { mix_names: "A5:A64" },
+	choices: [
+		{ range: "H5:H64", list: ["solid", "water"] },
+		{
+			range: "E5:G64",
+			between: [0, 1],
+			help: "A share of this ingredient, 0% to 100%: binder and cement in it, and water in it.",
+		},
+	],
+};

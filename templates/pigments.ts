@@ -1,0 +1,61 @@
+import type { Tab } from "../src/template/plan";
+
+/** The studio's pigments; a dose is a share of binder in every job. */
+export const pigments: Tab = {
+	name: "Pigments",
+	color: "#5b6770",
+	rows: 34,
+	widths: [190, 80, 90, 110, 110, 130, 90, 90],
+	frozenRows: 4,
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Pigments"]] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"Maximum dose as its maker states it, of cement. Blank counts as 10%, the most ASTM C979 allows.",
+				],
+			],
+		},
+		{
+			at: "A4",
+			look: "heading",
+			wrap: true,
+			rows: [
+				[
+					"Pigment",
+					"Form",
+					"Dry pigment in it",
+					"Maker's dose is of",
+					"Maximum dose",
+					"Pre-wet water, g per g",
+					"Pack, g",
+					"Pack price",
+				],
+			],
+		},
+		{
+			at: "A5",
+			look: "input",
+			size: [30, 8],
+			name: "pigments",
+			formats: [
+				"text",
+				"text",
+				"share",
+				"text",
+				"share",
+				"number",
+				"pigment",
+				"money",
+			],
+		},
+		{ at: "A5", look: "input", size: [30, 1], name: "pigment_names" },
+	],
+	choices: [
+		{ range: "B5:B34", list: ["powder", "liquid"] },
+		{ range: "D5:D34", list: ["binder", "cement", "dry mix"] },
+		{ range: "E5:E34", between: [0, 1], help: "For example 6%." },
+	],
+};

@@ -1,0 +1,121 @@
+import type { Slots } from "../src/template/plan";
+
+type Rows = readonly (readonly (string | number)[])[];
+
+// Kilograms a cubic meter of the mix that Lepech and Li (ACI Materials Journal 105(4), 2008) call M45; from memory.
+// Specific gravities: cement 3.15, fly ash 2.14, sand 2.62, reducer 1.26 (Materials 2020, 13, 1505, Table 2); fiber 1.30.
+const PUBLISHED_M45: Rows = [
+	["ECC M45, published", "Portland cement", 583, 3.15, 1, 1, 0, "solid"],
+	["ECC M45, published", "Fly ash", 700, 2.14, 1, 0, 0, "solid"],
+	["ECC M45, published", "Fine silica sand", 467, 2.62, 0, 0, 0, "solid"],
+	["ECC M45, published", "Water", 298, 1, 0, 0, 1, "water"],
+	["ECC M45, published", "Water reducer", 19, 1.26, 0, 0, 0.6, "water"],
+	["ECC M45, published", "PVA fiber, 8 mm", 26, 1.3, 0, 0, 0, "solid"],
+];
+
+// Invented for the demo: a white mix with a glassy pozzolan and two fiber lengths.
+const INVENTED_WHITE: Rows = [
+	["White casting mix, invented", "White cement", 46, 3.1, 1, 1, 0, "solid"],
+	["White casting mix, invented", "Pozzolan", 8, 2.4, 1, 0, 0, "solid"],
+	["White casting mix, invented", "Fine sand", 46, 2.65, 0, 0, 0, "solid"],
+	["White casting mix, invented", "Water", 15.5, 1, 0, 0, 1, "water"],
+	[
+		"White casting mix, invented",
+		"Water reducer",
+		0.9,
+		1.07,
+		0,
+		0,
+		0.7,
+		"water",
+	],
+	["White casting mix, invented", "Fiber, long", 1.4, 1.3, 0, 0, 0, "solid"],
+	["White casting mix, invented", "Fiber, short", 0.7, 1.3, 0, 0, 0, "solid"],
+];
+
+// Invented: a bagged dry blend states its binder share on the data sheet.
+const INVENTED_BAGGED: Rows = [
+	["Bagged blend, invented", "Dry blend", 100, 2.85, 0.55, 0.45, 0, "solid"],
+	["Bagged blend, invented", "Water", 14, 1, 0, 0, 1, "water"],
+	["Bagged blend, invented", "Water reducer", 0.5, 1.07, 0, 0, 0.7, "water"],
+	["Bagged blend, invented", "Fiber", 1.8, 1.3, 0, 0, 0, "solid"],
+];
+
+/** Moisture, absorption, pack and price of the ingredients that come in packs; prices are invented. */
+const packed = (
+	packs: Record<string, readonly [pack: number, price: number]>,
+) =>
+	[...PUBLISHED_M45, ...INVENTED_WHITE, ...INVENTED_BAGGED].map((row) => [
+		...row,
+		"",
+		"",
+		...(packs[String(row[1])] ?? ["", ""]),
+	]);
+
+// Invented pigments. A maker's data sheet gives the real maximum; 6% is a usual one for iron oxides (trade pages).
+const PIGMENTS: Rows = [
+	["Umber", "powder", 1, "binder", 0.06, 1, 1000, 24],
+	["Black", "powder", 1, "binder", 0.06, 1.2, 1000, 21],
+	["Ocher", "powder", 1, "binder", 0.06, 1, 1000, 23],
+	["White", "powder", 1, "binder", 0.1, 0.6, 1000, 19],
+];
+
+/** What the studio tabs hold when they are made; every number is a start to be replaced by the studio's own. */
+export const starter: Record<"metric" | "us", Slots> = {
+	metric: {
+		units: "metric",
+		currency: "€",
+		mixer_capacity: 120,
+		least_blend: 25,
+		mix_division: 0.02,
+		gram_division: 0.1,
+		sticks: 0.3,
+		reserve: 0.03,
+		waste: 0.08,
+		air: 0.02,
+		one_person: 23,
+		flexural: 5,
+		mixes: packed({
+			"Portland cement": [25, 9],
+			"White cement": [25, 16],
+			"Fly ash": [20, 7],
+			Pozzolan: [20, 22],
+			"Fine silica sand": [25, 6],
+			"Fine sand": [25, 5],
+			"Dry blend": [25, 31],
+			"PVA fiber, 8 mm": [5, 60],
+			"Fiber, long": [5, 58],
+			"Fiber, short": [5, 55],
+			Fiber: [5, 58],
+		}),
+		pigments: PIGMENTS,
+	},
+	us: {
+		units: "us",
+		currency: "$",
+		mixer_capacity: 260,
+		least_blend: 55,
+		mix_division: 0.05,
+		gram_division: 0.1,
+		sticks: 0.6,
+		reserve: 0.03,
+		waste: 0.08,
+		air: 0.02,
+		one_person: 51,
+		flexural: 700,
+		mixes: packed({
+			"Portland cement": [94, 16],
+			"White cement": [94, 34],
+			"Fly ash": [50, 14],
+			Pozzolan: [50, 45],
+			"Fine silica sand": [50, 9],
+			"Fine sand": [50, 8],
+			"Dry blend": [50, 32],
+			"PVA fiber, 8 mm": [10, 120],
+			"Fiber, long": [10, 115],
+			"Fiber, short": [10, 110],
+			Fiber: [10, 115],
+		}),
+		pigments: PIGMENTS,
+	},
+};
