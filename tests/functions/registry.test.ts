@@ -1,0 +1,149 @@
+/** What must hold for every declared function, whatever it calculates. */
+import { describe, expect, test } from "vitest";
+import { InputError } from "../../src/calc/errors";
+import { callFunction, registry } from "../../src/functions";
+import type { Param, SheetFunction } from "../../src/functions/declare";
+
+const HOSTILE: readonly unknown[] = [
+	"",
+	undefined,
+	null,
+	"abc",
+	"=1+1",
+	-1,
+	-1e9,
+	1e308,
+	Number.NaN,
+	Number.POSITIVE_INFINITY,
+	true,
+	new Date(2026, 2, 4),
+	"#N/A",
+	"#DIV/0!",
+	"Loading...",
+	"x".repeat(60000),
+	[[""], [""]],
+	[["abc"], ["def"]],
+	[[-1], [2]],
+	[
+		[1, 2, 3],
+		[4, 5, 6],
+	],
+	[["#REF!"]],
+	[[1], ["#N/A"]],
+	[[]],
+];
+
+function finite(answer: unknown): boolean {
+	if (Array.isArray(answer)) return answer.length > 0 && answer.every(finite);
+	return typeof answer === "number"
+		? Number.isFinite(answer)
+		: typeof answer === "string";
+}
+
+function outcome(fn: SheetFunction, args: readonly unknown[]): string {
+	try {
+		const answer = callFunction(fn, args);
+		return finite(answer) ? "answer" : `not finite: ${JSON.stringify(answer)}`;
+	} catch (error) {
+		if (!(error instanceof InputError)) return `a bug: ${error}`;
+		return /^[^\n]{3,400}$/.test(error.message)
+			? "sentence"
+			: `no sentence: ${error.message.slice(0, 500)}`;
+	}
+}
+
+describe.each(registry.map((fn) => [fn.name, fn] as const))("%s", (_, fn) => {
+	const params = Object.entries(fn.params);
+
+	test("its example gives its answer", () => {
+		const answer = callFunction(fn, fn.example.values);
+		const flat = [answer].flat(2);
+		const expected = [fn.example.answer].flat(2);
+		expect(flat.length).toBe(expected.length);
+		flat.forEach((value, index) => {
+			const wanted = expected[index];
+			if (typeof wanted === "number")
+				expect(value).toBeCloseTo(
+					wanted,
+					3 - Math.ceil(Math.log10(Math.abs(wanted) + 1)),
+				);
+			else expect(value).toBe(wanted);
+		});
+	});
+
+	test("its example reads in every locale", () => {
+		for (const shown of fn.example.shown)
+			expect(shown.replace(/"[^"]*"/g, "")).not.toMatch(/\d[.,]\d/);
+		expect(fn.example.shown.length).toBe(fn.example.values.length);
+	});
+
+	test("every argument says what it is; required ones come first", () => {
+		const optional = params.map(([, param]) => param.optional);
+		expect(optional).toEqual([...optional].sort());
+		for (const [name, param] of params) {
+			expect(name).toMatch(/^[a-z][a-z_]*$/);
+			expect(param.help.length).toBeGreaterThan(3);
+		}
+		expect(fn.summary).toMatch(/^[A-Z].{10,110}\.$/s);
+		expect(fn.source.length).toBeGreaterThan(5);
+	});
+
+	test("units come last", () => {
+		const at = params.findIndex(([, param]) => param.kind === "units");
+		expect([-1, params.length - 1]).toContain(at);
+	});
+
+	test.each(
+		params.map(([name, param], index) => [name, param, index] as const),
+	)("bad input in %s is one clear sentence", (_name, _param, index) => {
+		for (const bad of HOSTILE) {
+			const args = [...fn.example.values];
+			while (args.length < index) args.push("");
+			args[index] = bad;
+			expect(["answer", "sentence"], `${String(bad).slice(0, 40)}`).toContain(
+				outcome(fn, args),
+			);
+		}
+	});
+
+	test.each(
+		params
+			.filter((entry): entry is [string, Param] => !entry[1].optional)
+			.map(([name], index) => [name, index] as const),
+	)("a blank %s and an error cell there are named", (name, index) => {
+		for (const [bad, words] of [
+			["", /is blank/],
+			["#N/A", /is an error cell \(#N\/A\)/],
+		] as const) {
+			const args = [...fn.example.values];
+			args[index] = bad;
+			expect(() => callFunction(fn, args), `${name} ${bad}`).toThrow(words);
+		}
+	});
+
+	test("the same call gives the same answer", () => {
+		expect(callFunction(fn, fn.example.values)).toEqual(
+			callFunction(fn, fn.example.values),
+		);
+	});
+});
+
+test("names are unique and legal for Sheets", () => {
+	const names = registry.map(({ name }) => name);
+	expect(new Set(names).size).toBe(names.length);
+	for (const name of names) {
+		expect(name).toMatch(/^[A-Z][A-Z0-9_]*[A-Z0-9]$/);
+		expect(name).not.toMatch(/^[A-Z]{1,3}\d+$/);
+	}
+});
+
+// The names of the contract: they are in people's cells and do not change.
+const CONTRACT =
+	"READ_LENGTH SLAB_VOLUME POLYGON_AREA PIECE_TAKEOFF BATCH_MASS WEIGH_OUT MIX_DENSITY BINDER_SHARE WATER_BINDER_RATIO MOISTURE_CORRECTION FIBER_MASS MIXER_LOADS RESCALE_BATCH PIGMENT_GRAMS TONE_WEIGHTS PULL_OFF_PLAN PIGMENT_TO_DEEPEN MIX_TO_LIGHTEN DOSE_UNCERTAINTY PIGMENT_HEADROOM COLOR_DIFFERENCE TONE_COLOR DOSE_FOR_COLOR FAR_COLOR BAND_WIDTH FOLDS_UNTIL_BLURRED MIX_TEMPERATURE WATER_TEMPERATURE_FOR ICE_FOR EVAPORATION_RATE TEMPERATURE_TIME_FACTOR EQUIVALENT_AGE STRENGTH_AT_AGE AGE_FOR_STRENGTH WORKING_TIME LIFT_LIMIT PEOPLE_TO_LIFT SELF_WEIGHT_STRESS MODULUS_OF_RUPTURE FORM_PRESSURE UPLIFT VOID_FILL COATING_AMOUNT PACKS_TO_BUY PRICE_FOR_MARGIN MARGIN_OF SPLIT_MONEY".split(
+		" ",
+	);
+
+test("no function of the contract is missing", () => {
+	const names = registry.map(({ name }) => name);
+	expect(CONTRACT.filter((name) => !names.includes(name))).toEqual([]);
+});

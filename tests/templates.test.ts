@@ -1,0 +1,141 @@
+/** Every formula of the template, held to the rules that make it parse in every locale and calculate in every file. */
+import { describe, expect, test } from "vitest";
+import { registry } from "../src/functions";
+import type { Tab } from "../src/template/plan";
+import { jobTabs, studioTabs } from "../templates";
+
+const tabs: readonly Tab[] = [...studioTabs, ...jobTabs];
+
+const formulas = tabs.flatMap((tab) => [
+	...tab.blocks.flatMap(({ at, rows = [] }) =>
+		rows
+			.flat()
+			.filter((value): value is string => String(value).startsWith("="))
+			.map((formula) => ({ where: `${tab.name} ${at}`, formula, rule: false })),
+	),
+	...(tab.rules ?? []).map(({ range, when }) => ({
+		where: `${tab.name} rule ${range}`,
+		formula: when,
+		rule: true,
+	})),
+]);
+
+/** Strings emptied and tokens in braces taken out, so that only syntax is left. */
+const bare = (formula: string) =>
+	formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/\{[^}]*\}/g, "x_");
+
+/** Calls with the number of their arguments. */
+function calls(formula: string): { name: string; count: number }[] {
+	const found: { name: string; count: number }[] = [];
+	const open: { name: string; count: number; empty: boolean }[] = [];
+	for (const [piece] of bare(formula).matchAll(
+		/[A-Z][A-Z0-9_.]*\(|[();]|[^();\s]+/g,
+	)) {
+		const top = open.at(-1);
+		if (piece === ")") {
+			const call = open.pop();
+			if (call?.name)
+				found.push({ name: call.name, count: call.empty ? 0 : call.count });
+		} else if (piece === ";") {
+			if (top) top.count += 1;
+		} else {
+			if (top) top.empty = false;
+			if (piece.endsWith("("))
+				open.push({ name: piece.slice(0, -1), count: 1, empty: true });
+		}
+	}
+	expect(open, `${formula}: brackets`).toEqual([]);
+	return found;
+}
+
+// Built-ins of Google's function list (support page 25273) that the template uses, with their least and most arguments.
+const BUILT_IN: Record<string, readonly [number, number]> = {
+	ABS: [1, 1],
+	AND: [1, 30],
+	ARRAYFORMULA: [1, 1],
+	COLUMN: [0, 1],
+	COUNT: [1, 30],
+	COUNTA: [1, 30],
+	COUNTIF: [2, 2],
+	FILTER: [2, 30],
+	IF: [2, 3],
+	IFERROR: [1, 2],
+	INDEX: [2, 3],
+	INT: [1, 1],
+	ISNUMBER: [1, 1],
+	LEFT: [1, 2],
+	MATCH: [2, 3],
+	MAX: [1, 30],
+	MIN: [1, 30],
+	OR: [1, 30],
+	ROUND: [1, 2],
+	SUBSTITUTE: [3, 4],
+	SUM: [1, 30],
+	SUMIF: [2, 3],
+	SUMPRODUCT: [1, 30],
+	TEXTJOIN: [3, 30],
+};
+
+const VOLATILE = /\b(NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY|INDIRECT|OFFSET)\(/;
+
+describe.each(formulas)("$where $formula", ({ formula, rule }) => {
+	test("reads in every locale", () => {
+		expect(bare(formula)).not.toMatch(/[,\\]/);
+		expect(bare(formula)).not.toMatch(/\d\.|\.\d/);
+		expect(formula.replace(/"(?:[^"]|"")*"/g, "")).not.toMatch(/\{[^a-zA-Z]/);
+	});
+	test("has nothing volatile", () => {
+		expect(bare(formula)).not.toMatch(VOLATILE);
+	});
+	test("names real functions with a right number of arguments", () => {
+		for (const { name, count } of calls(formula)) {
+			if (name === "") continue;
+			const own = registry.find((fn) => fn.name === name);
+			const params = own ? Object.values(own.params) : [];
+			const [least, most] = own
+				? [params.filter(({ optional }) => !optional).length, params.length]
+				: (BUILT_IN[name] ?? [-1, -1]);
+			expect(count, name).toBeGreaterThanOrEqual(least);
+			expect(count, name).toBeLessThanOrEqual(most);
+			if (rule) expect(own, "rules call no custom function").toBeUndefined();
+		}
+	});
+	test("a rule looks at its own tab only", () => {
+		if (rule) expect(formula).not.toMatch(/!|\{job\}|studio_/);
+	});
+	test("a function with units is given them", () => {
+		for (const fn of registry)
+			if (fn.params.units?.kind === "units")
+				for (const [call] of formula.matchAll(
+					new RegExp(
+						`\\b${fn.name}\\((?:[^()]|\\((?:[^()]|\\([^()]*\\))*\\))*\\)`,
+						"g",
+					),
+				))
+					expect(call).toMatch(/;studio_units\)$/);
+	});
+});
+
+test.each(tabs.map((tab) => [tab.name, tab] as const))(
+	"%s: blocks lie on the grid and do not write over each other",
+	(_, tab) => {
+		const taken = new Map<string, string>();
+		for (const { at, rows } of tab.blocks) {
+			const [, letters = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
+			const column = [...letters].reduce(
+				(sum, letter) => sum * 26 + letter.charCodeAt(0) - 64,
+				0,
+			);
+			rows?.forEach((values, down) => {
+				values.forEach((value, right) => {
+					if (value === "") return;
+					const cell = `${column + right},${Number(row) + down}`;
+					expect(taken.get(cell), `${at} writes over`).toBeUndefined();
+					taken.set(cell, at);
+					expect(column + right).toBeLessThanOrEqual(tab.widths.length);
+					expect(Number(row) + down).toBeLessThanOrEqual(tab.rows);
+				});
+			});
+		}
+	},
+);
