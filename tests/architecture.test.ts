@@ -18,7 +18,7 @@ const TABLE: Record<string, Floor> = {
 	},
 	"src/desk": {
 		packages:
-			/^(node:|@univerjs\/|rxjs$|react$|react-dom|esbuild$|playwright-core$)/,
+			/^(node:|@univerjs\/|rxjs$|react$|react-dom|esbuild$|playwright-core$|acorn$)/,
 	},
 	"src/build": {
 		folders: ["src/functions"],
