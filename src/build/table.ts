@@ -32,8 +32,7 @@ function signature({ name, params }: SheetFunction): string {
 }
 
 function answerText({ summary, answer }: SheetFunction): string {
-	const units = answer.unit ? ` In ${unitText(answer.unit)}.` : "";
-	return `${summary}${units}`;
+	return answer.unit ? `${summary} (${unitText(answer.unit)})` : summary;
 }
 
 function exampleText({ name, example }: SheetFunction): string {
