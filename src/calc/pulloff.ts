@@ -1,0 +1,222 @@
+/** The pull-off plan: its steps, which never change, and its amounts, which follow from what was weighed. */
+import { vesselChains } from "./chains";
+import { oneDose } from "./order";
+import { batchShares, type Dosing, sum, type Tone } from "./tones";
+
+/** 0 is the mixer, 1 bucket A and so on. */
+export type Vessel = number;
+
+export type Step =
+	| {
+			kind: "fill";
+			vessel: Vessel;
+			bucket: Vessel;
+			later: number;
+			part: number;
+	  }
+	| { kind: "add"; vessel: Vessel; pigment: number; dose: number }
+	| {
+			kind: "pull off" | "keep";
+			vessel: Vessel;
+			/** Place in the table of tones. */
+			tone: number;
+			/** Shares of this tone and of what the vessel still gives after it. */
+			part: number;
+			later: number;
+	  };
+
+/** The steps in the order of the plan; tones of share 0 have none. */
+export function pullOffSteps(tones: readonly Tone[]): Step[] {
+	const shares = batchShares(tones);
+	const inPlan = tones.flatMap(({ share }, i) => (share > 0 ? [i] : []));
+	const chains = vesselChains(inPlan.flatMap((i) => tones[i] ?? [])).map(
+		(chain) => chain.flatMap((i) => inPlan[i] ?? []),
+	);
+	const weights = chains.map((chain) => sum(chain.map((i) => shares[i] ?? 0)));
+	const doses = oneDose(tones.map((tone) => tone.doses));
+	return [
+		...chains.slice(1).map((_, i): Step => {
+			const bucket = i + 1;
+			const part = weights[bucket] ?? 0;
+			const later = (weights[0] ?? 0) + sum(weights.slice(bucket + 1));
+			return { kind: "fill", vessel: 0, bucket, part, later };
+		}),
+		...chains.flatMap((chain, vessel) =>
+			chain.flatMap((tone, i) => [
+				...addSteps(vessel, doses[chain[i - 1] ?? -1], doses[tone] ?? []),
+				giveStep(vessel, chain.slice(i), shares),
+			]),
+		),
+	];
+}
+
+/** An addition of each pigment whose dose rises. */
+const addSteps = (
+	vessel: Vessel,
+	before: readonly number[] = [],
+	doses: readonly number[],
+): Step[] =>
+	doses.flatMap((dose, pigment) =>
+		dose > (before[pigment] ?? 0)
+			? [{ kind: "add", vessel, pigment, dose } as const]
+			: [],
+	);
+
+function giveStep(
+	vessel: Vessel,
+	[tone = 0, ...after]: readonly number[],
+	shares: readonly number[],
+): Step {
+	const part = shares[tone] ?? 0;
+	const later = sum(after.map((i) => shares[i] ?? 0));
+	const kind = after.length > 0 ? "pull off" : "keep";
+	return { kind, vessel, tone, part, later };
+}
+
+/** What is in a vessel. */
+interface Contents {
+	undosedKg: number;
+	doses: number[];
+}
+
+/** How far a pigment of a tone is from what was asked. */
+export interface Miss {
+	pigment: number;
+	/** Reached / wanted − 1. */
+	excess: number;
+}
+
+export interface PlanRow {
+	step: Step;
+	/** As the scale shows it: mix with its pigment, or pigment. */
+	amountKg: number;
+	/** Of the vessel, after the step. */
+	dose: number;
+	/** In the vessel, after the step. */
+	undosedKg: number;
+	/** Pigments of a finished tone that are off by more than 1%. */
+	misses: Miss[];
+	/** Undosed mix that brings a finished tone back whose `misses` are too strong. */
+	bringsBackKg: number;
+}
+
+/** A weighed value that cannot be, and what there was. */
+export type Refused = (problem: {
+	row: number;
+	typedKg: number;
+	step: Step;
+	thereKg: number;
+}) => Error;
+
+/** Off by more than this is remarked. */
+const WORTH_A_REMARK = 0.01;
+/** A typed value this much above what is there is that value, rounded. */
+const SAME_MASS = 1e-9;
+
+export interface Plan extends Dosing {
+	tones: readonly Tone[];
+	steps: readonly Step[];
+	/** What was weighed at each step, as the scale shows it; undefined where it is still to come. */
+	weighedKg: readonly (number | undefined)[];
+	refused: Refused;
+}
+
+/**
+ * The plan's rows, each worked out from what happened above it.
+ *
+ * What is left in a vessel is shared among its later tones in proportion to their shares; an addition brings the
+ * vessel to the step's dose, or is 0 where it is above it.
+ *
+ * @throws what `refused` makes of a negative value, or of a pull beyond what is there.
+ */
+export function pullOffRows(plan: Plan): PlanRow[] {
+	const pigments = Math.max(0, ...plan.tones.map(({ doses }) => doses.length));
+	const vessels = new Map<Vessel, Contents>();
+	const contents = (vessel: Vessel): Contents => {
+		const known = vessels.get(vessel);
+		if (known) return known;
+		const undosedKg = vessel === 0 ? plan.massKg : 0;
+		const fresh = { undosedKg, doses: Array<number>(pigments).fill(0) };
+		vessels.set(vessel, fresh);
+		return fresh;
+	};
+	return plan.steps.map((step, i) => {
+		const from = contents(step.vessel);
+		const to = step.kind === "fill" ? contents(step.bucket) : undefined;
+		return planRow(plan, step, i + 1, from, to);
+	});
+}
+
+function planRow(
+	plan: Plan,
+	step: Step,
+	row: number,
+	from: Contents,
+	to: Contents | undefined,
+): PlanRow {
+	const amountKg = amountOf(plan, step, from);
+	const doneKg = weighedOr(plan, step, row, from, amountKg);
+	const keptKg = from.undosedKg;
+	if (step.kind === "add") {
+		const binderKg = plan.binderShare * from.undosedKg;
+		const dose = from.doses[step.pigment] ?? 0;
+		if (binderKg > 0) from.doses[step.pigment] = dose + doneKg / binderKg;
+	} else if (step.kind !== "keep") {
+		const pulledKg = Math.min(keptKg, doneKg / onScale(plan, from));
+		from.undosedKg -= pulledKg;
+		if (to) to.undosedKg += pulledKg;
+	}
+	const toneKg = step.kind === "keep" ? keptKg : keptKg - from.undosedKg;
+	const tone = "tone" in step ? plan.tones[step.tone] : undefined;
+	const misses = tone ? missesOf(tone, from) : [];
+	const excess = Math.max(0, ...misses.map((miss) => miss.excess));
+	return {
+		step,
+		amountKg,
+		dose: sum(from.doses),
+		undosedKg: from.undosedKg,
+		misses,
+		bringsBackKg: toneKg * excess,
+	};
+}
+
+/** What the scale shows for each unit of undosed mix in the vessel. */
+const onScale = ({ binderShare }: Dosing, { doses }: Contents): number =>
+	1 + binderShare * sum(doses);
+
+function amountOf(plan: Plan, step: Step, from: Contents): number {
+	if (step.kind === "add") {
+		const missing = step.dose - (from.doses[step.pigment] ?? 0);
+		return Math.max(0, missing) * plan.binderShare * from.undosedKg;
+	}
+	const part = step.part / (step.part + step.later);
+	return from.undosedKg * part * onScale(plan, from);
+}
+
+function weighedOr(
+	plan: Plan,
+	step: Step,
+	row: number,
+	from: Contents,
+	amountKg: number,
+): number {
+	const typedKg = plan.weighedKg[row - 1];
+	if (typedKg === undefined) return amountKg;
+	const thereKg = from.undosedKg * onScale(plan, from);
+	const most = {
+		add: thereKg > 0 ? Number.POSITIVE_INFINITY : 0,
+		keep: Number.POSITIVE_INFINITY,
+		fill: thereKg * (1 + SAME_MASS),
+		"pull off": thereKg * (1 + SAME_MASS),
+	};
+	if (typedKg >= 0 && typedKg <= most[step.kind]) return typedKg;
+	throw plan.refused({ row, typedKg, step, thereKg });
+}
+
+function missesOf({ doses }: Tone, { doses: reached }: Contents): Miss[] {
+	return doses.flatMap((dose, pigment) => {
+		if (dose === 0) return [];
+		const excess = (reached[pigment] ?? 0) / dose - 1;
+		return Math.abs(excess) > WORTH_A_REMARK ? [{ pigment, excess }] : [];
+	});
+}

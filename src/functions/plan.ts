@@ -1,0 +1,117 @@
+/** The pull-off plan as rows of cells. */
+import { InputError } from "../calc/errors";
+import {
+	type PlanRow,
+	pullOffRows,
+	pullOffSteps,
+	type Step,
+	type Vessel,
+} from "../calc/pulloff";
+import type { Dosing, Tone } from "../calc/tones";
+import type { CellValue } from "./declare";
+import { fromSi, toSi, type UnitSystem, unitName } from "./units";
+
+interface PlanInput extends Dosing {
+	tones: readonly Tone[];
+	pigments: readonly string[];
+	/** As typed beside the steps. */
+	weighed: readonly (number | undefined)[];
+	units: UnitSystem;
+}
+
+/** The plan's rows, left to right as the sheet function answers them. */
+export function planTable(input: PlanInput): CellValue[][] {
+	const steps = pullOffSteps(input.tones);
+	const { weighed, units } = input;
+	const below = weighed.findIndex(
+		(typed, i) => i >= steps.length && typed !== undefined,
+	);
+	if (below >= 0)
+		throw new InputError(
+			`row ${below + 1}: weighed must be blank below the last step, row ${steps.length}, got ${weighed[below]}: nothing is left to weigh`,
+		);
+	const rows = pullOffRows({
+		...input,
+		steps,
+		weighedKg: steps.map((step, i) => {
+			const typed = weighed[i];
+			return typed === undefined ? undefined : toSi(typed, scale(step), units);
+		}),
+		refused: ({ row, typedKg, step, thereKg }) => {
+			const typed = shown(typedKg, scale(step), units);
+			const there = `${shown(thereKg, "mass", units)} is left in ${vesselName(step.vessel)}`;
+			return new InputError(
+				typedKg < 0
+					? `row ${row}: weighed must be 0 or more, got ${typed} (${there})`
+					: step.kind === "add"
+						? `row ${row}: weighed must be 0, got ${typed}: nothing (${there})`
+						: `row ${row}: weighed is more than there is, got ${typed}: ${there}`,
+			);
+		},
+	});
+	return rows.map((row, i) => cells(input, row, i + 1));
+}
+
+/** The scale a step is weighed on. */
+const scale = ({ kind }: Step): "mass" | "pigment" =>
+	kind === "add" ? "pigment" : "mass";
+
+const shown = (
+	massKg: number,
+	quantity: "mass" | "pigment",
+	units: UnitSystem,
+): string =>
+	`${Number(fromSi(massKg, quantity, units).toPrecision(6))} ${unitName(quantity, units)}`;
+
+/** mixer, bucket A … bucket Z, bucket AA … */
+export function vesselName(vessel: Vessel): string {
+	if (vessel === 0) return "mixer";
+	const letters = (n: number): string =>
+		n < 26
+			? String.fromCharCode(65 + n)
+			: letters(Math.floor(n / 26) - 1) + letters(n % 26);
+	return `bucket ${letters(vessel - 1)}`;
+}
+
+function cells(input: PlanInput, row: PlanRow, number: number): CellValue[] {
+	const { step } = row;
+	return [
+		number,
+		vesselName(step.vessel),
+		step.kind === "fill" ? "pull off" : step.kind,
+		what(input, step),
+		fromSi(row.amountKg, scale(step), input.units),
+		unitName(scale(step), input.units),
+		row.dose,
+		row.undosedKg,
+		remark(input, row),
+	];
+}
+
+function what({ tones, pigments }: PlanInput, step: Step): string {
+	if (step.kind === "fill") return vesselName(step.bucket);
+	if (step.kind === "add") return pigments[step.pigment] ?? "";
+	return tones[step.tone]?.name ?? "";
+}
+
+/** How far the tone is off, and what would bring it back; blank when it is as asked for. */
+function remark(input: PlanInput, row: PlanRow): string {
+	const { step, misses, bringsBackKg, undosedKg } = row;
+	if (misses.length === 0) return "";
+	if (step.kind === "keep" && undosedKg === 0)
+		return `nothing is left in the ${vesselName(step.vessel)}`;
+	const off = misses.map(({ pigment, excess }) => {
+		const name = several(input, step) ? `${input.pigments[pigment]} ` : "";
+		const percent = Number((Math.abs(excess) * 100).toPrecision(3));
+		return `${name}${percent}% too ${excess > 0 ? "strong" : "weak"}`;
+	});
+	const back =
+		bringsBackKg > 0
+			? `: fold in ${Number(fromSi(bringsBackKg, "mass", input.units).toPrecision(4))} ${unitName("mass", input.units)} of undosed mix to bring it back`
+			: "";
+	return off.join(", ") + back;
+}
+
+const several = ({ tones }: PlanInput, step: Step): boolean =>
+	"tone" in step &&
+	(tones[step.tone]?.doses.filter((dose) => dose > 0).length ?? 0) > 1;

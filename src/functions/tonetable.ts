@@ -1,0 +1,82 @@
+/** The table of tones and the names of its pigments, checked as a whole. */
+import { InputError } from "../calc/errors";
+import type { Tone } from "../calc/tones";
+
+/**
+ * The names, when each is there once.
+ *
+ * @throws InputError when two are the same, whatever their case.
+ */
+export function unique(
+	what: string,
+	names: readonly string[],
+): readonly string[] {
+	const seen = new Map<string, number>();
+	for (const [i, name] of names.entries()) {
+		const first = seen.get(name.toLowerCase());
+		if (first !== undefined)
+			throw new InputError(
+				`${what} must each have a name of their own, got "${name}" as number ${first + 1} and ${i + 1}`,
+			);
+		seen.set(name.toLowerCase(), i);
+	}
+	return names;
+}
+
+interface ToneRow {
+	name: string;
+	share: number;
+	more: readonly number[];
+	row: number;
+}
+
+/**
+ * The tones, a dose for each of the pigments.
+ *
+ * @throws InputError when a name comes twice, or when the columns of doses are not those of the pigments.
+ */
+export function tonesOf(
+	rows: readonly ToneRow[],
+	pigments: readonly string[],
+): Tone[] {
+	unique(
+		"tones",
+		rows.map(({ name }) => name),
+	);
+	return rows.map(({ name, share, more, row }) => {
+		if (more.length < pigments.length)
+			throw new InputError(
+				`tones has ${more.length} columns of doses and pigments has ${pigments.length} names: they must be as many`,
+			);
+		const nameless = more.findIndex(
+			(dose, i) => i >= pigments.length && dose > 0,
+		);
+		if (nameless >= 0)
+			throw new InputError(
+				`row ${row}: tones has a dose in column ${nameless + 3}, but pigments has only ${pigments.length} names`,
+			);
+		return { name, share, doses: more.slice(0, pigments.length) };
+	});
+}
+
+/**
+ * The cells of one row that belongs to the columns of a table; nothing where it is blank.
+ *
+ * @throws InputError when there are more rows, or another number of columns.
+ */
+export function oneRowAsWide<T>(
+	name: string,
+	rows: readonly { more: readonly T[] }[],
+	tableName: string,
+	table: readonly { more: readonly unknown[] }[],
+): readonly T[] {
+	const [row, ...others] = rows;
+	if (others.length > 0)
+		throw new InputError(`${name} must be one row, got ${rows.length}`);
+	const width = table[0]?.more.length ?? 0;
+	if (row && table.length > 0 && row.more.length !== width)
+		throw new InputError(
+			`${tableName} has ${width} columns and ${name} has ${row.more.length}: they must be as many`,
+		);
+	return row?.more ?? [];
+}
