@@ -4,6 +4,7 @@ import {
 	type PlanRow,
 	pullOffRows,
 	pullOffSteps,
+	type Refused,
 	type Step,
 	type Vessel,
 } from "../calc/pulloff";
@@ -23,13 +24,7 @@ interface PlanInput extends Dosing {
 export function planTable(input: PlanInput): CellValue[][] {
 	const steps = pullOffSteps(input.tones);
 	const { weighed, units } = input;
-	const below = weighed.findIndex(
-		(typed, i) => i >= steps.length && typed !== undefined,
-	);
-	if (below >= 0)
-		throw new InputError(
-			`row ${below + 1}: weighed must be blank below the last step, row ${steps.length}, got ${weighed[below]}: nothing is left to weigh`,
-		);
+	blankBelow(steps.length, weighed);
 	const rows = pullOffRows({
 		...input,
 		steps,
@@ -37,19 +32,33 @@ export function planTable(input: PlanInput): CellValue[][] {
 			const typed = weighed[i];
 			return typed === undefined ? undefined : toSi(typed, scale(step), units);
 		}),
-		refused: ({ row, typedKg, step, thereKg }) => {
-			const typed = shown(typedKg, scale(step), units);
-			const there = `${shown(thereKg, "mass", units)} is left in ${vesselName(step.vessel)}`;
-			return new InputError(
-				typedKg < 0
-					? `row ${row}: weighed must be 0 or more, got ${typed} (${there})`
-					: step.kind === "add"
-						? `row ${row}: weighed must be 0, got ${typed}: nothing (${there})`
-						: `row ${row}: weighed is more than there is, got ${typed}: ${there}`,
-			);
-		},
+		refused: (problem) => new InputError(refusal(problem, units)),
 	});
 	return rows.map((row, i) => cells(input, row, i + 1));
+}
+
+function blankBelow(
+	last: number,
+	weighed: readonly (number | undefined)[],
+): void {
+	const row = weighed.findIndex((typed, i) => i >= last && typed !== undefined);
+	if (row >= 0)
+		throw new InputError(
+			`row ${row + 1}: weighed must be blank below the last step, row ${last}, got ${weighed[row]}: nothing is left to weigh`,
+		);
+}
+
+function refusal(
+	{ row, typedKg, step, thereKg }: Parameters<Refused>[0],
+	units: UnitSystem,
+): string {
+	const typed = shown(typedKg, scale(step), units);
+	const there = `${shown(thereKg, "mass", units)} is left in ${theVessel(step)}`;
+	if (typedKg < 0)
+		return `row ${row}: weighed must be 0 or more, got ${typed} (${there})`;
+	if (step.kind === "add")
+		return `row ${row}: weighed must be 0, got ${typed} (${there})`;
+	return `row ${row}: weighed is more than there is, got ${typed}: ${there}`;
 }
 
 /** The scale a step is weighed on. */
@@ -72,6 +81,9 @@ export function vesselName(vessel: Vessel): string {
 			: letters(Math.floor(n / 26) - 1) + letters(n % 26);
 	return `bucket ${letters(vessel - 1)}`;
 }
+
+const theVessel = ({ vessel }: Step): string =>
+	vessel === 0 ? "the mixer" : vesselName(vessel);
 
 function cells(input: PlanInput, row: PlanRow, number: number): CellValue[] {
 	const { step } = row;
@@ -99,7 +111,7 @@ function remark(input: PlanInput, row: PlanRow): string {
 	const { step, misses, bringsBackKg, undosedKg } = row;
 	if (misses.length === 0) return "";
 	if (step.kind === "keep" && undosedKg === 0)
-		return `nothing is left in the ${vesselName(step.vessel)}`;
+		return `nothing is left in ${theVessel(step)}`;
 	const off = misses.map(({ pigment, excess }) => {
 		const name = several(input, step) ? `${input.pigments[pigment]} ` : "";
 		const percent = Number((Math.abs(excess) * 100).toPrecision(3));
