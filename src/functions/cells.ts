@@ -164,9 +164,13 @@ export function limited(
 /** A share: a number from 0 to 1 that people see as a percentage. */
 export function shareIn(name: string, cell: unknown, limits: Limits): number {
 	const value = numberIn(name, cell);
-	const allowed = { min: 0, max: 1, ...limits };
-	if (limits.above !== undefined) delete (allowed as Limits).min;
-	if (limits.below !== undefined) delete (allowed as Limits).max;
+	const { above, below, min, max } = limits;
+	const allowed: Limits = {
+		above,
+		below,
+		min: above === undefined ? (min ?? 0) : min,
+		max: below === undefined ? (max ?? 1) : max,
+	};
 	if (within(value, allowed)) return value;
 	const hint = within(value / 100, allowed)
 		? ` (type ${plain(value)}% or ${plain(value / 100)})`
