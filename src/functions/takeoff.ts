@@ -1,0 +1,191 @@
+import { CUTOUT_SHAPES } from "../calc/cutouts";
+import { at } from "../calc/errors";
+import { polygonAreaM2 } from "../calc/polygon";
+import { SHAPES } from "../calc/shapes";
+import { type PieceSizes, pieceSizes, slabVolumeM3 } from "../calc/takeoff";
+import { plain } from "./cells";
+import {
+	area,
+	coordinate,
+	custom,
+	length,
+	number,
+	sheetFunction,
+	table,
+	text,
+	units,
+	word,
+} from "./declare";
+import { fromSi, type UnitSystem, unitName } from "./units";
+
+export const SLAB_VOLUME = sheetFunction({
+	name: "SLAB_VOLUME",
+	group: "Takeoff",
+	summary: "Volume of a flat rectangular slab.",
+	params: {
+		length: length("Length, e.g. 2400 or 8' 1/2\""),
+		width: length("Width, e.g. 650"),
+		thickness: length("Thickness, e.g. 38"),
+		units: units(),
+	},
+	answer: { shape: "value", text: "the volume", unit: "volume" },
+	example: {
+		shown: ["2400", "650", "38"],
+		values: [2400, 650, 38],
+		answer: 59.28,
+		working: "2.4 m × 0.65 m × 0.038 m = 0.05928 m³ = 59.28 L",
+	},
+	source: "Volume of a box",
+	compute: ({ length, width, thickness }) =>
+		slabVolumeM3({ lengthM: length, widthM: width, thicknessM: thickness }),
+});
+
+export const POLYGON_AREA = sheetFunction({
+	name: "POLYGON_AREA",
+	group: "Takeoff",
+	summary: "Area inside a closed outline given by its corners.",
+	limits:
+		"Straight sides only. Corners in order, in either direction; the first may be repeated as the last. Sides must not cross or touch.",
+	params: {
+		points: table("Two columns, a corner a row: across and up, e.g. A2:B7", {
+			x: coordinate("Across, from any zero"),
+			y: coordinate("Up, from the same zero"),
+		}),
+		units: units(),
+	},
+	answer: { shape: "value", text: "the area", unit: "area" },
+	example: {
+		shown: ["A2:B6"],
+		values: [
+			[
+				[0, 0],
+				[2000, 0],
+				[2000, 600],
+				[600, 600],
+				[0, 1800],
+			],
+		],
+		answer: 1.56,
+		working:
+			"shoelace: ½ [(0·0 − 2·0) + (2·0.6 − 2·0) + (2·0.6 − 0.6·0.6) + (0.6·1.8 − 0·0.6) + 0] = ½ (1.2 + 0.84 + 1.08) = 1.56 m²",
+	},
+	source: "Shoelace formula",
+	compute: ({ points }) =>
+		polygonAreaM2(points.map(({ row, x, y }) => ({ row, xM: x, yM: y }))),
+});
+
+/** Column A is a length, but of the shape `area` an area: what it is shows in another column of the row. */
+const FACE_OR_LENGTH = custom(
+	"A: first dimension; of the shape area the face area",
+	(name, cell, units) => ({
+		lengthM: () => length("").read(name, cell, units),
+		areaM2: () => area("").read(name, cell, units),
+	}),
+	{ optional: true },
+);
+
+const dimension = (help: string) => length(help, { optional: true });
+
+const lengthText = (units: UnitSystem) => (lengthM: number) =>
+	`${plain(fromSi(lengthM, "length", units))} ${unitName("length", units)}`;
+
+const columns = (sizes: PieceSizes): number[] => [
+	sizes.faceM2,
+	sizes.edgeM,
+	sizes.volumeM3,
+	sizes.finishM2,
+	sizes.volumeAllM3,
+];
+
+export const PIECE_TAKEOFF = sheetFunction({
+	name: "PIECE_TAKEOFF",
+	group: "Takeoff",
+	summary:
+		"Face area, edge length, volume and finish area of each piece, and volume of its quantity.",
+	limits:
+		"Corners of drop edges are not deducted. A cutout is compared with the piece's A × B only (of a basin, with the floor between its walls), not with notches or curves, and cutouts are not compared with each other. Edge length counts the outline and the rims of cutouts, no drop edges.",
+	params: {
+		pieces: table(
+			"A row a piece: name, quantity, shape (rectangle, round, oval, L, U, basin, tube, area), A, B, C, D, thickness, drop height, drop run, drop thickness",
+			{
+				name: text("Name, each one once"),
+				quantity: number("How many", { min: 0, whole: true }),
+				shape: word(SHAPES, "Shape"),
+				a: FACE_OR_LENGTH,
+				b: dimension("B: second dimension; of the shape area the outline"),
+				c: dimension("C: notch across, or height of a basin or tube"),
+				d: dimension("D: notch down"),
+				thickness: length("Thickness; of a basin or tube that of its walls"),
+				dropHeight: dimension("Drop edge: height below the slab"),
+				dropRun: dimension("Drop edge: length along the outline"),
+				dropThickness: dimension("Drop edge: thickness; blank = thickness"),
+			},
+		),
+		cutouts: table(
+			"A row a cutout: piece name, count a piece, shape (rectangle, round, oval), A, B",
+			{
+				piece: text("Name of the piece"),
+				count: number("How many in each piece", { min: 1, whole: true }),
+				shape: word(CUTOUT_SHAPES, "Shape"),
+				a: length("A: first dimension, or the diameter"),
+				b: dimension("B: second dimension"),
+			},
+			{ alone: true, optional: true },
+		),
+		units: units(),
+	},
+	answer: {
+		shape: "table",
+		text: "a row a piece",
+		beside: "pieces",
+		columns: [
+			{ text: "face area", unit: "area" },
+			{ text: "edge length", unit: "length" },
+			{ text: "volume", unit: "volume" },
+			{ text: "finish area", unit: "area" },
+			{ text: "volume of the quantity", unit: "volume" },
+		],
+	},
+	example: {
+		shown: ["A2:K2", "M2:Q2"],
+		values: [
+			[["Island", 2, "rectangle", 2000, 800, "", "", 40, "", "", ""]],
+			[["Island", 1, "rectangle", 500, 400]],
+		],
+		answer: [1.4, 7400, 56, 1.696, 112],
+		working:
+			"face 2 × 0.8 − 0.5 × 0.4 = 1.4 m²; edge 2 (2 + 0.8) + 2 (0.5 + 0.4) = 7.4 m; volume 1.4 × 0.04 = 0.056 m³; finish 1.4 + 7.4 × 0.04 = 1.696 m²; two pieces 0.112 m³",
+	},
+	source:
+		"Closed forms of areas and volumes; perimeter of an oval by Ramanujan's second formula (1914)",
+	compute: ({ pieces, cutouts }, units) =>
+		pieceSizes(
+			pieces.map((piece) => ({
+				...at(`row ${piece.row}`, () =>
+					piece.shape === "area"
+						? { areaM2: piece.a?.areaM2() }
+						: { aM: piece.a?.lengthM() },
+				),
+				row: piece.row,
+				name: piece.name,
+				quantity: piece.quantity,
+				shape: piece.shape,
+				bM: piece.b,
+				cM: piece.c,
+				dM: piece.d,
+				thicknessM: piece.thickness,
+				dropHeightM: piece.dropHeight,
+				dropRunM: piece.dropRun,
+				dropThicknessM: piece.dropThickness,
+			})),
+			cutouts.map(({ row, piece, count, shape, a, b }) => ({
+				row,
+				piece,
+				count,
+				shape,
+				aM: a,
+				bM: b,
+			})),
+			lengthText(units),
+		).map(columns),
+});
