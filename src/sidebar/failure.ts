@@ -1,0 +1,72 @@
+/** What a person is told when the script did not answer as hoped. */
+
+/** `refused`: the script said no, nothing was done. `unknown`: it may have been done all the same. */
+export type Outcome = "refused" | "unknown";
+
+export interface Failure {
+	text: string;
+	outcome: Outcome;
+}
+
+interface Known {
+	pattern: RegExp;
+	failure: Failure;
+}
+
+const ACCOUNTS =
+	"Several accounts are signed in here and the wrong one was asked. Open this file in a private window with one account.";
+
+// The messages are Google's own; a lost answer does not prove that the work was not done.
+const KNOWN: readonly Known[] = [
+	{
+		pattern: /PERMISSION_DENIED|Authorization is required/i,
+		failure: { text: ACCOUNTS, outcome: "refused" },
+	},
+	{
+		pattern:
+			/NetworkError|HTTP 0\b|transport or processing|Failed to fetch|offline/i,
+		failure: { text: "The connection was lost.", outcome: "unknown" },
+	},
+	{
+		pattern: /server error occurred|HTTP 5\d\d/i,
+		failure: {
+			text: "Google's server had an error. Wait a minute and try again.",
+			outcome: "unknown",
+		},
+	},
+	{
+		pattern: /too many times|simultaneously|HTTP 429/i,
+		failure: {
+			text: "Google is busy with other calls. Wait a minute and try again.",
+			outcome: "refused",
+		},
+	},
+	{
+		pattern: /maximum execution time/i,
+		failure: {
+			text: "It took longer than Google allows.",
+			outcome: "unknown",
+		},
+	},
+	{
+		pattern: /Script function not found/i,
+		failure: {
+			text: "The panel is older than its script. Close it and open it again.",
+			outcome: "refused",
+		},
+	},
+];
+
+/** An error of the script in words; its own sentences come as they are, without what the platform puts before them. */
+export function failureOf(error: unknown): Failure {
+	const message = error instanceof Error ? error.message : String(error);
+	const known = KNOWN.find(({ pattern }) => pattern.test(message));
+	if (known) return known.failure;
+	const sentence = message
+		.replace(/^(?:(?:\w*Error|Exception): ?)+/, "")
+		.trim();
+	return {
+		text: sentence || "The script failed without saying why.",
+		outcome: "refused",
+	};
+}

@@ -1,0 +1,126 @@
+/** One function: its arguments to fill in, an example, what it does not cover, and the formula for the cell. */
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { SheetFunction } from "../../functions/declare";
+import { failureOf } from "../failure";
+import { TextField } from "../field";
+import { Notice } from "../notice";
+import type { Ask } from "../script";
+import { answerText, argumentColumns, argumentFacts } from "./argument";
+import { formulaText } from "./formula";
+
+interface DetailProps {
+	ask: Ask;
+	separator: string;
+	fn: SheetFunction;
+	back(): void;
+}
+
+type Told = { kind: "plain" | "warning"; text: string };
+
+export function Detail({ ask, separator, fn, back }: DetailProps) {
+	const heading = useRef<HTMLHeadingElement>(null);
+	useEffect(() => heading.current?.focus(), []);
+	const [args, setArgs] = useState<readonly string[]>(fn.example.shown);
+	const [told, setTold] = useState<Told>();
+	const [busy, setBusy] = useState(false);
+	const names = Object.keys(fn.params);
+	const formula = formulaText(fn.name, args, separator);
+	const insert = () => {
+		setBusy(true);
+		setTold(undefined);
+		ask("insertFormula", formula)
+			.then(
+				(cell): Told => ({ kind: "plain", text: `It is in ${cell}.` }),
+				(error): Told => ({ kind: "warning", text: failureOf(error).text }),
+			)
+			.then(setTold)
+			.then(() => setBusy(false));
+	};
+	return (
+		<article aria-labelledby="function-heading">
+			<button type="button" class="quiet" onClick={back}>
+				← All functions
+			</button>
+			<h2 id="function-heading" ref={heading} tabIndex={-1} class="code">
+				{fn.name}
+			</h2>
+			<p>{fn.summary}</p>
+			<h3>Arguments, filled with the example</h3>
+			{names.map((name, index) => (
+				<Argument
+					key={name}
+					fn={fn}
+					name={name}
+					value={args[index] ?? ""}
+					onChange={(typed) =>
+						setArgs(
+							names.map((_, at) => (at === index ? typed : (args[at] ?? ""))),
+						)
+					}
+				/>
+			))}
+			<h3>Formula</h3>
+			<p class="code formula">{formula}</p>
+			<button type="button" class="main" onClick={insert} disabled={busy}>
+				Put in the current cell
+			</button>
+			{told && <Notice kind={told.kind}>{told.text}</Notice>}
+			<About fn={fn} separator={separator} />
+		</article>
+	);
+}
+
+interface ArgumentProps {
+	fn: SheetFunction;
+	name: string;
+	value: string;
+	onChange(typed: string): void;
+}
+
+function Argument({ fn, name, value, onChange }: ArgumentProps) {
+	const param = fn.params[name];
+	if (!param) return null;
+	const columns = argumentColumns(param);
+	return (
+		<div class="argument">
+			<TextField
+				id={`argument-${name}`}
+				label={param.optional ? `${name} (optional)` : name}
+				value={value}
+				onChange={onChange}
+				numeric
+			/>
+			<p class="hint">
+				{param.help}
+				{columns && `. Columns: ${columns}`}
+			</p>
+			<p class="hint">{argumentFacts(param)}</p>
+		</div>
+	);
+}
+
+function About({ fn, separator }: { fn: SheetFunction; separator: string }) {
+	const { example } = fn;
+	const one =
+		typeof example.answer === "number" || typeof example.answer === "string";
+	return (
+		<>
+			<h3>Answer</h3>
+			<p>{answerText(fn)}</p>
+			<h3>Example</h3>
+			<p class="code formula">
+				{formulaText(fn.name, example.shown, separator)}
+				{one && ` → ${example.answer}`}
+			</p>
+			<p>{example.working}</p>
+			{fn.limits && (
+				<>
+					<h3>Limits</h3>
+					<p>{fn.limits}</p>
+				</>
+			)}
+			<h3>Source</h3>
+			<p>{fn.source}</p>
+		</>
+	);
+}

@@ -1,0 +1,132 @@
+/** What keeps the form from being a job, at the field where it is wrong, in the words the cells use. */
+import { callFunction } from "../../functions/index";
+import { cutoutCells, pieceCells, toneCells } from "./cells";
+import {
+	CUTOUT_FIELDS,
+	filledPieces,
+	type JobForm,
+	PIECE_FIELDS,
+} from "./form";
+import {
+	cellMistakes,
+	columnsOf,
+	type FormTable,
+	fieldId,
+	type Mistakes,
+	placed,
+	sentenceOf,
+	sheetFunctionNamed,
+} from "./sentences";
+
+export interface FormMistakes {
+	job: Mistakes;
+	pieces: Mistakes;
+	tones: Mistakes;
+}
+
+export const mistakesIn = (form: JobForm): FormMistakes => ({
+	job: jobMistakes(form),
+	pieces: pieceMistakes(form),
+	tones: toneMistakes(form),
+});
+
+/** What PIECE_TAKEOFF is called with. */
+export const takeoffArguments = (form: JobForm): unknown[] => [
+	filledPieces(form).map(pieceCells),
+	form.cutouts.length > 0 ? form.cutouts.map(cutoutCells) : "",
+	form.units,
+];
+
+/** What TONE_WEIGHTS is called with. */
+export const toneArguments = (
+	form: JobForm,
+	mass: number,
+	binderShare: number,
+): unknown[] => [
+	form.tones.map((row) => toneCells(row, form.pigments)),
+	form.pigments.length > 0 ? [form.pigments] : "",
+	mass,
+	binderShare,
+	form.units,
+];
+
+function jobMistakes({ client, title, mix }: JobForm): Mistakes {
+	const blank = Object.entries({ client, title, mix }).filter(
+		([, typed]) => typed.trim() === "",
+	);
+	return new Map(blank.map(([name]) => [name, `${name} is blank`]));
+}
+
+function pieceTable(form: JobForm): FormTable {
+	return {
+		name: "pieces",
+		rows: filledPieces(form).map((row) => ({
+			key: row.key,
+			cells: pieceCells(row),
+		})),
+		fields: Object.entries(PIECE_FIELDS),
+		columns: columnsOf(sheetFunctionNamed("PIECE_TAKEOFF"), "pieces"),
+	};
+}
+
+const cutoutTable = (form: JobForm): FormTable => ({
+	name: "cutouts",
+	rows: form.cutouts.map((row) => ({ key: row.key, cells: cutoutCells(row) })),
+	fields: Object.entries(CUTOUT_FIELDS),
+	columns: columnsOf(sheetFunctionNamed("PIECE_TAKEOFF"), "cutouts"),
+});
+
+function pieceMistakes(form: JobForm): Mistakes {
+	const takeoff = sheetFunctionNamed("PIECE_TAKEOFF");
+	const pieces = pieceTable(form);
+	const cutouts = cutoutTable(form);
+	if (pieces.rows.length === 0)
+		return new Map([
+			[fieldId(form.pieces[0]?.key ?? 0, "name"), "name is blank"],
+		]);
+	const found: Mistakes = new Map([
+		...cellMistakes(pieces, form.units),
+		...cellMistakes(cutouts, form.units),
+	]);
+	for (const row of pieces.rows.filter(({ key }) => rowIsWell(found, key))) {
+		const sentence = sentenceOf(() =>
+			callFunction(takeoff, [[row.cells], "", form.units]),
+		);
+		if (sentence) found.set(...placed(sentence, [{ ...pieces, rows: [row] }]));
+	}
+	if (found.size > 0) return found;
+	const sentence = sentenceOf(() =>
+		callFunction(takeoff, takeoffArguments(form)),
+	);
+	return sentence ? new Map([placed(sentence, [pieces, cutouts])]) : found;
+}
+
+const rowIsWell = (found: Mistakes, key: number): boolean =>
+	![...found.keys()].some((id) => id.startsWith(fieldId(key, "")));
+
+function toneMistakes(form: JobForm): Mistakes {
+	const weights = sheetFunctionNamed("TONE_WEIGHTS");
+	const { pigments } = form;
+	const tones: FormTable = {
+		name: "tones",
+		rows: form.tones.map((row) => ({
+			key: row.key,
+			cells: toneCells(row, pigments),
+		})),
+		fields: [
+			["name", "name"],
+			["share", "share"],
+			...pigments.map((pigment) => [doseField(pigment), pigment] as const),
+		],
+		columns: columnsOf(weights, "tones", pigments.length),
+	};
+	const found = cellMistakes(tones, form.units);
+	if (found.size > 0) return found;
+	const sentence = sentenceOf(() =>
+		callFunction(weights, toneArguments(form, 1, 1)),
+	);
+	return sentence ? new Map([placed(sentence, [tones])]) : found;
+}
+
+/** The field of a pigment's dose in a tone. */
+export const doseField = (pigment: string): string => `dose-${pigment}`;

@@ -1,0 +1,95 @@
+/** The pieces to cast and what is cut out of them. */
+import { useState } from "preact/hooks";
+import { unitName } from "../../functions/units";
+import { Cutouts } from "./cutouts";
+import { focusSoon } from "./focus";
+import { blankPiece, PIECE_FIELDS, type PieceRow, pieceIsBlank } from "./form";
+import type { MarksShown } from "./marks";
+import { pastedPieces } from "./paste";
+import { PasteBox, type Pasted } from "./paste-box";
+import { Piece } from "./piece";
+import type { SectionProps } from "./section";
+import { fieldId } from "./sentences";
+
+interface PiecesProps extends SectionProps {
+	marks: MarksShown;
+	/** Key of the piece that is open. */
+	open: number | undefined;
+	setOpen(key: number | undefined): void;
+}
+
+export function Pieces(props: PiecesProps) {
+	const { form, edit, marks, open, setOpen } = props;
+	const [told, setTold] = useState("");
+	const add = () => {
+		const piece = blankPiece();
+		edit((before) => ({ ...before, pieces: [...before.pieces, piece] }));
+		setOpen(piece.key);
+		focusSoon(fieldId(piece.key, "name"));
+	};
+	const take = (text: string): Pasted => {
+		const { pieces, unused, mistake } = pastedPieces(text);
+		if (mistake) return { told: sentence(mistake), taken: false };
+		edit((before) => ({
+			...before,
+			pieces: [...before.pieces.filter((row) => !pieceIsBlank(row)), ...pieces],
+		}));
+		marks.leftAll(pieces.flatMap(idsOf));
+		setOpen(undefined);
+		return { told: takenText(pieces.length, unused), taken: true };
+	};
+	return (
+		<section aria-labelledby="pieces-heading">
+			<h2 id="pieces-heading">Pieces</h2>
+			<p class="hint">
+				Bare lengths are {unitName("length", form.units)}; 8' 1/2", 25½" and 2.4
+				m are read too.
+			</p>
+			<ol class="cards">
+				{form.pieces.map((row, index) => (
+					<Piece
+						key={row.key}
+						{...props}
+						row={row}
+						place={index + 1}
+						open={open === row.key}
+						mistake={firstMistake(row, marks)}
+						toggle={() => setOpen(open === row.key ? undefined : row.key)}
+						paste={(text) => {
+							if (!/[\t\n]/.test(text.trim())) return false;
+							const pasted = take(text);
+							setTold(pasted.told);
+							return pasted.taken;
+						}}
+					/>
+				))}
+			</ol>
+			<button type="button" onClick={add}>
+				Add a piece
+			</button>
+			<p class="told" role="status">
+				{told}
+			</p>
+			<PasteBox take={take} />
+			<Cutouts {...props} />
+		</section>
+	);
+}
+
+const sentence = (text: string): string =>
+	`${text[0]?.toUpperCase()}${text.slice(1)}.`;
+
+function takenText(count: number, unused: readonly string[]): string {
+	const pieces = count === 1 ? "1 piece" : `${count} pieces`;
+	return unused.length === 0
+		? `${pieces} added.`
+		: `${pieces} added; not used: ${unused.join(", ")}.`;
+}
+
+const idsOf = (row: PieceRow): string[] =>
+	Object.keys(PIECE_FIELDS).map((field) => fieldId(row.key, field));
+
+const firstMistake = (row: PieceRow, marks: MarksShown): string | undefined =>
+	idsOf(row)
+		.map((id) => marks.at(id))
+		.find((found) => found !== undefined);

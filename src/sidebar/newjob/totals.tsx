@@ -1,0 +1,106 @@
+/** What the job takes, as far as it is known. */
+import { useEffect, useState } from "preact/hooks";
+import { numberShown, percentShown, roughly } from "../shown";
+import type { PigmentFigures } from "./figures";
+import { mixerCapacity } from "./figures";
+import type { SectionProps } from "./section";
+import { gramsShown, withUnit } from "./units-shown";
+
+type Line = readonly [what: string, howMuch: string];
+
+export function Totals(props: SectionProps & { missing?: string }) {
+	const lines = [...batchLines(props), ...pigmentLines(props)];
+	return (
+		<section aria-labelledby="totals-heading">
+			<h2 id="totals-heading">What it takes</h2>
+			{lines.length > 0 && (
+				<dl>
+					{lines.map(([what, howMuch]) => (
+						<div key={what}>
+							<dt>{what}</dt>
+							<dd>{howMuch}</dd>
+						</div>
+					))}
+				</dl>
+			)}
+			{props.figures.problem && <p class="mistake">{props.figures.problem}</p>}
+			{props.missing && <p class="hint">{props.missing}</p>}
+		</section>
+	);
+}
+
+function batchLines({ figures, form, start }: SectionProps): Line[] {
+	const { volume, mass, loads } = figures;
+	const { units } = form;
+	const shown = (value: number, quantity: "volume" | "mass") =>
+		withUnit(value, quantity, units, start.separator);
+	const lines: Line[] = [];
+	if (volume !== undefined) lines.push(["Cast", shown(volume, "volume")]);
+	if (mass !== undefined)
+		lines.push([
+			`Mix, ${percentShown(start.waste, start.separator)} waste in`,
+			shown(mass, "mass"),
+		]);
+	if (loads && loads.length > 0)
+		lines.push([
+			`Mixer loads of at most ${shown(mixerCapacity(start, units), "mass")}`,
+			`${loads.length}, heaviest ${shown(Math.max(...loads.map((load) => load.mass)), "mass")}`,
+		]);
+	return lines;
+}
+
+function pigmentLines({ figures, start }: SectionProps): Line[] {
+	const pigments = figures.pigments ?? [];
+	const lines = pigments.map(
+		({ name, grams }): Line => [name, gramsShown(grams, start.separator)],
+	);
+	const price = pigmentPrice(pigments);
+	return price === undefined
+		? lines
+		: [
+				...lines,
+				[
+					"Pigment cost",
+					`${numberShown(price, 2, start.separator)} ${start.currency}`.trim(),
+				],
+			];
+}
+
+/** Known only when every pigment that is used has a price. */
+function pigmentPrice(pigments: readonly PigmentFigures[]): number | undefined {
+	const used = pigments.filter(({ grams }) => grams > 0);
+	if (used.length === 0 || used.some(({ price }) => price === undefined))
+		return undefined;
+	return used.reduce((sum, { price = 0 }) => sum + price, 0);
+}
+
+/** `318 kg · 3 loads · 2 140 g pigment` */
+export function summaryOf({ figures, form, start }: SectionProps): string {
+	const { mass, loads, pigments } = figures;
+	const grams = pigments?.reduce((sum, pigment) => sum + pigment.grams, 0);
+	return [
+		mass !== undefined && withUnit(mass, "mass", form.units, start.separator),
+		loads &&
+			loads.length > 0 &&
+			`${loads.length} ${loads.length === 1 ? "load" : "loads"}`,
+		grams !== undefined && `${roughly(grams, start.separator)} g pigment`,
+	]
+		.filter(Boolean)
+		.join(" · ");
+}
+
+/** A pause in typing before the figures are read out: a screen reader would else speak at every key. */
+const PAUSE_MS = 900;
+
+export function Spoken({ text }: { text: string }) {
+	const [spoken, setSpoken] = useState("");
+	useEffect(() => {
+		const timer = setTimeout(() => setSpoken(text), PAUSE_MS);
+		return () => clearTimeout(timer);
+	}, [text]);
+	return (
+		<p class="unseen" role="status">
+			{spoken}
+		</p>
+	);
+}
