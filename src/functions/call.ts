@@ -42,7 +42,11 @@ export function callFunction(
 	);
 	const rows = readRows(groups, raw, units);
 	const compute = (scalars: Record<string, unknown>) =>
-		fn.compute({ ...scalars, ...rows.values }, units);
+		fn.compute(
+			{ ...scalars, ...rows.values },
+			units,
+			rows.filled.map((row) => row + 1),
+		);
 	const answers =
 		fn.answer.shape === "value" || fn.answer.shape === "row"
 			? mapScalars(fn, cells, raw, units, compute)

@@ -118,7 +118,12 @@ export interface Declaration<P> {
 	answer: Answer;
 	example: Example;
 	source: string;
-	compute(args: Arguments<P>, units: UnitSystem): unknown;
+	/** `rows`: which rows of the lists and tables that belong together were filled, from 1, for errors. */
+	compute(
+		args: Arguments<P>,
+		units: UnitSystem,
+		rows: readonly number[],
+	): unknown;
 }
 
 export interface SheetFunction extends Omit<Declaration<unknown>, "params"> {
