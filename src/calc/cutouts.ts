@@ -1,5 +1,5 @@
 /** Openings cast into a piece. */
-import { at, InputError } from "./errors";
+import { at, InputError, quoted } from "./errors";
 import { type LengthText, type Outline, ovalAreaM2, ovalEdgeM } from "./shapes";
 
 export const CUTOUT_SHAPES = ["rectangle", "round", "oval"] as const;
@@ -56,7 +56,9 @@ function checkFit(
 	lengthText: LengthText,
 ): void {
 	if (!takesCutouts)
-		throw new InputError(`piece "${piece}" is a tube, which takes no cutouts`);
+		throw new InputError(
+			`piece ${quoted(piece)} is a tube, which takes no cutouts`,
+		);
 	if (fits === undefined) return;
 	// The last bits of a conversion from inches are no reason to refuse.
 	const within = (inner: number, outer: number) => inner <= outer * (1 + 1e-9);
@@ -66,6 +68,6 @@ function checkFit(
 		(within(aM, roomB) && within(bM, roomA));
 	if (!fit)
 		throw new InputError(
-			`${lengthText(aM)} × ${lengthText(bM)} does not fit in "${piece}" (${lengthText(roomA)} × ${lengthText(roomB)})`,
+			`${lengthText(aM)} × ${lengthText(bM)} does not fit in ${quoted(piece)} (${lengthText(roomA)} × ${lengthText(roomB)})`,
 		);
 }

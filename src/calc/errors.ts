@@ -11,3 +11,7 @@ export function at<T>(place: string, work: () => T): T {
 		throw error;
 	}
 }
+
+/** A name as an error shows it, cut where it would fill the sentence. */
+export const quoted = (name: string): string =>
+	`"${name.length > 60 ? `${name.slice(0, 60)}…` : name}"`;

@@ -1,6 +1,6 @@
 /** Areas, edges and volumes of the pieces of a job. */
 import { cutoutTotals, type PieceCutout } from "./cutouts";
-import { at, InputError } from "./errors";
+import { at, InputError, quoted } from "./errors";
 import {
 	type Dimensions,
 	type LengthText,
@@ -66,7 +66,7 @@ function checkUnique(pieces: readonly Piece[]): void {
 		const earlier = rows.get(nameKey(name));
 		if (earlier !== undefined)
 			throw new InputError(
-				`row ${row}: name must be unique, "${name}" is in row ${earlier} too`,
+				`row ${row}: name must be unique, ${quoted(name)} is in row ${earlier} too`,
 			);
 		rows.set(nameKey(name), row);
 	}
@@ -83,7 +83,7 @@ function cutoutsByPiece(
 		const own = byPiece.get(nameKey(cutout.piece));
 		if (!own)
 			throw new InputError(
-				`cutouts row ${cutout.row}: piece "${cutout.piece}" is not in pieces`,
+				`cutouts row ${cutout.row}: piece ${quoted(cutout.piece)} is not in pieces`,
 			);
 		own.push(cutout);
 	}
@@ -137,3 +137,19 @@ function dropEdge(piece: Piece): { areaM2: number; thicknessM: number } {
 		thicknessM: dropThicknessM ?? thicknessM,
 	};
 }
+
+/** Longest of a piece's outside dimensions, m; unknown for a piece given by its area. */
+export function longestSideM(piece: Piece): number | undefined {
+	const { shape, aM = 0, bM = 0, cM = 0 } = piece;
+	if (shape === "area") return undefined;
+	return shape === "basin" || shape === "tube"
+		? Math.max(aM, bM, cM)
+		: Math.max(aM, bM);
+}
+
+/** What is seen of a drop edge from the front, m: the drop below the slab and the slab's thickness. */
+export const visibleDropM = ({
+	dropHeightM,
+	thicknessM,
+}: Piece): number | undefined =>
+	dropHeightM === undefined ? undefined : dropHeightM + thicknessM;

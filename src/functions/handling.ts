@@ -1,0 +1,225 @@
+import {
+	formPressurePa,
+	modulusOfRuptureMPa,
+	modulusOfRupturePsi,
+	peopleToLift,
+	SUPPORTS,
+	selfWeightStressPa,
+	upliftKg,
+} from "../calc/handling";
+import { GRIPS, liftLimitKg, liftLimitLb } from "../calc/lifting";
+import {
+	density,
+	length,
+	mass,
+	number,
+	sheetFunction,
+	stress,
+	units,
+	volume,
+	word,
+} from "./declare";
+import { fromSi, toSi } from "./units";
+
+const group = "Handling";
+
+export const LIFT_LIMIT = sheetFunction({
+	name: "LIFT_LIMIT",
+	group,
+	summary: "Weight one person should lift at most, for a lift of this kind.",
+	limits:
+		"For one healthy person, two hands, standing, a stable load and a good floor, with no carrying beyond a step or two. It does not cover team lifts, one hand, kneeling, carrying, pushing, slippery floors or sudden lifts. Only the start of the lift is judged: judge the end too where the load is set down with care. 0 where the method gives 0: beyond 63 cm (25 in) reach, 175 cm (70 in) height or travel, 135° twist or 15 lifts a minute.",
+	params: {
+		reach: length(
+			"Hands ahead of the middle of the ankles, e.g. 400 mm or 16 in",
+		),
+		height: length("Height of the hands at the start, e.g. 750", { min: 0 }),
+		travel: length("How far up or down the load goes, e.g. 500", { min: 0 }),
+		twist: number("Turn of the body in degrees", { min: 0, blank: 0 }),
+		lifts_per_minute: number("Lifts a minute; below 0.2 counts as 0.2", {
+			min: 0,
+			blank: 0.2,
+		}),
+		hours: number("How long the lifting lasts, at most 8 hours", {
+			min: 0,
+			blank: 1,
+		}),
+		grip: word(GRIPS, "good (handles), fair or poor", { blank: "fair" }),
+		units: units(),
+	},
+	answer: { shape: "value", text: "the limit for one person", unit: "mass" },
+	example: {
+		shown: ["250", "750", "250"],
+		values: [250, 750, 250],
+		answer: 23,
+		working:
+			"25/25 × (1 − 0.003 × 0) × (0.82 + 4.5/25) × 1 × 1 × 1: every multiplier is 1, so the load constant of 23 kg",
+	},
+	source:
+		"Waters, Putz-Anderson, Garg: Applications Manual for the Revised NIOSH Lifting Equation, DHHS (NIOSH) Pub. 94-110; US and SI forms as published",
+	compute: (
+		{ reach, height, travel, twist, lifts_per_minute, hours, grip },
+		units,
+	) => {
+		const task = {
+			twistDeg: twist,
+			liftsPerMinute: lifts_per_minute,
+			hours,
+			grip,
+		};
+		const inches = (meters: number) => fromSi(meters, "length", "us");
+		const cm = (meters: number) => fromSi(meters, "length", "metric") / 10;
+		return units === "us"
+			? toSi(
+					liftLimitLb({
+						...task,
+						reachIn: inches(reach),
+						heightIn: inches(height),
+						travelIn: inches(travel),
+					}),
+					"mass",
+					"us",
+				)
+			: liftLimitKg({
+					...task,
+					reachCm: cm(reach),
+					heightCm: cm(height),
+					travelCm: cm(travel),
+				});
+	},
+});
+
+export const PEOPLE_TO_LIFT = sheetFunction({
+	name: "PEOPLE_TO_LIFT",
+	group,
+	summary: "How many people a lift takes: 1, 2, 3 or lifting equipment.",
+	limits:
+		"The limit must be your studio's own for one person in such a lift. NIOSH's limit (LIFT_LIMIT) is for one person and does not cover team lifts. Two people lift two thirds of the sum of their limits, three half of it, and only with room to walk, a good grip for each and one who calls.",
+	params: {
+		weight: number("Weight of the piece, e.g. 60", { above: 0 }),
+		one_person_limit: number("What one person may lift here, same unit", {
+			min: 0,
+		}),
+	},
+	answer: { shape: "value", text: "people, or lifting equipment" },
+	example: {
+		shown: ["30", "23"],
+		values: [30, 23],
+		answer: 2,
+		working: "30 > 23; two lift 2/3 × 2 × 23 = 30.67",
+	},
+	source: "HSE, Manual handling (L23), team lifts; from memory",
+	compute: ({ weight, one_person_limit }) =>
+		peopleToLift(weight, one_person_limit),
+});
+
+export const SELF_WEIGHT_STRESS = sheetFunction({
+	name: "SELF_WEIGHT_STRESS",
+	group,
+	summary: "Bending stress of a flat slab that carries its own weight.",
+	limits:
+		"A plain rectangular slab of one thickness. Cutouts, notches and inlays are not in it, and a slab cracks at them first. Compare with the strength of your own mix at that age, with room to spare; handling adds impact (factor). On edge a slab is far stronger.",
+	params: {
+		length: length("Length between or beyond the supports, whole slab"),
+		thickness: length("Thickness, e.g. 38"),
+		density: density("Density, e.g. 2150"),
+		support: word(
+			SUPPORTS,
+			"ends, fifth points (0.207 of the length in from each end) or cantilever",
+			{ blank: "ends" },
+		),
+		factor: number("Impact while handling, e.g. 1.5", { min: 1, blank: 1 }),
+		units: units(),
+	},
+	answer: { shape: "value", text: "the bending stress", unit: "stress" },
+	example: {
+		shown: ["2000", "40", "2000"],
+		values: [2000, 40, 2000],
+		answer: 1.4709975,
+		working: "0.75 × 2000 × 9.80665 × 2² / 0.04 = 1 470 997.5 Pa",
+	},
+	source: "Statics: M = wL²/8, (3 − 2√2)wL²/8 and wL²/2; section modulus bt²/6",
+	compute: ({ length, thickness, density, support, factor }) =>
+		selfWeightStressPa({
+			lengthM: length,
+			thicknessM: thickness,
+			densityKgPerM3: density,
+			support,
+			factor,
+		}),
+});
+
+export const MODULUS_OF_RUPTURE = sheetFunction({
+	name: "MODULUS_OF_RUPTURE",
+	group,
+	summary: "Bending stress at which plain concrete cracks, estimated.",
+	limits:
+		"For plain normal-weight concrete; fibers, age and curing change it much. An estimate, not a test: bend a strip of your own mix. Metric and US use the forms as published, 0.5% apart.",
+	params: {
+		compressive_strength: stress("Compressive strength, e.g. 40"),
+		units: units(),
+	},
+	answer: { shape: "value", text: "the modulus of rupture", unit: "stress" },
+	example: {
+		shown: ["25"],
+		values: [25],
+		answer: 3.1,
+		working: "0.62 × √25 = 3.1 MPa",
+	},
+	source: "ACI 318: 7.5√f′c psi; ACI 318M: 0.62√f′c MPa (from memory)",
+	compute: ({ compressive_strength }, units) => {
+		const strength = fromSi(compressive_strength, "stress", units);
+		const rupture = units === "us" ? modulusOfRupturePsi : modulusOfRuptureMPa;
+		return toSi(rupture(strength), "stress", units);
+	},
+});
+
+export const FORM_PRESSURE = sheetFunction({
+	name: "FORM_PRESSURE",
+	group,
+	summary: "Pressure of fluid mix at the foot of the mold.",
+	limits:
+		"Full hydrostatic pressure, as ACI 347 asks for mixes that flow. Vibration and pumping from below add to it.",
+	params: {
+		depth: length("Depth of fluid mix above the foot, e.g. 900"),
+		density: density("Fresh density of the mix, e.g. 2150"),
+		units: units(),
+	},
+	answer: { shape: "value", text: "the pressure", unit: "pressure" },
+	example: {
+		shown: ["500", "2000"],
+		values: [500, 2000],
+		answer: 9.80665,
+		working: "2000 kg/m³ × 9.80665 m/s² × 0.5 m = 9806.65 Pa",
+	},
+	source: "ACI 347-04, 2.2.2: p = wh",
+	compute: ({ depth, density }) => formPressurePa(depth, density),
+});
+
+export const UPLIFT = sheetFunction({
+	name: "UPLIFT",
+	group,
+	summary: "Mass that must hold a knockout down in fluid mix.",
+	limits:
+		"The least that keeps it from floating, for mix all around and below it: add a margin for vibration and pouring.",
+	params: {
+		volume: volume("Volume of the knockout below the mix, e.g. 12"),
+		density: density("Fresh density of the mix, e.g. 2150"),
+		former_mass: mass("Mass of the knockout itself, e.g. 1", { min: 0 }),
+		units: units(),
+	},
+	answer: { shape: "value", text: "the mass to hold it down", unit: "mass" },
+	example: {
+		shown: ["10", "2000", "3"],
+		values: [10, 2000, 3],
+		answer: 17,
+		working: "0.01 m³ × 2000 kg/m³ − 3 kg = 17 kg",
+	},
+	source: "Archimedes' principle",
+	compute: ({ volume, density, former_mass }) =>
+		upliftKg({
+			volumeM3: volume,
+			densityKgPerM3: density,
+			formerKg: former_mass,
+		}),
+});
