@@ -4,14 +4,14 @@ import type { Tab } from "../src/template/plan";
 export const job: Tab = {
 	name: "Job",
 	color: "#8a5a2b",
-	rows: 90,
+	rows: 87,
 	widths: [
-		150, 50, 90, 78, 78, 78, 78, 78, 78, 78, 78, 70, 90, 90, 80, 90, 90, 90, 90,
-		90, 90, 110, 110, 330, 80, 80, 80, 80, 80,
+		160, 50, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90,
+		90, 90, 90, 90, 330, 90, 90,
 	],
 	frozenRows: 1,
 	frozenColumns: 1,
-	hidden: ["Y:AC"],
+	hidden: ["Y:Z"],
 	blocks: [
 		{ at: "A1", look: "title", rows: [['={job}client&" · "&{job}title']] },
 		{
@@ -76,7 +76,7 @@ export const job: Tab = {
 		{
 			at: "M4",
 			look: "total",
-			rows: [["=MAX(Y49:Y88)"]],
+			rows: [["=MAX(H48:H87)"]],
 			formats: "whole",
 			name: "loads",
 		},
@@ -204,7 +204,7 @@ export const job: Tab = {
 			look: "result",
 			size: [20, 1],
 			rows: [
-				['=ARRAYFORMULA(IF(ISNUMBER(AC11:AC30);AC11:AC30/studio_flexural;""))'],
+				['=ARRAYFORMULA(IF(ISNUMBER(Z11:Z30);Z11:Z30/studio_flexural;""))'],
 			],
 			formats: "share",
 		},
@@ -219,7 +219,7 @@ export const job: Tab = {
 			],
 		},
 		{
-			at: "AB11",
+			at: "Y11",
 			look: "result",
 			size: [20, 1],
 			rows: [
@@ -229,12 +229,12 @@ export const job: Tab = {
 			],
 		},
 		{
-			at: "AC11",
+			at: "Z11",
 			look: "result",
 			size: [20, 1],
 			rows: [
 				[
-					'=IF(COUNT(AB11:AB30)=0;"";SELF_WEIGHT_STRESS(AB11:AB30;ARRAYFORMULA(IF(ISNUMBER(AB11:AB30);H11:H30;""));{job}density;"ends";1;studio_units))',
+					'=IF(COUNT(Y11:Y30)=0;"";SELF_WEIGHT_STRESS(Y11:Y30;ARRAYFORMULA(IF(ISNUMBER(Y11:Y30);H11:H30;""));{job}density;"ends";1;studio_units))',
 				],
 			],
 		},
@@ -278,57 +278,43 @@ export const job: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(ABS({tab:Tones}!B18-1)<1/1000;"fine";"shares are not 100% together: they count as parts of the whole")',
+					'=IF(ABS({tab:Tones}!B18-1)<1/1000;"fine";"Look: shares are not 100% together: they count as parts of the whole")',
 				],
 				[
-					'=IF(COUNTA({job}pigments)=COUNT({tab:Tones}!C19:F19);"fine";"a pigment is missing there: its limit counts as 10%")',
+					'=IF(COUNTA({job}pigments)=COUNT({tab:Tones}!C19:F19);"fine";"Look: a pigment is missing there: its limit counts as 10%")',
 				],
 				[
-					'=IF(COUNTIF({tab:Tones}!M11:M16;"<0")=0;"fine";"a tone is over the pigment limit: see Tones")',
+					'=IF(COUNTIF({tab:Tones}!M11:M16;"<0")=0;"fine";"Look: a tone is over the pigment limit: see Tones")',
 				],
 				[
-					'=IF(COUNTIF({tab:Pour card}!Z48:Z83;">"&1/20)=0;"fine";"a dose of load "&{job}load&" is too small for the gram scale")',
+					'=IF(COUNTIF({tab:Pour card}!Z48:Z83;">"&1/20)=0;"fine";"Look: a dose of load "&{job}load&" is too small for the gram scale")',
 				],
 				[
-					'=IF(MAX(ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);0)))<=studio_mixer_capacity;"fine";"a piece needs several loads: cold joints and color differences are likely")',
+					'=IF(MAX(ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);0)))<=studio_mixer_capacity;"fine";"Look: a piece needs several loads: cold joints and color differences are likely")',
 				],
 				[
-					'=IF(COUNT(AA49:AA88)=0;"fine";IF(MIN(ARRAYFORMULA(IF(ISNUMBER(AB49:AB88);AB49:AB88;10^9)))*studio_mixer_capacity>=studio_least_blend;"fine";"a load is less than the mixer blends well"))',
+					'=IF(COUNT(J48:J87)=0;"fine";IF(MIN(ARRAYFORMULA(IF(ISNUMBER(K48:K87);K48:K87;10^9)))*studio_mixer_capacity>=studio_least_blend;"fine";"Look: a load is less than the mixer blends well"))',
 				],
 				[
-					'=IF({job}loads<=8;"fine";"the pour card has columns for 8 loads: split the job")',
+					'=IF({job}loads<=8;"fine";"Look: the pour card has columns for 8 loads: split the job")',
 				],
 				[
-					'=IF({job}loads=0;"fine";IF({job}waste*{job}mix_total/(1+{job}waste)>=studio_reserve*{job}mix_total+studio_sticks*{job}loads*{job}vessels;"fine";"waste is less than the reserve and what sticks"))',
+					'=IF({job}loads=0;"fine";IF({job}waste*{job}mix_total/(1+{job}waste)>=studio_reserve*{job}mix_total+studio_sticks*{job}loads*{job}vessels;"fine";"Look: waste is less than the reserve and what sticks"))',
 				],
 				[
-					'=IF(MAX(W11:W30)*2<=1;"fine";"a slab may crack: carry it on edge or on a board")',
+					'=IF(MAX(W11:W30)*2<=1;"fine";"Look: a slab may crack: carry it on edge or on a board")',
 				],
 				["={tab:Pour card}!E8"],
 			],
 		},
-		{ at: "A47", look: "total", rows: [["Mixer loads"]] },
+		{ at: "H46", look: "total", rows: [["Mixer loads"]] },
 		{
-			at: "A48",
+			at: "H47",
 			look: "heading",
-			rows: [["Casting", "Load", "Mix, {mass}", "Load is full"]],
+			rows: [["Load", "Casting", "Mix, {mass}", "Load is full"]],
 		},
 		{
-			at: "A49",
-			look: "result",
-			size: [40, 4],
-			rows: [
-				[
-					'=ARRAYFORMULA(IF(Y49:Y88="";"";Z49:Z88))',
-					'=ARRAYFORMULA(IF(Y49:Y88="";"";Y49:Y88))',
-					'=ARRAYFORMULA(IF(Y49:Y88="";"";AA49:AA88))',
-					'=ARRAYFORMULA(IF(Y49:Y88="";"";AB49:AB88))',
-				],
-			],
-			formats: ["text", "whole", "mass", "share"],
-		},
-		{
-			at: "Y49",
+			at: "H48",
 			look: "result",
 			size: [40, 4],
 			rows: [
@@ -336,7 +322,7 @@ export const job: Tab = {
 					'=IF(COUNT(R11:R30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);"")));studio_mixer_capacity))',
 				],
 			],
-			formats: ["whole", "text", "number", "number"],
+			formats: ["whole", "text", "mass", "share"],
 		},
 	],
 	choices: [
@@ -362,10 +348,5 @@ export const job: Tab = {
 		{ range: "C34:C45", list: ["rectangle", "round", "oval"], strict: true },
 		{ range: "C7", between: [0, 1], help: "For example 8%." },
 	],
-	rules: [
-		{ range: "L34:O43", when: '=$L34<>"fine"', look: "warning" },
-		{ range: "M7", when: "=$M$7>0", look: "warning" },
-		{ range: "W11:W30", when: "=AND(ISNUMBER(W11);W11*2>1)", look: "warning" },
-		{ range: "V11:V30", when: '=V11="lifting equipment"', look: "warning" },
-	],
+	rules: [{ range: "L34:O43", when: '=LEFT($L34;5)="Look:"', look: "warning" }],
 };

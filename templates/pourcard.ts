@@ -46,7 +46,7 @@ export const pourCard: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF({job}loads=0;"no piece yet: fill in the Job tab";TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF({tab:Job}!Y49:Y88={job}load;{tab:Job}!Z49:Z88;""))))',
+					'=IF({job}loads=0;"no piece yet: fill in the Job tab";TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF({tab:Job}!H48:H87={job}load;{tab:Job}!I48:I87;""))))',
 				],
 			],
 		},
@@ -54,7 +54,7 @@ export const pourCard: Tab = {
 			at: "C5",
 			look: "total",
 			rows: [
-				["=SUMIF({tab:Job}!Y49:Y88;{job}load;{tab:Job}!AA49:AA88)"],
+				["=SUMIF({tab:Job}!H48:H87;{job}load;{tab:Job}!J48:J87)"],
 				[
 					"=ROUND(SUM(R12:R23)*studio_reserve/studio_mix_division;0)*studio_mix_division",
 				],
@@ -77,7 +77,7 @@ export const pourCard: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(COUNTIF(E45:L45;"other plan")>0;"weights were typed for another plan: bring back the tones, or clear the weights of that load";IF(COUNTIF(E45:L45;"no number")>0;"type the plan number where a load has weights, so that a later change shows";"fine"))',
+					'=IF(COUNTIF(E45:L45;"Look: other plan")>0;"Look: weights were typed for another plan: bring back the tones, or clear the weights of that load";IF(COUNTIF(E45:L45;"Look: no number")>0;"Look: type the plan number where a load has weights, so that a later change shows";"fine"))',
 				],
 			],
 		},
@@ -219,7 +219,7 @@ export const pourCard: Tab = {
 			rows: [
 				["E", "F", "G", "H", "I", "J", "K", "L"].map(
 					(column) =>
-						`=IF(COUNT(${column}48:${column}83)=0;"";IF(${column}46="";"no number";IF(${column}46=$C$8;"this plan";"other plan")))`,
+						`=IF(COUNT(${column}48:${column}83)=0;"";IF(${column}46="";"Look: no number";IF(${column}46=$C$8;"this plan";"Look: other plan")))`,
 				),
 			],
 			align: "right",
@@ -270,7 +270,7 @@ export const pourCard: Tab = {
 			size: [36, 4],
 			rows: [
 				[
-					'=ARRAYFORMULA(IF(Q48:Q83="";"";IF(Y48:Y83<>"";Y48:Y83;IF(S48:S83="keep";"about "&studio_sticks&" {mass} of it sticks";""))))',
+					'=ARRAYFORMULA(IF(Q48:Q83="";"";IF(Y48:Y83<>"";"Look: "&Y48:Y83;IF(S48:S83="keep";"about "&studio_sticks&" {mass} of it sticks";""))))',
 					'=ARRAYFORMULA(IF(S48:S83="add";IF(X48:X83>0;U48:U83/X48:X83;"");""))',
 					'=ARRAYFORMULA(IF(Q48:Q83="";"";X48:X83))',
 					'=ARRAYFORMULA(IF(Q48:Q83="";"";W48:W83))',
@@ -308,22 +308,14 @@ export const pourCard: Tab = {
 	],
 	rules: [
 		{
-			range: "E11:L23",
+			range: "E11:L23,E36:L41,E45:L83",
 			when: "=COLUMN(E11)-4=$C$3",
 			look: "current",
 		},
 		{
-			range: "E36:L41",
-			when: "=COLUMN(E36)-4=$C$3",
-			look: "current",
+			range: "E8,E45:L45,M48:M83",
+			when: '=LEFT(E8;5)="Look:"',
+			look: "warning",
 		},
-		{
-			range: "E45:L83",
-			when: "=COLUMN(E45)-4=$C$3",
-			look: "current",
-		},
-		{ range: "E45:L45", when: '=E45="other plan"', look: "warning" },
-		{ range: "E8", when: '=$E$8<>"fine"', look: "warning" },
-		{ range: "M48:M83", when: '=$Y48<>""', look: "warning" },
 	],
 };

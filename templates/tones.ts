@@ -262,16 +262,7 @@ export const tones: Tab = {
 		{ range: "C11:F16", between: [0, 1], help: "For example 4%." },
 	],
 	rules: [
-		{
-			range: "M11:M16",
-			when: "=AND(ISNUMBER(M11);M11<0)",
-			look: "warning",
-		},
-		{ range: "B18", when: "=ABS($B$18-1)>1/1000", look: "warning" },
-		{
-			range: "A10:F16",
-			when: '=$A$17<>""',
-			look: "muted",
-		},
+		{ range: "M11:M16", when: "=AND(ISNUMBER(M11);M11<0)", look: "warning" },
+		{ range: "A10:F16", when: '=$A$17<>""', look: "muted" },
 	],
 };

@@ -1,6 +1,6 @@
 /** What a cell holds, read by the rules of the sheet functions: blank, error cell, date, number, text. */
 import { InputError } from "../calc/errors";
-import { lengthM } from "./typed";
+import { lengthM, quoted } from "./typed";
 import {
 	fromSi,
 	type Quantity,
@@ -39,8 +39,7 @@ export function came(cell: unknown): string {
 	if (typeof cell === "number") return plain(cell);
 	if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
 	if (isDate(cell)) return "a date";
-	const text = String(cell).trim();
-	return `"${text.length > 60 ? `${text.slice(0, 60)}…` : text}"`;
+	return quoted(String(cell).trim());
 }
 
 /** Fails where the cell is blank or an error cell; every other reading starts here. */

@@ -2,9 +2,17 @@ import { CUTOUT_SHAPES } from "../calc/cutouts";
 import { at } from "../calc/errors";
 import { polygonAreaM2 } from "../calc/polygon";
 import { SHAPES } from "../calc/shapes";
-import { type PieceSizes, pieceSizes, slabVolumeM3 } from "../calc/takeoff";
+import {
+	longestSideM,
+	type Piece,
+	type PieceSizes,
+	pieceSizes,
+	slabVolumeM3,
+	visibleDropM,
+} from "../calc/takeoff";
 import { plain } from "./cells";
 import {
+	type Arguments,
 	area,
 	coordinate,
 	custom,
@@ -74,12 +82,18 @@ export const POLYGON_AREA = sheetFunction({
 		polygonAreaM2(points.map(({ row, x, y }) => ({ row, xM: x, yM: y }))),
 });
 
+/** In a column of typed lengths, cells are plain text: there a bare number is a text too. */
+const numeric = (cell: unknown): unknown =>
+	typeof cell === "string" && /^\s*\d+(?:[.,]\d+)?\s*$/.test(cell)
+		? Number(cell.replace(",", "."))
+		: cell;
+
 /** Column A is a length, but of the shape `area` an area: what it is shows in another column of the row. */
 const FACE_OR_LENGTH = custom(
 	"A: first dimension; of the shape area the face area",
 	(name, cell, units) => ({
 		lengthM: () => length("").read(name, cell, units),
-		areaM2: () => area("").read(name, cell, units),
+		areaM2: () => area("").read(name, numeric(cell), units),
 	}),
 	{ optional: true },
 );
@@ -97,6 +111,45 @@ const columns = (sizes: PieceSizes): number[] => [
 	sizes.volumeAllM3,
 ];
 
+/** What a person knows of a piece. */
+const PIECES = table(
+	"A row a piece: name, quantity, shape (rectangle, round, oval, L, U, basin, tube, area), A, B, C, D, thickness, drop height, drop run, drop thickness",
+	{
+		name: text("Name, each one once"),
+		quantity: number("How many", { min: 0, whole: true }),
+		shape: word(SHAPES, "Shape"),
+		a: FACE_OR_LENGTH,
+		b: dimension("B: second dimension; of the shape area the outline"),
+		c: dimension("C: notch across, or height of a basin or tube"),
+		d: dimension("D: notch down"),
+		thickness: length("Thickness; of a basin or tube that of its walls"),
+		dropHeight: dimension("Drop edge: height below the slab"),
+		dropRun: dimension("Drop edge: length along the outline"),
+		dropThickness: dimension("Drop edge: thickness; blank = thickness"),
+	},
+);
+
+type PieceRow = Arguments<{ pieces: typeof PIECES }>["pieces"][number];
+
+const pieceOf = (piece: PieceRow): Piece => ({
+	...at(`row ${piece.row}`, () =>
+		piece.shape === "area"
+			? { areaM2: piece.a?.areaM2() }
+			: { aM: piece.a?.lengthM() },
+	),
+	row: piece.row,
+	name: piece.name,
+	quantity: piece.quantity,
+	shape: piece.shape,
+	bM: piece.b,
+	cM: piece.c,
+	dM: piece.d,
+	thicknessM: piece.thickness,
+	dropHeightM: piece.dropHeight,
+	dropRunM: piece.dropRun,
+	dropThicknessM: piece.dropThickness,
+});
+
 export const PIECE_TAKEOFF = sheetFunction({
 	name: "PIECE_TAKEOFF",
 	group: "Takeoff",
@@ -105,22 +158,7 @@ export const PIECE_TAKEOFF = sheetFunction({
 	limits:
 		"Corners of drop edges are not deducted. A cutout is compared with the piece's A × B only (of a basin, with the floor between its walls), not with notches or curves, and cutouts are not compared with each other. Edge length counts the outline and the rims of cutouts, no drop edges.",
 	params: {
-		pieces: table(
-			"A row a piece: name, quantity, shape (rectangle, round, oval, L, U, basin, tube, area), A, B, C, D, thickness, drop height, drop run, drop thickness",
-			{
-				name: text("Name, each one once"),
-				quantity: number("How many", { min: 0, whole: true }),
-				shape: word(SHAPES, "Shape"),
-				a: FACE_OR_LENGTH,
-				b: dimension("B: second dimension; of the shape area the outline"),
-				c: dimension("C: notch across, or height of a basin or tube"),
-				d: dimension("D: notch down"),
-				thickness: length("Thickness; of a basin or tube that of its walls"),
-				dropHeight: dimension("Drop edge: height below the slab"),
-				dropRun: dimension("Drop edge: length along the outline"),
-				dropThickness: dimension("Drop edge: thickness; blank = thickness"),
-			},
-		),
+		pieces: PIECES,
 		cutouts: table(
 			"A row a cutout: piece name, count a piece, shape (rectangle, round, oval), A, B",
 			{
@@ -160,24 +198,7 @@ export const PIECE_TAKEOFF = sheetFunction({
 		"Closed forms of areas and volumes; perimeter of an oval by Ramanujan's second formula (1914)",
 	compute: ({ pieces, cutouts }, units) =>
 		pieceSizes(
-			pieces.map((piece) => ({
-				...at(`row ${piece.row}`, () =>
-					piece.shape === "area"
-						? { areaM2: piece.a?.areaM2() }
-						: { aM: piece.a?.lengthM() },
-				),
-				row: piece.row,
-				name: piece.name,
-				quantity: piece.quantity,
-				shape: piece.shape,
-				bM: piece.b,
-				cM: piece.c,
-				dM: piece.d,
-				thicknessM: piece.thickness,
-				dropHeightM: piece.dropHeight,
-				dropRunM: piece.dropRun,
-				dropThicknessM: piece.dropThickness,
-			})),
+			pieces.map(pieceOf),
 			cutouts.map(({ row, piece, count, shape, a, b }) => ({
 				row,
 				piece,
@@ -188,4 +209,34 @@ export const PIECE_TAKEOFF = sheetFunction({
 			})),
 			lengthText(units),
 		).map(columns),
+});
+
+export const PIECE_SIZE = sheetFunction({
+	name: "PIECE_SIZE",
+	group: "Takeoff",
+	summary:
+		"Longest side of each piece, and its visible drop: drop height and slab together.",
+	limits:
+		"The longest of A, B and C, not the diagonal. A piece of shape area has no side that is known, and a piece without a drop edge no visible drop: both stay blank.",
+	params: { pieces: PIECES, units: units() },
+	answer: {
+		shape: "table",
+		text: "a row a piece",
+		beside: "pieces",
+		columns: [
+			{ text: "longest side", unit: "length" },
+			{ text: "visible drop", unit: "length" },
+		],
+	},
+	example: {
+		shown: ["A2:K2"],
+		values: [[["Bar", 1, "rectangle", 2400, 600, "", "", 30, 60, 2400, 25]]],
+		answer: [2400, 90],
+		working: "the longer of 2400 and 600; 60 mm below the slab + 30 mm of slab",
+	},
+	source: "Largest of the given dimensions; a sum",
+	compute: ({ pieces }) =>
+		pieces
+			.map(pieceOf)
+			.map((piece) => [longestSideM(piece), visibleDropM(piece)]),
 });

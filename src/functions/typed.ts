@@ -49,6 +49,10 @@ function plainSpelling(text: string): string {
 		.trim();
 }
 
+/** A typed text in an error sentence, cut where nobody would read on. */
+export const quoted = (text: string): string =>
+	`"${text.length > 60 ? `${text.slice(0, 60)}…` : text}"`;
+
 function quantity(number: string): number {
 	const [, whole = "0", top, bottom] =
 		/^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(number) ?? [];
@@ -68,13 +72,13 @@ export function lengthM(text: string, bareUnit: "mm" | "in"): number {
 	const spelled = plainSpelling(text);
 	if (/(?<![\d.,])\d+,\d{3}(?![\d.,])/.test(spelled))
 		throw new InputError(
-			`"${text}" can be read in two ways: type ${spelled.replace(",", "")} or ${spelled.replace(",", ".")}`,
+			`${quoted(text)} can be read in two ways: type ${spelled.replace(",", "")} or ${spelled.replace(",", ".")}`,
 		);
 	const negative = spelled.startsWith("-");
 	const length = unsignedM(negative ? spelled.slice(1) : spelled, bareUnit);
 	if (!Number.isFinite(length))
 		throw new InputError(
-			`"${text}" is not a length: type for example 2440, 8' 1/2", 25 1/2 or 650 mm`,
+			`${quoted(text)} is not a length: type for example 2440, 8' 1/2", 25 1/2 or 650 mm`,
 		);
 	return negative ? -length : length;
 }

@@ -70,6 +70,7 @@ export interface Choice {
 
 /** A conditional format; `when` is a formula without custom functions, for the range's first cell. */
 export interface Rule {
+	/** One range, or several with commas between. */
 	range: string;
 	when: string;
 	look: "warning" | "done" | "muted" | "current";
