@@ -31,6 +31,8 @@ export interface Realm {
 
 /** The files of the built add-on, as text. */
 export interface AddOn {
+	/** Title of its menu. */
+	name: string;
 	code: string;
 	/** Panel pages by file name without `.html`. */
 	pages: Readonly<Record<string, string>>;

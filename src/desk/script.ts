@@ -38,8 +38,14 @@ export function isPublic(script: Script, name: string): boolean {
 	return script.names.includes(name) && !name.endsWith("_");
 }
 
-/** Turns values of the host into values of the script's own context, where `instanceof Array` and `Date` hold. */
-export function adopter(realm: Realm): (value: unknown) => unknown {
+/**
+ * Turns values of the host into values of the script's own context, where `instanceof Array` and `Date` hold.
+ * What `isKept` says yes to goes in as it is.
+ */
+export function adopter(
+	realm: Realm,
+	isKept: (value: object) => boolean = () => false,
+): (value: unknown) => unknown {
 	const list = realm.compile(["items"], "return Array.from(items);");
 	const date = realm.compile(["time"], "return new Date(time);");
 	const record = realm.compile(
@@ -47,7 +53,7 @@ export function adopter(realm: Realm): (value: unknown) => unknown {
 		"return Object.fromEntries(entries);",
 	);
 	const isPlain = (value: object) =>
-		Object.getPrototypeOf(value) === Object.prototype;
+		!isKept(value) && Object.getPrototypeOf(value) === Object.prototype;
 	const adopt = (value: unknown): unknown => {
 		if (Array.isArray(value)) return list(value.map(adopt));
 		if (isDate(value)) return date(value.getTime());

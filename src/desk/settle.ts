@@ -37,6 +37,16 @@ function fingerprint(engine: Engine, workbook: Workbook): string {
 	return JSON.stringify([values, spills ?? null]);
 }
 
+const waiting = (engine: Engine) =>
+	engine.univer
+		.__getInjector()
+		.get(TriggerCalculationController) as unknown as Waiting;
+
+/** Whether edits have been made that no pass has seen yet. */
+export function hasEdits(engine: Engine): boolean {
+	return waiting(engine)._waitingCommandQueue.length > 0;
+}
+
 function hasFormula(workbook: Workbook): boolean {
 	return workbook
 		.getWorkbook()
@@ -53,16 +63,14 @@ function hasFormula(workbook: Workbook): boolean {
 
 /** One pass over all formulas, with the edits that were waiting; not the engine's own timer of 100 ms. */
 async function calculateAll(engine: Engine): Promise<void> {
-	const injector = engine.univer.__getInjector();
-	const trigger = injector.get(
-		TriggerCalculationController,
-	) as unknown as Waiting;
+	const trigger = waiting(engine);
 	clearTimeout(trigger._setTimeoutKey);
 	const dirty = trigger._generateDirty(trigger._waitingCommandQueue.splice(0));
 	const applied = engine.api
 		.getFormula()
 		.onCalculationResultApplied(PATIENCE_MS);
-	injector
+	engine.univer
+		.__getInjector()
 		.get(ICommandService)
 		.syncExecuteCommand(
 			SetFormulaCalculationStartMutation.id,

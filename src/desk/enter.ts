@@ -1,0 +1,60 @@
+/** Runs entry points: each in its own context, with its own services, from the first line of the script on. */
+import { messageOf } from "./bridge";
+import type { CallOptions, Mode, Realm } from "./contract";
+import { loadScript, type Script } from "./script";
+import { type Call, type Host, startCall } from "./services/call";
+import { SERVICES, servicesOf } from "./services/services";
+import { sentAnswer, type Wire } from "./wire";
+
+export interface Entered {
+	answer: Wire;
+	call: Call;
+}
+
+export interface Entrance {
+	host: Host;
+	script: Script;
+	openRealm: () => Realm;
+	/** Told of every call, also of one that throws. */
+	ended(call: Call): void;
+}
+
+const FAULT = "Service Spreadsheets failed while accessing document.";
+
+/**
+ * One call of a top-level function, from start to end without a break.
+ *
+ * @throws Error with the script's own sentence.
+ */
+export function enter(
+	entrance: Entrance,
+	name: string,
+	args: readonly unknown[],
+	options: CallOptions = {},
+): Wire {
+	const { host, script } = entrance;
+	const mode: Mode = options.mode ?? "FULL";
+	const realm = entrance.openRealm();
+	const other = {
+		call: (otherName: string, otherArgs: unknown[] = []) =>
+			enter(entrance, otherName, otherArgs),
+	};
+	const call = startCall({
+		host,
+		mode,
+		realm,
+		before(count) {
+			if (count === options.otherAt) options.other?.(other);
+			if (count === options.failAt) throw new Error(FAULT);
+		},
+	});
+	try {
+		const run = loadScript(script, realm, SERVICES);
+		return sentAnswer(run(name, args, servicesOf(call)));
+	} catch (error) {
+		throw new Error(messageOf(error));
+	} finally {
+		if (host.lockedBy === call) host.lockedBy = undefined;
+		entrance.ended(call);
+	}
+}

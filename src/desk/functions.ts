@@ -1,0 +1,79 @@
+/** The script's functions as cells call them: counted, without services, their errors remembered. */
+import { arrayFormula, bridged, type Caller, messageOf } from "./bridge";
+import type { EngineFunction, Realm } from "./contract";
+import { isPublic, loadScript, type Script } from "./script";
+import { refusedServices, SERVICES } from "./services/services";
+
+export interface CellFunctions {
+	classes: EngineFunction[];
+	/** Calls since the last reset. */
+	calls(): number;
+	/** Forgets count and answers. */
+	reset(): void;
+	/** What functions threw in a cell. */
+	messagesAt(caller: Caller): string[];
+}
+
+type Outcome = { answer: unknown } | { thrown: unknown };
+
+const placeKey = ({ sheetId, row, column }: Caller) =>
+	`${sheetId}:${row}:${column}`;
+
+/**
+ * Like the platform, keeps the last answer of a function in a cell and gives it again for the same arguments,
+ * so that the extra passes of settling call nothing twice.
+ */
+export function cellFunctions(
+	script: Script,
+	realm: Realm,
+	enabled: () => boolean,
+): CellFunctions {
+	const run = loadScript(script, realm, SERVICES);
+	const services = refusedServices();
+	const outcomes = new Map<string, { key: string; outcome: Outcome }>();
+	const messages = new Map<string, Map<string, string>>();
+	let calls = 0;
+
+	const outcomeOf = (name: string, args: unknown[]): Outcome => {
+		calls += 1;
+		try {
+			return { answer: run(name, args, services) };
+		} catch (thrown) {
+			return { thrown };
+		}
+	};
+	const invoke = (name: string, args: unknown[], caller: Caller) => {
+		const place = `${placeKey(caller)}:${name}`;
+		const key = JSON.stringify(args);
+		const known = outcomes.get(place);
+		const outcome = known?.key === key ? known.outcome : outcomeOf(name, args);
+		outcomes.set(place, { key, outcome });
+		if ("thrown" in outcome) throw new Error(messageOf(outcome.thrown));
+		return outcome.answer;
+	};
+	const failed = (
+		name: string,
+		caller: Caller,
+		message: string | undefined,
+	) => {
+		const here = messages.get(placeKey(caller)) ?? new Map<string, string>();
+		if (message === undefined) here.delete(name);
+		else here.set(name, message);
+		messages.set(placeKey(caller), here);
+	};
+	const names = script.names.filter((name) => isPublic(script, name));
+	return {
+		classes: [
+			...names.map((name) => bridged(name, invoke, enabled, failed)),
+			arrayFormula(),
+		],
+		calls: () => calls,
+		reset() {
+			calls = 0;
+			outcomes.clear();
+		},
+		messagesAt: (caller) => [
+			...(messages.get(placeKey(caller))?.values() ?? []),
+		],
+	};
+}

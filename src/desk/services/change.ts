@@ -1,0 +1,39 @@
+/** Every change a call makes to the workbook goes through here, so that the call knows that it has written. */
+import type { Worksheet } from "@univerjs/core";
+import type { Block } from "../a1";
+import { type Cell, type Cells, execute } from "../book";
+import { writeCells } from "../writing";
+import type { Call } from "./call";
+
+/** Runs one of the engine's commands on a tab. */
+export function change(
+	call: Call,
+	sheet: Worksheet,
+	id: string,
+	params: object,
+): void {
+	call.written = true;
+	execute(call.host.book, id, { subUnitId: sheet.getSheetId(), ...params });
+}
+
+/** Writes each cell of the blocks of one tab, in one command. */
+export function changeCells(
+	call: Call,
+	sheet: Worksheet,
+	blocks: readonly Block[],
+	cellAt: (row: number, column: number, block: Block) => Cell,
+): void {
+	call.written = true;
+	const cells: Cells = {};
+	for (const block of blocks)
+		for (let row = block.startRow; row <= block.endRow; row++) {
+			cells[row] ??= {};
+			for (let column = block.startColumn; column <= block.endColumn; column++)
+				(cells[row] as Record<number, Cell>)[column] = cellAt(
+					row,
+					column,
+					block,
+				);
+		}
+	writeCells(call.host.book, sheet, cells);
+}

@@ -1,0 +1,347 @@
+/** `Sheet` of the script. */
+import { BooleanNumber, type Worksheet } from "@univerjs/core";
+import {
+	SetColHiddenMutation,
+	SetColVisibleMutation,
+	SetFrozenMutation,
+	SetRowHiddenMutation,
+	SetRowVisibleMutation,
+	SetTabColorMutation,
+	SetWorksheetColWidthMutation,
+	SetWorksheetHideMutation,
+	SetWorksheetRowHeightMutation,
+	ToggleGridlinesMutation,
+} from "@univerjs/sheets";
+import { sheetNamed } from "../book";
+import { rawAt } from "../values";
+import { type Call, signature } from "./call";
+import { change } from "./change";
+import {
+	conditionalFormatRules,
+	setConditionalFormatRules,
+} from "./conditional";
+import {
+	activate,
+	type Place,
+	placeBySize,
+	placeByText,
+	type SheetPlace,
+	sheetAt,
+} from "./place";
+import { protect, protectionsOf } from "./protection";
+import { clearCells, rangeService } from "./range";
+import { rangeListService } from "./range-list";
+import { spreadsheetService } from "./spreadsheet";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Methods = Pick<
+	Sheet,
+	| "activate"
+	| "clear"
+	| "clearConditionalFormatRules"
+	| "clearContents"
+	| "deleteColumn"
+	| "deleteColumns"
+	| "deleteRow"
+	| "deleteRows"
+	| "getConditionalFormatRules"
+	| "getDataRange"
+	| "getFrozenColumns"
+	| "getFrozenRows"
+	| "getIndex"
+	| "getLastColumn"
+	| "getLastRow"
+	| "getMaxColumns"
+	| "getMaxRows"
+	| "getName"
+	| "getParent"
+	| "getProtections"
+	| "getRange"
+	| "getRangeList"
+	| "getSheetId"
+	| "hideColumns"
+	| "hideRows"
+	| "hideSheet"
+	| "insertColumnsAfter"
+	| "insertRowsAfter"
+	| "isSheetHidden"
+	| "protect"
+	| "setColumnWidth"
+	| "setColumnWidths"
+	| "setConditionalFormatRules"
+	| "setFrozenColumns"
+	| "setFrozenRows"
+	| "setHiddenGridlines"
+	| "setName"
+	| "setRowHeight"
+	| "setRowHeights"
+	| "setTabColor"
+	| "showColumns"
+	| "showRows"
+	| "showSheet"
+>;
+
+/** The last row and column that hold anything, from 1; 0 in a blank tab. */
+function contentSize(call: Call, sheet: Worksheet) {
+	let rows = 0;
+	let columns = 0;
+	for (let row = 0; row < sheet.getRowCount(); row++)
+		for (let column = 0; column < sheet.getColumnCount(); column++)
+			if (rawAt(call.host.book, sheet, row, column) !== "") {
+				rows = row + 1;
+				columns = Math.max(columns, column + 1);
+			}
+	return { rows, columns };
+}
+
+function placeOf(call: Call, sheet: Worksheet, args: unknown[]): Place {
+	const [first, ...rest] = args;
+	if (typeof first === "string" && rest.length === 0)
+		return placeByText(call, sheet, first);
+	const numbers = args.every((arg) => typeof arg === "number");
+	if (!numbers || args.length < 2 || args.length > 4)
+		throw signature(args, "SpreadsheetApp.Sheet.getRange");
+	const [row = 1, column = 1, rows = 1, columns = 1] = args as number[];
+	return placeBySize(sheet, [row, column, rows, columns]);
+}
+
+const columnsFrom = (sheet: Worksheet, column: number, count: number) => ({
+	startRow: 0,
+	endRow: sheet.getRowCount() - 1,
+	startColumn: column - 1,
+	endColumn: column + count - 2,
+});
+const rowsFrom = (sheet: Worksheet, row: number, count: number) => ({
+	startColumn: 0,
+	endColumn: sheet.getColumnCount() - 1,
+	startRow: row - 1,
+	endRow: row + count - 2,
+});
+
+function readMethods(call: Call, place: SheetPlace) {
+	const sheet = () => sheetAt(call, place);
+	const size = () => contentSize(call, sheet());
+	return {
+		getName: () => sheet().getName(),
+		// a number on the platform; the engine's ids are texts
+		getSheetId: () =>
+			[...place.sheetId].reduce(
+				(sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 2147483647,
+				7,
+			),
+		getIndex: () =>
+			call.host.book.workbook
+				.getWorkbook()
+				.getSheets()
+				.findIndex((other) => other.getSheetId() === place.sheetId) + 1,
+		getParent: () => spreadsheetService(call),
+		getMaxRows: () => sheet().getRowCount(),
+		getMaxColumns: () => sheet().getColumnCount(),
+		getLastRow: () => size().rows,
+		getLastColumn: () => size().columns,
+		getFrozenRows: () => sheet().getFreeze().ySplit,
+		getFrozenColumns: () => sheet().getFreeze().xSplit,
+		isSheetHidden: () => sheet().isSheetHidden() === BooleanNumber.TRUE,
+		getProtections: (kind: unknown) => protectionsOf(call, place.sheetId, kind),
+		getConditionalFormatRules: () => conditionalFormatRules(call, sheet()),
+		getDataRange() {
+			const { rows, columns } = size();
+			return rangeService(
+				call,
+				placeBySize(sheet(), [1, 1, Math.max(rows, 1), Math.max(columns, 1)]),
+			);
+		},
+		getRange: (...args: unknown[]) =>
+			rangeService(call, placeOf(call, sheet(), args)),
+		getRangeList: (texts: unknown) => {
+			if (!Array.isArray(texts))
+				throw signature([texts], "SpreadsheetApp.Sheet.getRangeList");
+			return rangeListService(
+				call,
+				Array.from(texts, (text) => placeByText(call, sheet(), String(text))),
+			);
+		},
+	};
+}
+
+function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
+	const sheet = () => sheetAt(call, place);
+	const facade = () => {
+		call.written = true;
+		const found = call.host.book.workbook.getSheetBySheetId(place.sheetId);
+		if (!found) throw new Error(`Sheet ${place.sheetId} not found`);
+		return found;
+	};
+	const checkCut = (first: number, count: number, all: number, of: string) => {
+		if (first < 1 || count < 1 || first + count - 1 > all)
+			throw new Error("Those rows or columns are out of bounds.");
+		if (count >= all)
+			throw new Error(`You can't delete all the ${of} on the sheet.`);
+	};
+	const deleteRows = (first: number, count: number) => {
+		checkCut(first, count, sheet().getRowCount(), "rows");
+		facade().deleteRows(first - 1, count);
+	};
+	const deleteColumns = (first: number, count: number) => {
+		checkCut(first, count, sheet().getColumnCount(), "columns");
+		facade().deleteColumns(first - 1, count);
+	};
+	return {
+		deleteRows,
+		deleteRow(row: number) {
+			deleteRows(row, 1);
+			return self();
+		},
+		deleteColumns,
+		deleteColumn(column: number) {
+			deleteColumns(column, 1);
+			return self();
+		},
+		insertRowsAfter: (row: number, count: number) => {
+			facade().insertRowsAfter(row - 1, count);
+			return self();
+		},
+		insertColumnsAfter: (column: number, count: number) => {
+			facade().insertColumnsAfter(column - 1, count);
+			return self();
+		},
+	};
+}
+
+/** Widths, heights, and what is hidden. */
+function sizeMethods(call: Call, place: SheetPlace) {
+	const sheet = () => sheetAt(call, place);
+	const columns = (id: string, column: number, count: number, rest = {}) => {
+		const ranges = [columnsFrom(sheet(), column, count)];
+		placeBySize(sheet(), [1, column, 1, count]);
+		change(call, sheet(), id, { ranges, ...rest });
+	};
+	const rows = (id: string, row: number, count: number, rest = {}) => {
+		const ranges = [rowsFrom(sheet(), row, count)];
+		placeBySize(sheet(), [row, 1, count, 1]);
+		change(call, sheet(), id, { ranges, ...rest });
+	};
+	const setWidths = (column: number, count: number, colWidth: number) =>
+		columns(SetWorksheetColWidthMutation.id, column, count, { colWidth });
+	const setHeights = (row: number, count: number, rowHeight: number) =>
+		rows(SetWorksheetRowHeightMutation.id, row, count, { rowHeight });
+	return {
+		setWidths,
+		setHeights,
+		hideColumns: (column: number, count = 1) =>
+			columns(SetColHiddenMutation.id, column, count),
+		showColumns: (column: number, count = 1) =>
+			columns(SetColVisibleMutation.id, column, count),
+		hideRows: (row: number, count = 1) =>
+			rows(SetRowHiddenMutation.id, row, count),
+		showRows: (row: number, count = 1) =>
+			rows(SetRowVisibleMutation.id, row, count),
+	};
+}
+
+function rename(call: Call, sheet: Worksheet, name: unknown): void {
+	if (typeof name !== "string" || name === "")
+		throw signature([name], "SpreadsheetApp.Sheet.setName");
+	const other = sheetNamed(call.host.book, name);
+	if (other && other !== sheet)
+		throw new Error(
+			`A sheet with the name "${name}" already exists. Please enter another name.`,
+		);
+	call.written = true;
+	call.host.book.workbook.getSheetBySheetId(sheet.getSheetId())?.setName(name);
+}
+
+function lookMethods(call: Call, place: SheetPlace, self: () => Sheet) {
+	const sheet = () => sheetAt(call, place);
+	const freeze = (rows: number, columns: number) =>
+		change(call, sheet(), SetFrozenMutation.id, {
+			startRow: rows || -1,
+			startColumn: columns || -1,
+			ySplit: rows,
+			xSplit: columns,
+		});
+	const hide = (hidden: BooleanNumber) => {
+		change(call, sheet(), SetWorksheetHideMutation.id, { hidden });
+		return self();
+	};
+	const { setWidths, setHeights, ...hiding } = sizeMethods(call, place);
+	return {
+		...hiding,
+		setName(name: unknown) {
+			rename(call, sheet(), name);
+			return self();
+		},
+		setColumnWidth(column: number, width: number) {
+			setWidths(column, 1, width);
+			return self();
+		},
+		setColumnWidths(column: number, count: number, width: number) {
+			setWidths(column, count, width);
+			return self();
+		},
+		setRowHeight(row: number, height: number) {
+			setHeights(row, 1, height);
+			return self();
+		},
+		setRowHeights(row: number, count: number, height: number) {
+			setHeights(row, count, height);
+			return self();
+		},
+		setFrozenRows: (rows: number) => freeze(rows, sheet().getFreeze().xSplit),
+		setFrozenColumns: (columns: number) =>
+			freeze(sheet().getFreeze().ySplit, columns),
+		setTabColor(color: string | null) {
+			change(call, sheet(), SetTabColorMutation.id, { color: color ?? "" });
+			return self();
+		},
+		setHiddenGridlines(hidden: boolean) {
+			change(call, sheet(), ToggleGridlinesMutation.id, {
+				showGridlines: hidden ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+			});
+			return self();
+		},
+		hideSheet: () => hide(BooleanNumber.TRUE),
+		showSheet: () => hide(BooleanNumber.FALSE),
+		setConditionalFormatRules(rules: unknown) {
+			if (!Array.isArray(rules))
+				throw signature(
+					[rules],
+					"SpreadsheetApp.Sheet.setConditionalFormatRules",
+				);
+			setConditionalFormatRules(call, sheet(), rules);
+		},
+		clearConditionalFormatRules: () =>
+			setConditionalFormatRules(call, sheet(), []),
+		protect: () => protect(call, sheet(), undefined),
+		activate() {
+			activate(call, place);
+			return self();
+		},
+	};
+}
+
+export function sheetService(call: Call, place: SheetPlace): Sheet {
+	const self = () => served;
+	const all = () => {
+		const sheet = sheetAt(call, place);
+		return placeBySize(sheet, [
+			1,
+			1,
+			sheet.getRowCount(),
+			sheet.getColumnCount(),
+		]);
+	};
+	const clearing = (format: boolean) => () => {
+		clearCells(call, [all()], { content: true, format });
+		return served;
+	};
+	const methods: Methods = {
+		...readMethods(call, place),
+		...gridMethods(call, place, self),
+		...lookMethods(call, place, self),
+		clear: clearing(true),
+		clearContents: clearing(false),
+	};
+	const served: Sheet = call.serve<Sheet>("Sheet", methods, place);
+	return served;
+}
