@@ -1,11 +1,15 @@
 /** Every sheet function, in the order of its subjects. */
 import * as card from "./card";
+import * as cure from "./cure";
 import type { SheetFunction } from "./declare";
+import * as finish from "./finish";
+import * as handling from "./handling";
 import * as lengths from "./lengths";
 import * as mix from "./mix";
 import * as money from "./money";
 import * as takeoff from "./takeoff";
 import * as tones from "./tones";
+import * as water from "./water";
 
 export { callFunction } from "./call";
 
@@ -15,6 +19,10 @@ export const registry: readonly SheetFunction[] = [
 	mix,
 	tones,
 	card,
+	water,
+	cure,
+	handling,
+	finish,
 	money,
 ].flatMap((subject) => Object.values(subject) as SheetFunction[]);
 
