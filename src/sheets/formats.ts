@@ -1,0 +1,43 @@
+/** Number formats by what a column holds. Rounding happens here and nowhere before. */
+import type { UnitSystem } from "../template/job";
+import type { Format, Look } from "../template/plan";
+
+/** Keeps what is typed: `3/4` stays a length and does not become a day in April. */
+export const PLAIN_TEXT = "@";
+/** No format of its own. */
+export const GENERAL = "General";
+
+const SAME = {
+	whole: "0",
+	number: "#,##0.###",
+	share: "0.00%",
+	money: "#,##0.00",
+	date: "yyyy-mm-dd",
+	area: "0.00",
+	coating: "0.00",
+	mass: "#,##0.00",
+	pigment: "#,##0.0",
+	temperature: "0.0",
+} as const;
+
+type ByUnits = Exclude<Format, keyof typeof SAME | "text">;
+
+const BY_UNITS: Readonly<Record<ByUnits, Record<UnitSystem, string>>> = {
+	length: { metric: "#,##0", us: "0.00" },
+	volume: { metric: "#,##0.0", us: "0.00" },
+	density: { metric: "#,##0", us: "0.0" },
+};
+
+/** The pattern for a column of a block. Lengths that people type are text, and a formula never is. */
+export function numberFormat(
+	format: Format,
+	look: Look,
+	units: UnitSystem,
+): string {
+	const typedIn = look === "input";
+	if (format === "text" || (format === "length" && typedIn))
+		return typedIn ? PLAIN_TEXT : GENERAL;
+	return format in SAME
+		? SAME[format as keyof typeof SAME]
+		: BY_UNITS[format as ByUnits][units];
+}

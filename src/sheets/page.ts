@@ -1,0 +1,147 @@
+/** A tab of a template worked out to the cell: what each holds, how it looks, what is named. */
+import type { Block, Format, Look, Slots, Tab, Value } from "../template/plan";
+import { type Area, a1Of, areaOf } from "./a1";
+import { GENERAL, numberFormat } from "./formats";
+import { filled, type Tokens } from "./tokens";
+
+/** One cell: its content as `setValues` takes it, and its form. */
+export interface PageCell {
+	value: Value;
+	look: Look;
+	format: string;
+	align: "left" | "center" | "right" | null;
+	wrap: boolean;
+}
+
+export interface Page {
+	tab: Tab;
+	/** Its name in the workbook. */
+	name: string;
+	tokens: Tokens;
+	cells: PageCell[][];
+	/** Named ranges, whole names to A1. */
+	names: Record<string, string>;
+	/** A1 of what people type in. */
+	inputs: string[];
+	notes: Record<string, string>;
+}
+
+export interface PageSetup {
+	tab: Tab;
+	tokens: Tokens;
+	/** Before every name: `job14_` or `studio_`. */
+	prefix: string;
+	slots: Slots;
+}
+
+const blank = (): PageCell => ({
+	value: "",
+	look: "label",
+	format: GENERAL,
+	align: null,
+	wrap: false,
+});
+
+/**
+ * A text that Sheets keeps as it is. Without the mark in front, which is not part of the cell, `=HYPERLINK(…)` that a
+ * client typed would be a formula, `3-4` a date and `007` a number.
+ */
+const keptAsText = (value: Value): Value =>
+	typeof value === "string" && value !== "" ? `'${value}` : value;
+
+const fromTemplate = (value: Value, tokens: Tokens): Value => {
+	if (typeof value !== "string") return value;
+	const text = filled(value, tokens);
+	return text.startsWith("=") ? text : keptAsText(text);
+};
+
+/** The data for a block as rows; one value is a row of one. */
+function dataFor(block: Block, slots: Slots): Value[][] | undefined {
+	const data = block.name === undefined ? undefined : slots[block.name];
+	if (data === undefined) return undefined;
+	return typeof data === "object" ? data.map((row) => [...row]) : [[data]];
+}
+
+const sizeOf = ({ rows = [] }: Block): readonly [number, number] => [
+	rows.length,
+	Math.max(1, ...rows.map((row) => row.length)),
+];
+
+export function blockArea(block: Block): Area {
+	const [rows, columns] = block.size ?? sizeOf(block);
+	return { ...areaOf(block.at), rows, columns };
+}
+
+const formatOf = (block: Block, column: number): Format | undefined =>
+	typeof block.formats === "string" ? block.formats : block.formats?.[column];
+
+/** What each cell of the block is, over what an earlier block said of it. */
+function putBlock(page: Page, block: Block, slots: Slots): void {
+	const area = blockArea(block);
+	const data = dataFor(block, slots)?.map((row) => row.map(keptAsText));
+	const values =
+		data ??
+		block.rows?.map((row) =>
+			row.map((value) => fromTemplate(value, page.tokens)),
+		) ??
+		[];
+	if (values.length > area.rows)
+		throw new Error(
+			`${block.name} has ${area.rows} rows, not ${values.length}`,
+		);
+	for (let row = 0; row < area.rows; row++)
+		for (let column = 0; column < area.columns; column++) {
+			const cell = page.cells[area.row + row]?.[area.column + column];
+			if (!cell) throw new Error(`${page.name}: ${block.at} leaves the grid`);
+			const format = formatOf(block, column);
+			cell.value = values[row]?.[column] ?? cell.value;
+			cell.look = block.look;
+			cell.align = block.align ?? cell.align;
+			cell.wrap = block.wrap ?? cell.wrap;
+			if (format)
+				cell.format = numberFormat(format, block.look, page.tokens.units);
+		}
+}
+
+function namesOf({ tab, prefix }: PageSetup): Record<string, string> {
+	const own = tab.blocks.flatMap((block): [string, string][] =>
+		block.name === undefined ? [] : [[block.name, a1Of(blockArea(block))]],
+	);
+	return Object.fromEntries(
+		[...own, ...Object.entries(tab.names ?? {})].map(([name, a1]) => [
+			prefix + name,
+			a1,
+		]),
+	);
+}
+
+const inputsOf = ({ blocks }: Tab): string[] => [
+	...new Set(
+		blocks
+			.filter(({ look }) => look === "input")
+			.map((block) => a1Of(blockArea(block))),
+	),
+];
+
+const notesOf = ({ blocks }: Tab, tokens: Tokens): Record<string, string> =>
+	Object.fromEntries(
+		blocks.flatMap(({ at, note }) =>
+			note === undefined ? [] : [[at, filled(note, tokens)]],
+		),
+	);
+
+/** The page for a tab; later blocks lie over earlier ones. */
+export function pageOf(setup: PageSetup): Page {
+	const { tab, tokens, slots } = setup;
+	const page: Page = {
+		tab,
+		name: tokens.tabs[tab.name] ?? tab.name,
+		tokens,
+		cells: Array.from({ length: tab.rows }, () => tab.widths.map(blank)),
+		names: namesOf(setup),
+		inputs: inputsOf(tab),
+		notes: notesOf(tab, tokens),
+	};
+	for (const block of tab.blocks) putBlock(page, block, slots);
+	return page;
+}

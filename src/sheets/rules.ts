@@ -1,0 +1,32 @@
+/** Marks that come and go with the numbers. */
+import type { Rule } from "../template/plan";
+import { MARKS } from "./looks";
+import type { Page } from "./page";
+import { filled } from "./tokens";
+
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
+/** Sets all rules of the tab in one call; the first that holds wins. */
+export function setRules(
+	page: Page,
+	sheet: GoogleAppsScript.Spreadsheet.Sheet,
+	at: (a1: string) => Range,
+): void {
+	const { rules = [] } = page.tab;
+	if (rules.length === 0) return;
+	sheet.setConditionalFormatRules(
+		rules.map((rule) => built(rule, page, rule.range.split(",").map(at))),
+	);
+}
+
+function built({ when, look }: Rule, page: Page, ranges: Range[]) {
+	const { background, color, bold, struck } = MARKS[look];
+	const builder = SpreadsheetApp.newConditionalFormatRule()
+		.whenFormulaSatisfied(filled(when, page.tokens))
+		.setRanges(ranges);
+	if (background) builder.setBackground(background);
+	if (color) builder.setFontColor(color);
+	if (bold) builder.setBold(true);
+	if (struck) builder.setStrikethrough(true);
+	return builder.build();
+}

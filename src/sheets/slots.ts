@@ -1,0 +1,133 @@
+/** A job's data as the cells of its tabs. */
+import { InputError } from "../calc/errors";
+import type {
+	CutoutInput,
+	JobInput,
+	PieceInput,
+	ToneInput,
+	UnitSystem,
+} from "../template/job";
+import type { Slots, Value } from "../template/plan";
+import { checkPieces, checkTones } from "./check";
+import { isAbsent } from "./shape";
+
+/** What the studio has, to hold a job against. */
+export interface Known {
+	units: UnitSystem;
+	/** Once the workbook has them they cannot be others. */
+	unitsFixed: boolean;
+	mixes: readonly string[];
+	pigments: readonly string[];
+	waste: Value;
+}
+
+const MOST_PIGMENTS = 4;
+
+/**
+ * The data for the named blocks of a job's tabs.
+ *
+ * @throws InputError for a job that this workbook, or the trade's arithmetic, refuses.
+ */
+export function jobSlots(job: JobInput, known: Known): Slots {
+	if (known.unitsFixed && job.units !== known.units)
+		throw new InputError(
+			`"units" is "${job.units}", but this workbook is in ${known.units}`,
+		);
+	const mix = oneOf("mix", job.mix, known.mixes, "the Mixes tab");
+	const pigments = pigmentsOf(job.tones, known.pigments);
+	const pieces = job.pieces.map(pieceRow);
+	const cutouts = (job.cutouts ?? []).map(cutoutRow);
+	const tones = job.tones.map((tone) => toneRow(tone, pigments));
+	checkPieces(pieces, cutouts, job.units);
+	checkTones(tones, pigments, job.units);
+	return {
+		client: job.client,
+		title: job.title,
+		...(isAbsent(job.pourDate) ? {} : { pour_date: serialDay(job.pourDate) }),
+		waste: given(job.waste) === "" ? known.waste : given(job.waste),
+		pieces,
+		faces: job.pieces.map(({ face }) => [given(face)]),
+		cutouts,
+		mix,
+		pigments: [pigments],
+		tones,
+	};
+}
+
+const given = (value: Value | null | undefined): Value =>
+	isAbsent(value) ? "" : (value as Value);
+
+const pieceRow = (piece: PieceInput): Value[] =>
+	[
+		piece.name,
+		piece.quantity,
+		piece.shape,
+		piece.a,
+		piece.b,
+		piece.c,
+		piece.d,
+		piece.thickness,
+		piece.dropHeight,
+		piece.dropRun,
+		piece.dropThickness,
+	].map(given);
+
+const cutoutRow = ({ piece, count, shape, a, b }: CutoutInput): Value[] =>
+	[piece, count, shape, a, b].map(given);
+
+const sameName = (a: string, b: string): boolean =>
+	a.trim().toLowerCase() === b.trim().toLowerCase();
+
+function toneRow(
+	{ name, share, doses }: ToneInput,
+	pigments: readonly string[],
+): Value[] {
+	const dosed = Object.entries(doses ?? {});
+	return [
+		name,
+		given(share),
+		...pigments.map((pigment) =>
+			given(dosed.find(([key]) => sameName(key, pigment))?.[1]),
+		),
+	];
+}
+
+/** The studio's own spelling of a name. */
+function oneOf(
+	field: string,
+	name: string,
+	names: readonly string[],
+	where: string,
+): string {
+	const found = names.find((known) => sameName(known, name));
+	if (found === undefined)
+		throw new InputError(
+			`"${field}" is "${name}", which is not on ${where}: there are ${names.map((known) => `"${known}"`).join(", ")}`,
+		);
+	return found;
+}
+
+/** Pigments that a tone doses, in order of their first appearance. */
+function pigmentsOf(
+	tones: readonly ToneInput[],
+	known: readonly string[],
+): string[] {
+	const named = tones.flatMap(({ doses }, index) =>
+		Object.entries(doses ?? {})
+			.filter(([, dose]) => !isAbsent(dose))
+			.map(([name]) =>
+				oneOf(`tones[${index}].doses`, name, known, "the Pigments tab"),
+			),
+	);
+	const pigments = [...new Set(named)];
+	if (pigments.length > MOST_PIGMENTS)
+		throw new InputError(
+			`the tones use ${pigments.length} pigments (${pigments.join(", ")}): there is room for ${MOST_PIGMENTS}`,
+		);
+	return pigments;
+}
+
+/** Days since 1899-12-30, which is what a date is in a cell, in whatever time zone. */
+function serialDay(day = ""): number {
+	return Date.parse(`${day}T00:00:00Z`) / 86_400_000 + 25_569;
+}

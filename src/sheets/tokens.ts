@@ -1,0 +1,45 @@
+/** Fills in what a template leaves open: units, the job's prefix, the names of tabs. */
+import { type Quantity, unitName } from "../functions/units";
+import type { UnitSystem } from "../template/job";
+
+export interface Tokens {
+	units: UnitSystem;
+	/** Begins every name of a job, e.g. `job14_`; none in a studio tab. */
+	job?: string;
+	/** What each tab of the templates is called in the workbook. */
+	tabs: Readonly<Record<string, string>>;
+}
+
+const TOKEN = /\{([a-z]+)(?::([^{}]+))?\}/g;
+
+const QUANTITIES: readonly string[] = [
+	"length",
+	"area",
+	"volume",
+	"coating",
+	"mass",
+	"pigment",
+	"density",
+	"temperature",
+	"stress",
+	"pressure",
+] satisfies Quantity[];
+
+const isQuantity = (word: string): word is Quantity =>
+	QUANTITIES.includes(word);
+
+/** A tab's name as formulas write it. */
+export const quoted = (tab: string): string => `'${tab.replace(/'/g, "''")}'`;
+
+/** The text with `{mass}` as `kg`, `{job}` as `job14_` and `{tab:Tones}` as `'14 Tones'`. */
+export const filled = (text: string, tokens: Tokens): string =>
+	text.replace(TOKEN, (whole, word: string, name?: string) => {
+		if (word === "tab" && name !== undefined)
+			return quoted(tokens.tabs[name] ?? unknown(whole));
+		if (word === "job") return tokens.job ?? unknown(whole);
+		return isQuantity(word) ? unitName(word, tokens.units) : unknown(whole);
+	});
+
+function unknown(token: string): never {
+	throw new Error(`${token} stands for nothing here`);
+}

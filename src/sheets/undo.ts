@@ -1,0 +1,39 @@
+/** What a call has added to the workbook, so that it can be taken away again when the call cannot finish. */
+
+type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+
+export interface Added {
+	spreadsheet: Spreadsheet;
+	tabs: { name: string; sheet: GoogleAppsScript.Spreadsheet.Sheet }[];
+	/** Each is noted before it is set. */
+	names: string[];
+}
+
+/** The message of whatever was thrown. */
+export const reason = (error: unknown): string =>
+	error instanceof Error ? error.message : String(error);
+
+/** Takes the added names and tabs away, each whatever becomes of the others; what is left, in words. */
+export function takeBack({ spreadsheet, tabs, names }: Added): string[] {
+	return [
+		...names.flatMap((name) =>
+			left(`the name ${name}`, () => removeName(spreadsheet, name)),
+		),
+		...tabs.flatMap(({ name, sheet }) =>
+			left(`the tab ${name}`, () => spreadsheet.deleteSheet(sheet)),
+		),
+	];
+}
+
+function removeName(spreadsheet: Spreadsheet, name: string): void {
+	if (spreadsheet.getRangeByName(name)) spreadsheet.removeNamedRange(name);
+}
+
+function left(what: string, step: () => void): string[] {
+	try {
+		step();
+		return [];
+	} catch (error) {
+		return [`${what} (${reason(error)})`];
+	}
+}
