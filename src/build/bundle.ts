@@ -3,6 +3,7 @@ import { build } from "esbuild";
 import type { SheetFunction } from "../functions/declare";
 import { entryPoints } from "./entries";
 import { entryStub, NAMESPACE, sheetStub } from "./stubs";
+import { withoutDocumentation } from "./undocumented";
 
 export interface CodeSources {
 	/** Directory that the two modules are named from. */
@@ -50,7 +51,10 @@ export async function bundleCode(
 		target: "es2020",
 		charset: "utf8",
 		legalComments: "none",
-		minifySyntax: true,
+		// Every cell's call loads the whole script, so it is small; its lines stay short enough to find an error in.
+		minify: true,
+		lineLimit: 120,
+		plugins: [withoutDocumentation],
 	});
 	const entries = await entryPoints(join(sources.root, sources.entries));
 	return [

@@ -7,6 +7,7 @@ import { entryPoints } from "../../src/build/entries";
 import { bareCaller } from "../../src/build/gates/load";
 import { scriptComplaints } from "../../src/build/gates/script";
 import { stubComplaints } from "../../src/build/gates/stubs";
+import { undocumented } from "../../src/build/undocumented";
 import { registry } from "../../src/functions/index";
 
 /** Entry points of every form that the real ones might take. */
@@ -102,6 +103,22 @@ describe("Code.js", () => {
 		const help = code.slice(0, code.indexOf("\nfunction READ_LENGTH("));
 		expect(help.slice(help.lastIndexOf("/**"))).toMatch(
 			/^\/\*\*\n \* \w.*\n(?: \* .*\n)* \*\n \* @param \{[^}]+\} text \w.*\n \* @param \{"us"\} units .*\n \* @return .*\n \* @customfunction\n \*\/$/,
+		);
+	});
+});
+
+describe("a declaration in the script", () => {
+	test("keeps what computes and leaves out what a reader is told", () => {
+		const left = undocumented(`
+			export const A = sheetFunction({
+				name: "A", group: "G", summary: "S", limits: \`L, \${1}\`,
+				params: { group: text("kept") },
+				example: { shown: ["1, 2"] }, source: "B",
+				compute: ({ example }) => example,
+			});
+			export const other = { source: "kept too" };`);
+		expect(left.replace(/\s+/g, " ")).toBe(
+			'export const A = sheetFunction({ name: "A", params: { group: text("kept") }, compute: ({ example }) => example }); export const other = { source: "kept too" }; ',
 		);
 	});
 });
