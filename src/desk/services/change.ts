@@ -25,14 +25,19 @@ export function changeCells(
 ): void {
 	call.written = true;
 	const cells: Cells = {};
+	// a format alone on a formula that is not calculated yet would make the engine forget the formula
+	const whole = (row: number, column: number, cell: Cell): Cell => {
+		const there = sheet.getCellRaw(row, column);
+		return there?.f && cell && !("f" in cell) ? { f: there.f, ...cell } : cell;
+	};
 	for (const block of blocks)
 		for (let row = block.startRow; row <= block.endRow; row++) {
 			cells[row] ??= {};
 			for (let column = block.startColumn; column <= block.endColumn; column++)
-				(cells[row] as Record<number, Cell>)[column] = cellAt(
+				(cells[row] as Record<number, Cell>)[column] = whole(
 					row,
 					column,
-					block,
+					cellAt(row, column, block),
 				);
 		}
 	writeCells(call.host.book, sheet, cells);
