@@ -23,8 +23,7 @@ const KNOWN: readonly Known[] = [
 		failure: { text: ACCOUNTS, outcome: "refused" },
 	},
 	{
-		pattern:
-			/NetworkError|HTTP 0\b|transport or processing|Failed to fetch|offline/i,
+		pattern: /NetworkError|HTTP 0\b|transport or processing/i,
 		failure: { text: "The connection was lost.", outcome: "unknown" },
 	},
 	{

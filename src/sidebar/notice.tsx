@@ -1,5 +1,6 @@
 /** Something the person should read: plain, or when it went wrong. */
 import type { ComponentChildren } from "preact";
+import type { Failure } from "./failure";
 
 interface Props {
 	kind: "plain" | "warning";
@@ -11,4 +12,19 @@ export const Notice = ({ kind, children }: Props) => (
 	<div class={`notice ${kind}`} role={kind === "warning" ? "alert" : "status"}>
 		{children}
 	</div>
+);
+
+interface FailedProps {
+	failure: Failure;
+	again(): void;
+}
+
+/** What the script could not give, and another try. */
+export const Failed = ({ failure, again }: FailedProps) => (
+	<Notice kind="warning">
+		<p>{failure.text}</p>
+		<button type="button" onClick={again}>
+			Try again
+		</button>
+	</Notice>
 );

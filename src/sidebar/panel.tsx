@@ -1,66 +1,34 @@
 /** The side panel: what the workbook says at the start, then the views. */
-import { useCallback, useEffect, useState } from "preact/hooks";
-import type { PanelStart } from "../sheets/messages";
-import { type Failure, failureOf } from "./failure";
 import { Functions } from "./functions/functions";
 import { NewJob } from "./newjob/new-job";
-import { Notice } from "./notice";
+import { Failed, Notice } from "./notice";
 import type { Ask } from "./script";
 import { Tabs } from "./tabs";
+import { useAnswer } from "./use-answer";
 
 /** `;` is read in every file, whatever its locale. */
 const ANYWHERE = ";";
 
 export function Panel({ ask }: { ask: Ask }) {
-	const [start, setStart] = useState<PanelStart>();
-	const [failure, setFailure] = useState<Failure>();
-	const read = useCallback(() => {
-		setFailure(undefined);
-		return ask("panelStart").then(setStart, (error) =>
-			setFailure(failureOf(error)),
-		);
-	}, [ask]);
-	useEffect(() => {
-		read();
-	}, [read]);
+	const { answer: start, failure, askAgain } = useAnswer(ask, "panelStart");
 	const newJob = (
 		<>
-			{failure && <StartFailed failure={failure} again={read} />}
-			{start && <NewJob ask={ask} start={start} readAgain={read} />}
+			{failure && <Failed failure={failure} again={askAgain} />}
+			{start && <NewJob ask={ask} start={start} readAgain={askAgain} />}
 			{!start && !failure && (
 				<Notice kind="plain">Reading this workbook…</Notice>
 			)}
 		</>
 	);
+	const functions = (
+		<Functions ask={ask} separator={start?.separator ?? ANYWHERE} />
+	);
 	return (
 		<Tabs
 			views={[
 				{ id: "newjob", label: "New job", content: newJob },
-				{
-					id: "functions",
-					label: "Functions",
-					content: (
-						<Functions ask={ask} separator={start?.separator ?? ANYWHERE} />
-					),
-				},
+				{ id: "functions", label: "Functions", content: functions },
 			]}
 		/>
-	);
-}
-
-function StartFailed({
-	failure,
-	again,
-}: {
-	failure: Failure;
-	again: () => void;
-}) {
-	return (
-		<Notice kind="warning">
-			<p>{failure.text}</p>
-			<button type="button" onClick={again}>
-				Try again
-			</button>
-		</Notice>
 	);
 }

@@ -18,7 +18,6 @@ export const askScript: Ask = (name, ...args) =>
 	new Promise((resolve, reject) => {
 		if (typeof google === "undefined")
 			throw new Error("This page works as the side panel of a spreadsheet.");
-		if (!navigator.onLine) throw new Error("The browser is offline");
 		const runner = google.script.run
 			.withSuccessHandler((answer) =>
 				// An answer that cannot pass comes as null, without an error.

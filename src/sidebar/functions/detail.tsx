@@ -1,17 +1,16 @@
 /** One function: its arguments to fill in, an example, what it does not cover, and the formula for the cell. */
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { SheetFunction } from "../../functions/declare";
+import type { ArgumentHelp, FunctionHelp } from "../../sheets/messages";
 import { failureOf } from "../failure";
 import { TextField } from "../field";
 import { Notice } from "../notice";
 import type { Ask } from "../script";
-import { answerText, argumentColumns, argumentFacts } from "./argument";
 import { formulaText } from "./formula";
 
 interface DetailProps {
 	ask: Ask;
 	separator: string;
-	fn: SheetFunction;
+	fn: FunctionHelp;
 	back(): void;
 }
 
@@ -23,7 +22,6 @@ export function Detail({ ask, separator, fn, back }: DetailProps) {
 	const [args, setArgs] = useState<readonly string[]>(fn.example.shown);
 	const [told, setTold] = useState<Told>();
 	const [busy, setBusy] = useState(false);
-	const names = Object.keys(fn.params);
 	const formula = formulaText(fn.name, args, separator);
 	const insert = () => {
 		setBusy(true);
@@ -46,15 +44,16 @@ export function Detail({ ask, separator, fn, back }: DetailProps) {
 			</h2>
 			<p>{fn.summary}</p>
 			<h3>Arguments, filled with the example</h3>
-			{names.map((name, index) => (
+			{fn.arguments.map((argument, index) => (
 				<Argument
-					key={name}
-					fn={fn}
-					name={name}
+					key={argument.name}
+					argument={argument}
 					value={args[index] ?? ""}
 					onChange={(typed) =>
 						setArgs(
-							names.map((_, at) => (at === index ? typed : (args[at] ?? ""))),
+							fn.arguments.map((_, at) =>
+								at === index ? typed : (args[at] ?? ""),
+							),
 						)
 					}
 				/>
@@ -71,48 +70,41 @@ export function Detail({ ask, separator, fn, back }: DetailProps) {
 }
 
 interface ArgumentProps {
-	fn: SheetFunction;
-	name: string;
+	argument: ArgumentHelp;
 	value: string;
 	onChange(typed: string): void;
 }
 
-function Argument({ fn, name, value, onChange }: ArgumentProps) {
-	const param = fn.params[name];
-	if (!param) return null;
-	const columns = argumentColumns(param);
+function Argument({ argument, value, onChange }: ArgumentProps) {
+	const { name, help, optional, facts, columns } = argument;
 	return (
 		<div class="argument">
 			<TextField
 				id={`argument-${name}`}
-				label={param.optional ? `${name} (optional)` : name}
+				label={optional ? `${name} (optional)` : name}
 				value={value}
 				onChange={onChange}
 				numeric
 			/>
-			<p class="hint">
-				{param.help}
-				{columns && `. Columns: ${columns}`}
-			</p>
-			<p class="hint">{argumentFacts(param)}</p>
+			<p class="hint">{help}</p>
+			{columns && <p class="hint">Columns: {columns}</p>}
+			{facts && <p class="hint">{facts}</p>}
 		</div>
 	);
 }
 
-function About({ fn, separator }: { fn: SheetFunction; separator: string }) {
-	const { example } = fn;
-	const one =
-		typeof example.answer === "number" || typeof example.answer === "string";
+function About({ fn, separator }: { fn: FunctionHelp; separator: string }) {
+	const { shown, answer, working } = fn.example;
 	return (
 		<>
 			<h3>Answer</h3>
-			<p>{answerText(fn)}</p>
+			<p>{fn.answer}</p>
 			<h3>Example</h3>
 			<p class="code formula">
-				{formulaText(fn.name, example.shown, separator)}
-				{one && ` → ${example.answer}`}
+				{formulaText(fn.name, shown, separator)}
+				{answer && ` → ${answer}`}
 			</p>
-			<p>{example.working}</p>
+			<p>{working}</p>
 			{fn.limits && (
 				<>
 					<h3>Limits</h3>

@@ -1,31 +1,28 @@
 /** Finds functions by what they do. */
-import type { Param, SheetFunction } from "../../functions/declare";
+import type { FunctionHelp } from "../../sheets/messages";
 
 /** Texts of a function and what a word found in each counts. */
-const PLACES: readonly [weight: number, text: (fn: SheetFunction) => string][] =
+const PLACES: readonly [weight: number, text: (fn: FunctionHelp) => string][] =
 	[
 		[8, (fn) => fn.name],
 		[4, (fn) => fn.summary],
 		[3, (fn) => fn.group],
-		[2, (fn) => `${Object.keys(fn.params).join(" ")} ${fn.answer.text}`],
-		[1, (fn) => [...Object.values(fn.params).map(helpOf), fn.limits].join(" ")],
+		[2, (fn) => [fn.answer, ...fn.arguments.map(({ name }) => name)].join(" ")],
+		[1, (fn) => [fn.limits, ...fn.arguments.map(textOf)].join(" ")],
 	];
 
-const helpOf = (param: Param): string => {
-	const words = param.kind === "cell" ? (param.words ?? []) : [];
-	const columns = param.kind === "table" ? Object.keys(param.columns) : [];
-	return [param.help, ...words, ...columns].join(" ");
-};
+const textOf = (argument: FunctionHelp["arguments"][number]): string =>
+	`${argument.help} ${argument.facts} ${argument.columns}`;
 
 const plain = (text: string): string =>
 	text.toLowerCase().replace(/[_\s]+/g, " ");
 
-/** `weights` finds `weigh`, `mixing` finds `mix`. */
+/** `weights` finds `weigh`, `dosing` finds `dose`. */
 const stem = (word: string): string =>
-	word.length > 4 ? word.replace(/(ing|ed|es|s)$/, "") : word;
+	word.length > 4 ? word.replace(/(ing|ed|es|s|e)$/, "") : word;
 
-/** How well a function fits the words; 0 when one of them is nowhere in it. */
-function scoreOf(fn: SheetFunction, words: readonly string[]): number {
+/** How well a function answers the words; 0 when one of them is nowhere in it. */
+function scoreOf(fn: FunctionHelp, words: readonly string[]): number {
 	const scores = words.map((word) =>
 		PLACES.reduce(
 			(best, [weight, text]) =>
@@ -38,12 +35,12 @@ function scoreOf(fn: SheetFunction, words: readonly string[]): number {
 
 /** The functions that have every word typed, best first; all of them when nothing is typed. */
 export function found(
-	registry: readonly SheetFunction[],
+	all: readonly FunctionHelp[],
 	typed: string,
-): readonly SheetFunction[] {
+): readonly FunctionHelp[] {
 	const words = plain(typed).trim().split(" ").filter(Boolean);
-	if (words.length === 0) return registry;
-	return registry
+	if (words.length === 0) return all;
+	return all
 		.map((fn) => ({ fn, score: scoreOf(fn, words) }))
 		.filter(({ score }) => score > 0)
 		.sort((one, other) => other.score - one.score)

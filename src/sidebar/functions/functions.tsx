@@ -1,9 +1,11 @@
 /** Finds a sheet function by what it does, explains it and puts it in the current cell. */
 import { useState } from "preact/hooks";
-import type { SheetFunction } from "../../functions/declare";
-import { registry } from "../../functions/index";
+import type { FunctionHelp } from "../../sheets/messages";
 import { TextField } from "../field";
+import { focusSoon } from "../focus";
+import { Failed, Notice } from "../notice";
 import type { Ask } from "../script";
+import { useAnswer } from "../use-answer";
 import { Detail } from "./detail";
 import { found } from "./find";
 
@@ -13,16 +15,38 @@ interface Props {
 }
 
 export function Functions({ ask, separator }: Props) {
+	const help = useAnswer(ask, "functionHelp");
+	const [opened, setOpened] = useState<FunctionHelp>();
 	const [typed, setTyped] = useState("");
-	const [opened, setOpened] = useState<SheetFunction>();
+	if (help.failure)
+		return <Failed failure={help.failure} again={help.askAgain} />;
+	if (!help.answer)
+		return <Notice kind="plain">Reading the list of functions…</Notice>;
+	if (!opened)
+		return (
+			<List
+				all={help.answer}
+				typed={typed}
+				setTyped={setTyped}
+				open={setOpened}
+			/>
+		);
 	const back = () => {
-		const name = opened?.name;
 		setOpened(undefined);
-		setTimeout(() => document.getElementById(`function-${name}`)?.focus(), 0);
+		focusSoon(`function-${opened.name}`);
 	};
-	if (opened)
-		return <Detail ask={ask} separator={separator} fn={opened} back={back} />;
-	const list = found(registry, typed);
+	return <Detail ask={ask} separator={separator} fn={opened} back={back} />;
+}
+
+interface ListProps {
+	all: readonly FunctionHelp[];
+	typed: string;
+	setTyped(typed: string): void;
+	open(fn: FunctionHelp): void;
+}
+
+function List({ all, typed, setTyped, open }: ListProps) {
+	const list = found(all, typed);
 	return (
 		<>
 			<TextField
@@ -41,7 +65,7 @@ export function Functions({ ask, separator }: Props) {
 							type="button"
 							id={`function-${fn.name}`}
 							class="fold"
-							onClick={() => setOpened(fn)}
+							onClick={() => open(fn)}
 						>
 							<span class="name">{fn.name}</span>
 							<span class="line">{fn.summary}</span>

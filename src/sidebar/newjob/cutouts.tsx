@@ -1,6 +1,6 @@
 /** Openings cast into the pieces. */
 import { Mistake, SelectField, TextField } from "../field";
-import { focusSoon } from "./focus";
+import { focusSoon } from "../focus";
 import {
 	blankCutout,
 	type CutoutField,

@@ -1,12 +1,16 @@
 /** What the job takes, worked out as one types by the functions that the cells call. */
 
 import { InputError } from "../../calc/errors";
-import { callFunction } from "../../functions/index";
+import { callFunction } from "../../functions/call";
+import type { SheetFunction } from "../../functions/declare";
+import { MIXER_LOADS } from "../../functions/loads";
+import { BATCH_MASS, BINDER_SHARE, MIX_DENSITY } from "../../functions/mix";
+import { PIECE_TAKEOFF } from "../../functions/takeoff";
+import { PIGMENT_HEADROOM, TONE_WEIGHTS } from "../../functions/tones";
 import { fromSi, toSi } from "../../functions/units";
 import type { PanelStart } from "../../sheets/messages";
 import { filledPieces, type JobForm, type Units } from "./form";
 import { type FormMistakes, takeoffArguments, toneArguments } from "./mistakes";
-import { sheetFunctionNamed } from "./sentences";
 import { numberOrText } from "./typed";
 
 export interface Load {
@@ -48,14 +52,11 @@ type Casting = readonly [name: string, mass: number];
 /** Castings past which loads are left to the workbook: a slip of the finger may ask for a million. */
 const MOST_CASTINGS = 200;
 
-const answer = (name: string, ...args: unknown[]): unknown =>
-	callFunction(sheetFunctionNamed(name), args);
+const number = (fn: SheetFunction, ...args: unknown[]): number =>
+	callFunction(fn, args) as number;
 
-const number = (name: string, ...args: unknown[]): number =>
-	answer(name, ...args) as number;
-
-const rows = (name: string, ...args: unknown[]): number[][] => {
-	const all = answer(name, ...args);
+const rows = (fn: SheetFunction, ...args: unknown[]): number[][] => {
+	const all = callFunction(fn, args);
 	return (Array.isArray(all) ? all : [[all]]) as number[][];
 };
 
@@ -67,7 +68,7 @@ export function figuresOf(
 ): Figures {
 	const none: Figures = { pieceMass: new Map(), tones: new Map() };
 	if (mistakes.pieces.size > 0) return none;
-	const volumes = rows("PIECE_TAKEOFF", ...takeoffArguments(form));
+	const volumes = rows(PIECE_TAKEOFF, ...takeoffArguments(form));
 	const volume = volumes.reduce((sum, row) => sum + (row[4] ?? 0), 0);
 	try {
 		const batch = batchFigures(form, start, volumes, volume);
@@ -91,14 +92,14 @@ function batchFigures(
 	if (!mix || volume === 0)
 		return { volume, pieceMass: new Map(), tones: new Map() };
 	const density = number(
-		"MIX_DENSITY",
+		MIX_DENSITY,
 		mix.ingredients.map(({ parts }) => [parts]),
 		mix.ingredients.map(({ specificGravity }) => [specificGravity]),
 		start.air,
 		form.units,
 	);
 	const mass = (of: number, waste: number) =>
-		of === 0 ? 0 : number("BATCH_MASS", of, density, waste, form.units);
+		of === 0 ? 0 : number(BATCH_MASS, of, density, waste, form.units);
 	const pieces = filledPieces(form);
 	const castings = pieces.flatMap((piece, index) =>
 		repeated<Casting>(piece.quantity, [
@@ -133,7 +134,7 @@ export const mixerCapacity = (start: PanelStart, units: Units): number =>
 
 function loadsOf(castings: readonly Casting[], capacity: number): Load[] {
 	const loads = new Map<number, number>();
-	for (const [load = 0, , mass = 0] of rows("MIXER_LOADS", castings, capacity))
+	for (const [load = 0, , mass = 0] of rows(MIXER_LOADS, castings, capacity))
 		loads.set(load, (loads.get(load) ?? 0) + mass);
 	return [...loads].map(([number, mass]) => ({ number, mass }));
 }
@@ -146,14 +147,11 @@ function toneFigures(
 	const mix = start.mixes.find(({ name }) => name === form.mix);
 	const ingredients = mix?.ingredients ?? [];
 	const binderShare = number(
-		"BINDER_SHARE",
+		BINDER_SHARE,
 		ingredients.map(({ parts }) => [parts]),
 		ingredients.map((ingredient) => [ingredient.binderShare]),
 	);
-	const weights = rows(
-		"TONE_WEIGHTS",
-		...toneArguments(form, mass, binderShare),
-	);
+	const weights = rows(TONE_WEIGHTS, ...toneArguments(form, mass, binderShare));
 	const over = overLimit(form, start);
 	const tones = form.tones.map(({ key }, index): [number, ToneFigures] => {
 		const [, onScale = 0, ...grams] = weights[index] ?? [];
@@ -183,7 +181,7 @@ function overLimit(form: JobForm, start: PanelStart): number[] {
 		(name) => start.pigments.find((pigment) => pigment.name === name)?.maximum,
 	);
 	return rows(
-		"PIGMENT_HEADROOM",
+		PIGMENT_HEADROOM,
 		doses.map(([, , ...row]) => row.map((dose) => (dose === "" ? 0 : dose))),
 		[maxima],
 	).map(([headroom = 0]) => Math.max(0, -headroom));

@@ -1,5 +1,7 @@
 /** What keeps the form from being a job, at the field where it is wrong, in the words the cells use. */
-import { callFunction } from "../../functions/index";
+import { callFunction } from "../../functions/call";
+import { PIECE_TAKEOFF } from "../../functions/takeoff";
+import { TONE_WEIGHTS } from "../../functions/tones";
 import { cutoutCells, pieceCells, toneCells } from "./cells";
 import {
 	CUTOUT_FIELDS,
@@ -15,7 +17,6 @@ import {
 	type Mistakes,
 	placed,
 	sentenceOf,
-	sheetFunctionNamed,
 } from "./sentences";
 
 export interface FormMistakes {
@@ -37,14 +38,18 @@ export const takeoffArguments = (form: JobForm): unknown[] => [
 	form.units,
 ];
 
+/** The doses' columns: a batch without pigment has one of zeros, since TONE_WEIGHTS wants one. */
+const doseColumns = ({ pigments }: JobForm): readonly string[] =>
+	pigments.length > 0 ? pigments : ["no pigment"];
+
 /** What TONE_WEIGHTS is called with. */
 export const toneArguments = (
 	form: JobForm,
 	mass: number,
 	binderShare: number,
 ): unknown[] => [
-	form.tones.map((row) => toneCells(row, form.pigments)),
-	form.pigments.length > 0 ? [form.pigments] : "",
+	form.tones.map((row) => toneCells(row, doseColumns(form))),
+	[doseColumns(form)],
 	mass,
 	binderShare,
 	form.units,
@@ -65,7 +70,7 @@ function pieceTable(form: JobForm): FormTable {
 			cells: pieceCells(row),
 		})),
 		fields: Object.entries(PIECE_FIELDS),
-		columns: columnsOf(sheetFunctionNamed("PIECE_TAKEOFF"), "pieces"),
+		columns: columnsOf(PIECE_TAKEOFF, "pieces"),
 	};
 }
 
@@ -73,11 +78,10 @@ const cutoutTable = (form: JobForm): FormTable => ({
 	name: "cutouts",
 	rows: form.cutouts.map((row) => ({ key: row.key, cells: cutoutCells(row) })),
 	fields: Object.entries(CUTOUT_FIELDS),
-	columns: columnsOf(sheetFunctionNamed("PIECE_TAKEOFF"), "cutouts"),
+	columns: columnsOf(PIECE_TAKEOFF, "cutouts"),
 });
 
 function pieceMistakes(form: JobForm): Mistakes {
-	const takeoff = sheetFunctionNamed("PIECE_TAKEOFF");
 	const pieces = pieceTable(form);
 	const cutouts = cutoutTable(form);
 	if (pieces.rows.length === 0)
@@ -90,13 +94,13 @@ function pieceMistakes(form: JobForm): Mistakes {
 	]);
 	for (const row of pieces.rows.filter(({ key }) => rowIsWell(found, key))) {
 		const sentence = sentenceOf(() =>
-			callFunction(takeoff, [[row.cells], "", form.units]),
+			callFunction(PIECE_TAKEOFF, [[row.cells], "", form.units]),
 		);
 		if (sentence) found.set(...placed(sentence, [{ ...pieces, rows: [row] }]));
 	}
 	if (found.size > 0) return found;
 	const sentence = sentenceOf(() =>
-		callFunction(takeoff, takeoffArguments(form)),
+		callFunction(PIECE_TAKEOFF, takeoffArguments(form)),
 	);
 	return sentence ? new Map([placed(sentence, [pieces, cutouts])]) : found;
 }
@@ -105,7 +109,6 @@ const rowIsWell = (found: Mistakes, key: number): boolean =>
 	![...found.keys()].some((id) => id.startsWith(fieldId(key, "")));
 
 function toneMistakes(form: JobForm): Mistakes {
-	const weights = sheetFunctionNamed("TONE_WEIGHTS");
 	const { pigments } = form;
 	const tones: FormTable = {
 		name: "tones",
@@ -118,12 +121,12 @@ function toneMistakes(form: JobForm): Mistakes {
 			["share", "share"],
 			...pigments.map((pigment) => [doseField(pigment), pigment] as const),
 		],
-		columns: columnsOf(weights, "tones", pigments.length),
+		columns: columnsOf(TONE_WEIGHTS, "tones", pigments.length),
 	};
 	const found = cellMistakes(tones, form.units);
 	if (found.size > 0) return found;
 	const sentence = sentenceOf(() =>
-		callFunction(weights, toneArguments(form, 1, 1)),
+		callFunction(TONE_WEIGHTS, toneArguments(form, 1, 1)),
 	);
 	return sentence ? new Map([placed(sentence, [tones])]) : found;
 }

@@ -2,9 +2,9 @@
 import { useEffect, useMemo, useState } from "preact/hooks";
 import type { PanelStart } from "../../sheets/messages";
 import { MarksContext } from "../field";
+import { focusSoon } from "../focus";
 import type { Ask } from "../script";
 import { figuresOf } from "./figures";
-import { focusSoon } from "./focus";
 import { blankForm, type JobForm } from "./form";
 import { JobFields, MixField } from "./job-fields";
 import { jobInput } from "./job-input";
@@ -13,6 +13,7 @@ import { mistakesIn } from "./mistakes";
 import { Busy, Failed, Made } from "./outcome";
 import { Pieces } from "./pieces";
 import type { SectionProps } from "./section";
+import { fieldId } from "./sentences";
 import { Tones } from "./tones";
 import { Spoken, summaryOf, Totals } from "./totals";
 import { useWriting } from "./writing";
@@ -43,9 +44,10 @@ export function NewJob({ ask, start, readAgain }: NewJobProps) {
 		const [first] = sentences.keys();
 		if (first !== undefined) {
 			marks.showAll();
-			setOpen(
-				form.pieces.find(({ key }) => first.startsWith(`row${key}-`))?.key,
+			const piece = form.pieces.find(({ key }) =>
+				first.startsWith(fieldId(key, "")),
 			);
+			if (piece) setOpen(piece.key);
 			return focusSoon(first);
 		}
 		setDemo(false);

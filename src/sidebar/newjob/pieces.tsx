@@ -1,8 +1,8 @@
 /** The pieces to cast and what is cut out of them. */
 import { useState } from "preact/hooks";
 import { unitName } from "../../functions/units";
+import { focusSoon } from "../focus";
 import { Cutouts } from "./cutouts";
-import { focusSoon } from "./focus";
 import { blankPiece, PIECE_FIELDS, type PieceRow, pieceIsBlank } from "./form";
 import type { MarksShown } from "./marks";
 import { pastedPieces } from "./paste";

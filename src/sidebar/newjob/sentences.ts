@@ -1,7 +1,6 @@
 /** The sentences of a sheet function, brought to the fields of the form that they speak of. */
 import { InputError } from "../../calc/errors";
 import type { CellParam, SheetFunction } from "../../functions/declare";
-import { functionNamed } from "../../functions/index";
 import type { Cell } from "./cells";
 import type { Units } from "./form";
 
@@ -21,13 +20,6 @@ export interface FormTable {
 /** The field's id in the page; the field `row` stands for the row as a whole. */
 export const fieldId = (key: number, field: string): string =>
 	`row${key}-${field}`;
-
-/** A function of the registry that the panel cannot do without. */
-export function sheetFunctionNamed(name: string): SheetFunction {
-	const fn = functionNamed(name);
-	if (!fn) throw new Error(`There is no function ${name}`);
-	return fn;
-}
 
 /** The declared columns of a table argument; what may follow them is repeated for so many more. */
 export function columnsOf(

@@ -1,8 +1,8 @@
 /** The tones folded together: what share of the batch each is, and how much of each pigment it takes. */
 import type { PanelStart } from "../../sheets/messages";
 import { Mistake, TextField } from "../field";
+import { focusSoon } from "../focus";
 import { percentShown } from "../shown";
-import { focusSoon } from "./focus";
 import {
 	blankTone,
 	shareLeft,

@@ -1,0 +1,32 @@
+/** Something the script is asked for when the panel opens, and again when a person wants it. */
+import { useCallback, useEffect, useState } from "preact/hooks";
+import type { PanelCalls } from "../sheets/messages";
+import { type Failure, failureOf } from "./failure";
+import type { Ask } from "./script";
+
+/** Calls that need nothing said. */
+type Plain = "panelStart" | "functionHelp";
+
+interface Asked<Answer> {
+	/** The last that came; a later failure does not take it away. */
+	answer?: Answer;
+	failure?: Failure;
+	askAgain(): void;
+}
+
+export function useAnswer<Name extends Plain>(
+	ask: Ask,
+	name: Name,
+): Asked<ReturnType<PanelCalls[Name]>> {
+	const [answer, setAnswer] = useState<ReturnType<PanelCalls[Name]>>();
+	const [failure, setFailure] = useState<Failure>();
+	const askAgain = useCallback(() => {
+		setFailure(undefined);
+		(ask as (name: Name) => Promise<ReturnType<PanelCalls[Name]>>)(name).then(
+			(came) => setAnswer(() => came),
+			(error) => setFailure(failureOf(error)),
+		);
+	}, [ask, name]);
+	useEffect(askAgain, [askAgain]);
+	return { answer, failure, askAgain };
+}
