@@ -1,0 +1,41 @@
+import type { AddOn } from "../contract";
+
+async function text(path: string): Promise<string> {
+	const answer = await fetch(path);
+	if (!answer.ok) throw new Error(`${path} could not be read`);
+	return answer.text();
+}
+
+/** Texts of the built files, by name. */
+async function builtFiles(): Promise<Record<string, string>> {
+	const names: string[] = JSON.parse(await text("add-on.json"));
+	const files = names.map(
+		async (name) =>
+			[name, await text(`add-on/${encodeURIComponent(name)}`)] as const,
+	);
+	return Object.fromEntries(await Promise.all(files));
+}
+
+/**
+ * The built add-on, as the desk's server hands it out.
+ *
+ * @throws Error when it has not been built.
+ */
+export async function fetchAddOn(): Promise<AddOn> {
+	const files = await builtFiles();
+	const code = files["Code.js"];
+	if (code === undefined)
+		throw new Error("The built files are missing: run npm run build.");
+	const pages = Object.entries(files)
+		.filter(([name]) => name.endsWith(".html"))
+		.map(([name, page]) => [name.replace(/\.html$/, ""), page] as const);
+	return {
+		name: "Tonefold",
+		code,
+		pages: Object.fromEntries(pages),
+		manifest: files["appsscript.json"],
+	};
+}
+
+/** The script that gives the panel's page its `google.script`. */
+export const fetchRunner = (): Promise<string> => text("runner.js");

@@ -1,0 +1,90 @@
+import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { FunctionType } from "@univerjs/engine-formula";
+import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
+import conditionalTexts from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import coreTexts from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import validationTexts from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
+import noteTexts from "@univerjs/preset-sheets-note/locales/en-US";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import "@univerjs/preset-sheets-note/lib/index.css";
+import type { Engine, EngineFunction } from "../contract";
+
+/** What the grid offers to type after `=`. */
+function suggestion([, name]: EngineFunction) {
+	return {
+		functionName: name,
+		functionType: FunctionType.User,
+		description: "A function of the add-on",
+		abstract: "A function of the add-on",
+		functionParameter: [],
+	};
+}
+
+function presets(functions: EngineFunction[], container: string) {
+	return [
+		UniverSheetsCorePreset({
+			container,
+			header: false,
+			ribbonType: "simple",
+			footer: { zoomSlider: false, menus: false },
+			// lengths are kept as text, so that 3/4 is not April: no reason to mark them
+			disableTextFormatAlert: true,
+			disableTextFormatMark: true,
+			sheets: {
+				protectedRangeShadow: false,
+				disableForceStringAlert: true,
+				disableForceStringMark: true,
+			},
+			formula: {
+				function: functions as never,
+				description: functions.map(suggestion),
+			},
+		}),
+		UniverSheetsDataValidationPreset(),
+		UniverSheetsConditionalFormattingPreset(),
+		UniverSheetsNotePreset(),
+	];
+}
+
+/** Registers each plugin once, with the settings of the last preset that names it. */
+function register(univer: Univer, parts: ReturnType<typeof presets>): void {
+	const plugins = new Map<string, unknown[]>();
+	for (const plugin of parts.flatMap((part) => part.plugins)) {
+		const [type, settings] = Array.isArray(plugin) ? plugin : [plugin];
+		plugins.delete(type.pluginName);
+		plugins.set(type.pluginName, [type, settings]);
+	}
+	for (const [type, settings] of plugins.values())
+		univer.registerPlugin(type as never, settings as never);
+}
+
+/** Univer with its grid, drawn into the element of this id. */
+export function startPageEngine(
+	functions: EngineFunction[],
+	container: string,
+): Engine {
+	const univer = new Univer({
+		locale: LocaleType.EN_US,
+		locales: {
+			[LocaleType.EN_US]: mergeLocales(
+				coreTexts,
+				validationTexts,
+				conditionalTexts,
+				noteTexts,
+			),
+		},
+		logLevel: LogLevel.WARN,
+	});
+	register(univer, presets(functions, container));
+	return {
+		univer,
+		api: FUniver.newAPI(univer),
+		dispose: () => univer.dispose(),
+	};
+}

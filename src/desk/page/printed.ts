@@ -1,0 +1,163 @@
+/** What of a tab goes on paper: its cells as they are shown, without what is hidden or empty at the end. */
+import {
+	BooleanNumber,
+	HorizontalAlign,
+	type IBorderStyleData,
+	type IStyleData,
+	type Nullable,
+	type Worksheet,
+	WrapStrategy,
+} from "@univerjs/core";
+import { type Block, columnLetters, parseA1 } from "../a1";
+import type { Desk } from "../contract";
+
+type Side = "top" | "right" | "bottom" | "left";
+
+export interface PrintCell {
+	text: string;
+	rows: number;
+	columns: number;
+	style: Partial<CSSStyleDeclaration>;
+	borders: Partial<Record<Side, string>>;
+}
+
+export interface PrintedTab {
+	widths: number[];
+	rows: { height: number; cells: PrintCell[] }[];
+}
+
+interface Tab {
+	sheet: Worksheet;
+	texts: string[][];
+	styles: IStyleData[][];
+}
+
+const ALIGN: Readonly<Record<number, string>> = {
+	[HorizontalAlign.LEFT]: "left",
+	[HorizontalAlign.CENTER]: "center",
+	[HorizontalAlign.RIGHT]: "right",
+};
+
+const count = (from: number, to: number) =>
+	Array.from({ length: to - from + 1 }, (_, index) => from + index);
+
+function openTab(desk: Desk): Tab {
+	const workbook = desk.engine.api.getActiveWorkbook();
+	if (!workbook) throw new Error("there is no open workbook");
+	const sheet = workbook.getActiveSheet().getSheet();
+	const styles = workbook.getWorkbook().getStyles();
+	const rows = sheet.getRowCount();
+	const columns = sheet.getColumnCount();
+	const whole = `A1:${columnLetters(columns - 1)}${rows}`;
+	return {
+		sheet,
+		texts: desk.display(sheet.getName(), whole),
+		// getCell, not getCellRaw: it has the conditional formats in it
+		styles: count(0, rows - 1).map((row) =>
+			count(0, columns - 1).map(
+				(column) => styles.getStyleByCell(sheet.getCell(row, column)) ?? {},
+			),
+		),
+	};
+}
+
+/** The tab's print area, where a name ending in `_print` says it; else all cells with a text, a tint or a line. */
+function printArea(desk: Desk, { sheet, texts, styles }: Tab): Block {
+	const named = desk.engine.api
+		.getActiveWorkbook()
+		?.getDefinedNames()
+		.map((name) => name.getName())
+		.filter((name) => name.endsWith("_print"))
+		.map((name) => desk.named(name))
+		.find((place) => place?.tab === sheet.getName());
+	const area =
+		named && parseA1(named.range, sheet.getRowCount(), sheet.getColumnCount());
+	if (area) return area;
+	let endRow = 0;
+	let endColumn = 0;
+	texts.forEach((line, row) => {
+		line.forEach((text, column) => {
+			const { bg, bd } = styles[row]?.[column] ?? {};
+			if (text === "" && !bg?.rgb && !bd) return;
+			endRow = Math.max(endRow, row);
+			endColumn = Math.max(endColumn, column);
+		});
+	});
+	return { startRow: 0, startColumn: 0, endRow, endColumn };
+}
+
+function cssOf(
+	style: IStyleData,
+	isNumber: boolean,
+): Partial<CSSStyleDeclaration> {
+	return {
+		fontFamily: style.ff ?? "",
+		fontSize: style.fs ? `${style.fs}pt` : "",
+		fontWeight: style.bl === BooleanNumber.TRUE ? "bold" : "",
+		fontStyle: style.it === BooleanNumber.TRUE ? "italic" : "",
+		color: style.cl?.rgb ?? "",
+		backgroundColor: style.bg?.rgb ?? "",
+		textAlign: ALIGN[style.ht ?? 0] ?? (isNumber ? "right" : ""),
+		whiteSpace: style.tb === WrapStrategy.WRAP ? "pre-wrap" : "pre",
+	};
+}
+
+function bordersOf({ bd }: IStyleData): PrintCell["borders"] {
+	const color = (line: Nullable<IBorderStyleData>) =>
+		line ? (line.cl?.rgb ?? "#000") : undefined;
+	return {
+		top: color(bd?.t),
+		right: color(bd?.r),
+		bottom: color(bd?.b),
+		left: color(bd?.l),
+	};
+}
+
+/** A cell on paper, or undefined where a merged one covers it. */
+function printCell(
+	tab: Tab,
+	row: number,
+	column: number,
+): PrintCell | undefined {
+	const { sheet, texts, styles } = tab;
+	const merged = sheet.getMergedCell(row, column);
+	if (merged && (merged.startRow !== row || merged.startColumn !== column))
+		return undefined;
+	const style = styles[row]?.[column] ?? {};
+	const text = texts[row]?.[column] ?? "";
+	const isNumber = typeof sheet.getCellRaw(row, column)?.v === "number";
+	const covers = count(column, merged?.endColumn ?? column);
+	const next = covers.at(-1) ?? column;
+	const css = cssOf(style, isNumber);
+	// a text runs on over blank neighbors, and is cut at the next one that says something
+	if (texts[row]?.[next + 1]) css.overflow = "hidden";
+	return {
+		text,
+		style: css,
+		borders: bordersOf(style),
+		rows: count(row, merged?.endRow ?? row).filter((each) =>
+			sheet.getRowVisible(each),
+		).length,
+		columns: covers.filter((each) => sheet.getColVisible(each)).length,
+	};
+}
+
+/** The open tab as it goes on paper. */
+export function printedTab(desk: Desk): PrintedTab {
+	const tab = openTab(desk);
+	const { sheet } = tab;
+	const area = printArea(desk, tab);
+	const columns = count(area.startColumn, area.endColumn).filter((column) =>
+		sheet.getColVisible(column),
+	);
+	const rows = count(area.startRow, area.endRow).filter((row) =>
+		sheet.getRowVisible(row),
+	);
+	return {
+		widths: columns.map((column) => sheet.getColumnWidth(column)),
+		rows: rows.map((row) => ({
+			height: sheet.getRowHeight(row),
+			cells: columns.flatMap((column) => printCell(tab, row, column) ?? []),
+		})),
+	};
+}
