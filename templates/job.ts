@@ -13,7 +13,7 @@ export const job: Tab = {
 	frozenColumns: 1,
 	hidden: ["Y:Z"],
 	blocks: [
-		{ at: "A1", look: "title", rows: [['={job}client&" · "&{job}title']] },
+		{ at: "A1", look: "title", rows: [['=C3&" · "&C4']] },
 		{
 			at: "A2",
 			look: "note",
@@ -29,14 +29,14 @@ export const job: Tab = {
 			rows: [["Client"], ["Job"], ["Pour date"], ["Stage"], ["Waste"]],
 		},
 		{ at: "C3", look: "input", size: [5, 4] },
-		{ at: "C3", look: "input", size: [1, 1], formats: "text", name: "client" },
+		{ at: "C3", look: "input", size: [1, 1], formats: "text", slot: "client" },
 		{ at: "C4", look: "input", size: [1, 1], formats: "text", name: "title" },
 		{
 			at: "C5",
 			look: "input",
 			size: [1, 1],
 			formats: "date",
-			name: "pour_date",
+			slot: "pour_date",
 			align: "left",
 		},
 		{
@@ -44,7 +44,6 @@ export const job: Tab = {
 			look: "input",
 			rows: [["priced"]],
 			formats: "text",
-			name: "stage",
 		},
 		{
 			at: "C7",
@@ -69,28 +68,37 @@ export const job: Tab = {
 		{
 			at: "M3",
 			look: "total",
-			rows: [["=SUM(S11:S30)"]],
+			rows: [["=IF(ISERROR(S11);S11;SUM(S11:S30))"]],
 			formats: "mass",
 			name: "mix_total",
 		},
 		{
 			at: "M4",
 			look: "total",
-			rows: [["=MAX(H48:H87)"]],
+			rows: [["=IF(ISERROR(H48);H48;MAX(H48:H87))"]],
 			formats: "whole",
 			name: "loads",
 		},
-		{ at: "M5", look: "total", rows: [["=MAX(R11:R30)"]], formats: "mass" },
+		{
+			at: "M5",
+			look: "total",
+			rows: [["=IF(ISERROR(R11);R11;MAX(R11:R30))"]],
+			formats: "mass",
+		},
 		{
 			at: "M6",
 			look: "total",
-			rows: [["=SUM(ARRAYFORMULA(IF(ISNUMBER(P11:P30);P11:P30*B11:B30;0)))"]],
+			rows: [
+				[
+					"=IF(ISERROR(M11);M11;SUM(ARRAYFORMULA(IF(ISNUMBER(P11:P30);P11:P30*B11:B30;0))))",
+				],
+			],
 			formats: "area",
 		},
 		{
 			at: "M7",
 			look: "total",
-			rows: [['=COUNTIF(L34:L43;"<>fine")']],
+			rows: [['=COUNTIF(L34:L44;"<>fine")']],
 			formats: "whole",
 		},
 		{ at: "A9", look: "total", rows: [["Pieces"]] },
@@ -146,7 +154,7 @@ export const job: Tab = {
 				"text",
 			],
 		},
-		{ at: "L11", look: "input", size: [20, 1], formats: "text", name: "faces" },
+		{ at: "L11", look: "input", size: [20, 1], formats: "text", slot: "faces" },
 		{
 			at: "M11",
 			look: "result",
@@ -164,7 +172,7 @@ export const job: Tab = {
 			size: [20, 1],
 			rows: [
 				[
-					'=IF(COUNT(O11:O30)=0;"";BATCH_MASS(O11:O30;{job}density;0;studio_units))',
+					'=IF(ISERROR(M11);M11;IF(COUNT(O11:O30)=0;"";BATCH_MASS(O11:O30;{job}density;0;studio_units)))',
 				],
 			],
 			formats: "mass",
@@ -175,7 +183,7 @@ export const job: Tab = {
 			size: [20, 1],
 			rows: [
 				[
-					'=ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*B11:B30*(1+{job}waste);""))',
+					'=IF(ISERROR(R11);R11;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*B11:B30*(1+{job}waste);"")))',
 				],
 			],
 			formats: "mass",
@@ -261,6 +269,7 @@ export const job: Tab = {
 			at: "H34",
 			look: "label",
 			rows: [
+				["Everything calculates"],
 				["Tone shares add up to 100%"],
 				["Every pigment is on the Pigments tab"],
 				["Pigment limit of every tone"],
@@ -278,31 +287,34 @@ export const job: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(ABS({tab:Tones}!B18-1)<1/1000;"fine";"Look: shares are not 100% together: they count as parts of the whole")',
+					'=IF(ISERROR(M11)+ISERROR(R11)+ISERROR(H48)+ISERROR(T11)+ISERROR({tab:Tones}!B4)+ISERROR({tab:Tones}!G11)+ISERROR({tab:Tones}!M11)+ISERROR({tab:Pour card}!Q12)+ISERROR({tab:Pour card}!Q48)+ISERROR({tab:Pour card}!C8)>0;"Look: a cell shows an error: point at it to read why";IF({job}mix_total=0;"Look: there is nothing to pour yet";"fine"))',
 				],
 				[
-					'=IF(COUNTA({job}pigments)=COUNT({tab:Tones}!C19:F19);"fine";"Look: a pigment is missing there: its limit counts as 10%")',
+					'=IF($L$34<>"fine";"waits for the first";IF(ABS({tab:Tones}!B18-1)<1/1000;"fine";"Look: shares are not 100% together: they count as parts of the whole"))',
 				],
 				[
-					'=IF(COUNTIF({tab:Tones}!M11:M16;"<0")=0;"fine";"Look: a tone is over the pigment limit: see Tones")',
+					'=IF($L$34<>"fine";"waits for the first";IF(COUNTA({job}pigments)=COUNT({tab:Tones}!C19:F19);"fine";"Look: a pigment is missing there: its limit counts as 10%"))',
 				],
 				[
-					'=IF(COUNTIF({tab:Pour card}!Z48:Z83;">"&1/20)=0;"fine";"Look: a dose of load "&{job}load&" is too small for the gram scale")',
+					'=IF($L$34<>"fine";"waits for the first";IF(COUNTIF({tab:Tones}!M11:M16;"<0")=0;"fine";"Look: a tone is over the pigment limit: see Tones"))',
 				],
 				[
-					'=IF(MAX(ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);0)))<=studio_mixer_capacity;"fine";"Look: a piece needs several loads: cold joints and color differences are likely")',
+					'=IF($L$34<>"fine";"waits for the first";IF(COUNTIF({tab:Pour card}!Z48:Z83;">"&1/20)=0;"fine";"Look: a dose of load "&{job}load&" is too small for the gram scale"))',
 				],
 				[
-					'=IF(COUNT(J48:J87)=0;"fine";IF(MIN(ARRAYFORMULA(IF(ISNUMBER(K48:K87);K48:K87;10^9)))*studio_mixer_capacity>=studio_least_blend;"fine";"Look: a load is less than the mixer blends well"))',
+					'=IF($L$34<>"fine";"waits for the first";IF(MAX(ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);0)))<=studio_mixer_capacity;"fine";"Look: a piece needs several loads: cold joints and color differences are likely"))',
 				],
 				[
-					'=IF({job}loads<=8;"fine";"Look: the pour card has columns for 8 loads: split the job")',
+					'=IF($L$34<>"fine";"waits for the first";IF(COUNT(J48:J87)=0;"fine";IF(MIN(ARRAYFORMULA(IF(ISNUMBER(K48:K87);K48:K87;10^9)))*studio_mixer_capacity>=studio_least_blend;"fine";"Look: a load is less than the mixer blends well")))',
 				],
 				[
-					'=IF({job}loads=0;"fine";IF({job}waste*{job}mix_total/(1+{job}waste)>=studio_reserve*{job}mix_total+studio_sticks*{job}loads*{job}vessels;"fine";"Look: waste is less than the reserve and what sticks"))',
+					'=IF($L$34<>"fine";"waits for the first";IF({job}loads<=8;"fine";"Look: the pour card has columns for 8 loads: split the job"))',
 				],
 				[
-					'=IF(MAX(W11:W30)*2<=1;"fine";"Look: a slab may crack: carry it on edge or on a board")',
+					'=IF($L$34<>"fine";"waits for the first";IF({job}loads=0;"fine";IF({job}waste*{job}mix_total/(1+{job}waste)>=studio_reserve*{job}mix_total+studio_sticks*{job}loads*{tab:Tones}!B8;"fine";"Look: waste is less than the reserve and what sticks")))',
+				],
+				[
+					'=IF($L$34<>"fine";"waits for the first";IF(MAX(W11:W30)*2<=1;"fine";"Look: a slab may crack: carry it on edge or on a board"))',
 				],
 				["={tab:Pour card}!E8"],
 			],
@@ -319,7 +331,7 @@ export const job: Tab = {
 			size: [40, 4],
 			rows: [
 				[
-					'=IF(COUNT(R11:R30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);"")));studio_mixer_capacity))',
+					'=IF(ISERROR(R11);R11;IF(COUNT(R11:R30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);"")));studio_mixer_capacity)))',
 				],
 			],
 			formats: ["whole", "text", "mass", "share"],
@@ -346,7 +358,6 @@ export const job: Tab = {
 		},
 		{ range: "L11:L30", list: ["face up", "face down"], strict: true },
 		{ range: "C34:C45", list: ["rectangle", "round", "oval"], strict: true },
-		{ range: "C7", between: [0, 1], help: "For example 8%." },
 	],
-	rules: [{ range: "L34:O43", when: '=LEFT($L34;5)="Look:"', look: "warning" }],
+	rules: [{ range: "L34:O44", when: '=LEFT($L34;5)="Look:"', look: "warning" }],
 };

@@ -18,7 +18,7 @@ export const pourCard: Tab = {
 		{
 			at: "A1",
 			look: "title",
-			rows: [['="Pour card · "&{job}client&" · "&{job}title']],
+			rows: [['="Pour card · "&{tab:Job}!A1']],
 		},
 		{ at: "A3", look: "large", rows: [["Load"]] },
 		{ at: "C3", look: "input", rows: [[1]], formats: "whole", name: "load" },
@@ -54,7 +54,9 @@ export const pourCard: Tab = {
 			at: "C5",
 			look: "total",
 			rows: [
-				["=SUMIF({tab:Job}!H48:H87;{job}load;{tab:Job}!J48:J87)"],
+				[
+					"=IF(ISERROR({job}loads);{job}loads;SUMIF({tab:Job}!H48:H87;{job}load;{tab:Job}!J48:J87))",
+				],
 				[
 					"=ROUND(SUM(R12:R23)*studio_reserve/studio_mix_division;0)*studio_mix_division",
 				],
@@ -96,7 +98,7 @@ export const pourCard: Tab = {
 			rows: [
 				[
 					'=ARRAYFORMULA(IF({tab:Tones}!A23:A34="";"";{tab:Tones}!A23:A34))',
-					'=ARRAYFORMULA(IF(ISNUMBER(R12:R23);ROUND(R12:R23/studio_mix_division;0)*studio_mix_division;""))',
+					'=IF(ISERROR(R12);R12;ARRAYFORMULA(IF(ISNUMBER(R12:R23);ROUND(R12:R23/studio_mix_division;0)*studio_mix_division;"")))',
 					'=ARRAYFORMULA(IF(ISNUMBER(R12:R23);"{mass}";""))',
 				],
 			],
@@ -120,7 +122,7 @@ export const pourCard: Tab = {
 			rows: [
 				[
 					'=IF(C5>0;WEIGH_OUT({tab:Tones}!B23:B34;C5);"")',
-					'=IF(COUNT(Q12:Q23)=0;"";RESCALE_BATCH(Q12:Q23;INDEX(E12:L23;0;{job}load)))',
+					'=IF(ISERROR(Q12);Q12;IF(COUNT(Q12:Q23)=0;"";RESCALE_BATCH(Q12:Q23;INDEX(E12:L23;0;{job}load))))',
 				],
 			],
 			formats: "number",
@@ -196,7 +198,13 @@ export const pourCard: Tab = {
 		{
 			at: "A44",
 			look: "label",
-			rows: [["Vessels to dose in", "", '=COUNTIF(S48:S83;"keep")']],
+			rows: [
+				[
+					"Vessels to dose in",
+					"",
+					'=IF(ISERROR(Q48);Q48;COUNTIF(S48:S83;"keep"))',
+				],
+			],
 			formats: ["text", "text", "whole"],
 		},
 		{

@@ -65,8 +65,8 @@ export const starter: Record<"metric" | "us", Slots> = {
 	metric: {
 		units: "metric",
 		currency: "€",
-		mixer_capacity: 120,
-		least_blend: 25,
+		mixer_capacity: 150,
+		least_blend: 30,
 		mix_division: 0.02,
 		gram_division: 0.1,
 		sticks: 0.3,
@@ -93,8 +93,8 @@ export const starter: Record<"metric" | "us", Slots> = {
 	us: {
 		units: "us",
 		currency: "$",
-		mixer_capacity: 260,
-		least_blend: 55,
+		mixer_capacity: 330,
+		least_blend: 65,
 		mix_division: 0.05,
 		gram_division: 0.1,
 		sticks: 0.6,

@@ -5,7 +5,7 @@ export const tones: Tab = {
 	name: "Tones",
 	color: "#8a5a2b",
 	rows: 38,
-	widths: [170, 80, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 100],
+	widths: [170, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
 	frozenRows: 1,
 	frozenColumns: 1,
 	blocks: [
@@ -32,7 +32,7 @@ export const tones: Tab = {
 			],
 		},
 		{ at: "B3", look: "input", size: [1, 3] },
-		{ at: "B3", look: "input", size: [1, 1], formats: "text", name: "mix" },
+		{ at: "B3", look: "input", size: [1, 1], formats: "text", slot: "mix" },
 		{
 			at: "B4",
 			look: "result",
@@ -76,7 +76,6 @@ export const tones: Tab = {
 			look: "result",
 			rows: [["={tab:Pour card}!C44"]],
 			formats: "whole",
-			name: "vessels",
 		},
 		{ at: "A9", look: "total", rows: [["Tones"]] },
 		{
@@ -213,9 +212,7 @@ export const tones: Tab = {
 			look: "result",
 			size: [12, 11],
 			rows: [
-				[
-					'=IF({job}mix="";"";IFERROR(FILTER(Mixes!B5:L64;Mixes!A5:A64={job}mix);""))',
-				],
+				['=IF(B3="";"";IFERROR(FILTER(Mixes!B5:L64;Mixes!A5:A64=B3);""))'],
 			],
 			formats: [
 				"text",
@@ -259,7 +256,6 @@ export const tones: Tab = {
 	choices: [
 		{ range: "C10:F10", from: "studio_pigment_names" },
 		{ range: "B3", from: "studio_mix_names", strict: true },
-		{ range: "C11:F16", between: [0, 1], help: "For example 4%." },
 	],
 	rules: [
 		{ range: "M11:M16", when: "=AND(ISNUMBER(M11);M11<0)", look: "warning" },

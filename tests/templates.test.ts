@@ -62,6 +62,7 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	IFERROR: [1, 2],
 	INDEX: [2, 3],
 	INT: [1, 1],
+	ISERROR: [1, 1],
 	ISNUMBER: [1, 1],
 	LEFT: [1, 2],
 	MATCH: [2, 3],

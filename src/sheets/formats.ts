@@ -9,8 +9,8 @@ export const GENERAL = "General";
 
 const SAME = {
 	whole: "0",
-	number: "#,##0.###",
-	share: "0.00%",
+	number: "#,##0.00",
+	share: "0.0#%",
 	money: "#,##0.00",
 	date: "yyyy-mm-dd",
 	area: "0.00",
@@ -37,6 +37,7 @@ export function numberFormat(
 	const typedIn = look === "input";
 	if (format === "text" || (format === "length" && typedIn))
 		return typedIn ? PLAIN_TEXT : GENERAL;
+	if (format === "number" && typedIn) return GENERAL;
 	return format in SAME
 		? SAME[format as keyof typeof SAME]
 		: BY_UNITS[format as ByUnits][units];

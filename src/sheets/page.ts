@@ -3,13 +3,14 @@ import type { Block, Format, Look, Slots, Tab, Value } from "../template/plan";
 import { type Area, a1Of, areaOf } from "./a1";
 import { GENERAL, numberFormat } from "./formats";
 import { filled, type Tokens } from "./tokens";
+import { type WidthRun, widthRuns } from "./widths";
 
 /** One cell: its content as `setValues` takes it, and its form. */
 export interface PageCell {
 	value: Value;
 	look: Look;
 	format: string;
-	align: "left" | "center" | "right" | null;
+	align: "left" | "center" | "right" | "normal";
 	wrap: boolean;
 }
 
@@ -19,6 +20,7 @@ export interface Page {
 	name: string;
 	tokens: Tokens;
 	cells: PageCell[][];
+	widths: WidthRun[];
 	/** Named ranges, whole names to A1. */
 	names: Record<string, string>;
 	/** A1 of what people type in. */
@@ -34,11 +36,11 @@ export interface PageSetup {
 	slots: Slots;
 }
 
-const blank = (): PageCell => ({
+export const blankCell = (): PageCell => ({
 	value: "",
 	look: "label",
 	format: GENERAL,
-	align: null,
+	align: "normal",
 	wrap: false,
 });
 
@@ -57,7 +59,8 @@ const fromTemplate = (value: Value, tokens: Tokens): Value => {
 
 /** The data for a block as rows; one value is a row of one. */
 function dataFor(block: Block, slots: Slots): Value[][] | undefined {
-	const data = block.name === undefined ? undefined : slots[block.name];
+	const key = block.slot ?? block.name;
+	const data = key === undefined ? undefined : slots[key];
 	if (data === undefined) return undefined;
 	return typeof data === "object" ? data.map((row) => [...row]) : [[data]];
 }
@@ -87,7 +90,7 @@ function putBlock(page: Page, block: Block, slots: Slots): void {
 		[];
 	if (values.length > area.rows)
 		throw new Error(
-			`${block.name} has ${area.rows} rows, not ${values.length}`,
+			`${block.slot ?? block.name} has ${area.rows} rows, not ${values.length}`,
 		);
 	for (let row = 0; row < area.rows; row++)
 		for (let column = 0; column < area.columns; column++) {
@@ -137,7 +140,8 @@ export function pageOf(setup: PageSetup): Page {
 		tab,
 		name: tokens.tabs[tab.name] ?? tab.name,
 		tokens,
-		cells: Array.from({ length: tab.rows }, () => tab.widths.map(blank)),
+		cells: Array.from({ length: tab.rows }, () => tab.widths.map(blankCell)),
+		widths: widthRuns(tab.widths),
 		names: namesOf(setup),
 		inputs: inputsOf(tab),
 		notes: notesOf(tab, tokens),

@@ -51,6 +51,8 @@ export interface Block {
 	 * The data of a job with the same key is written into the block.
 	 */
 	name?: string;
+	/** Key of the job's data for a block without a name; names cost calls, so only what formulas use has one. */
+	slot?: string;
 	align?: "left" | "center" | "right";
 	wrap?: boolean;
 	/** Shown beside the block's first cell. */
