@@ -1,0 +1,16 @@
+/** `npm run bench`: what the built add-on costs, as one table. */
+import { demoRows } from "./bench/demo";
+import { functionRows } from "./bench/functions";
+import { loadRows } from "./bench/load";
+import { mixerRows } from "./bench/loads";
+import { planRows } from "./bench/plan";
+import { asTable } from "./bench/row";
+
+const rows = [
+	...loadRows(),
+	...(await demoRows()),
+	...mixerRows(),
+	...planRows(),
+	...functionRows(),
+];
+console.log(asTable(rows));

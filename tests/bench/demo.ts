@@ -1,0 +1,109 @@
+import { join } from "node:path";
+import type { Desk } from "../../src/desk/contract";
+import { openHeadlessDesk } from "../../src/desk/headless";
+import { registry } from "../../src/functions/index";
+import { ms, type Row, times } from "./row";
+
+const DIST = join(import.meta.dirname, "../../dist");
+
+const CUSTOM = new RegExp(
+	`\\b(${registry.map(({ name }) => name).join("|")})\\(`,
+);
+
+interface Cells {
+	/** With a value or a formula: what writing one cell a call would call. */
+	written: number;
+	/** With a value that a sheet function put there: what one call a cell would call. */
+	answered: number;
+}
+
+function cellsOf(desk: Desk, tab: string): Cells {
+	const sheet = desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
+	if (!sheet) throw new Error(`there is no tab ${tab}`);
+	const rows = sheet.getMaxRows();
+	const columns = sheet.getMaxColumns();
+	const range = sheet.getRange(0, 0, rows, columns);
+	const formulas = range.getFormulas();
+	const shown = desk.read(tab, range.getA1Notation()).flat();
+	const own = sheet.getSheet();
+	const cells = shown.map((value, i) => {
+		const [row, column] = [Math.floor(i / columns), i % columns];
+		const formula = formulas[row]?.[column] ?? "";
+		const typed = own.getCellRaw(row, column)?.v ?? "";
+		return { formula, spilled: value !== "" && typed === "", typed };
+	});
+	return {
+		written: cells.filter(({ formula, typed }) => formula || typed !== "")
+			.length,
+		answered: cells.filter(
+			({ formula, spilled }) => CUSTOM.test(formula) || (!formula && spilled),
+		).length,
+	};
+}
+
+function allCells(desk: Desk): Cells {
+	const cells = desk.tabs().map((tab) => cellsOf(desk, tab));
+	const sum = (key: keyof Cells) =>
+		cells.reduce((total, tab) => total + tab[key], 0);
+	return { written: sum("written"), answered: sum("answered") };
+}
+
+async function timed(run: () => Promise<unknown>): Promise<number> {
+	const started = performance.now();
+	await run();
+	return performance.now() - started;
+}
+
+async function recalculated(desk: Desk): Promise<void> {
+	const formulas = desk.engine.api.getFormula();
+	formulas.executeCalculation();
+	await formulas.onCalculationEnd();
+	await desk.settle();
+}
+
+/** The demo job on the headless desk: written, recalculated, changed in one cell. */
+export async function demoRows(): Promise<Row[]> {
+	const desk = await openHeadlessDesk(DIST, { enabled: true });
+	const creating = await timed(() => desk.call("createDemoJob", ["metric"]));
+	const { services } = desk.counts();
+	const { written, answered } = allCells(desk);
+	desk.resetCounts();
+	const whole = await timed(() => recalculated(desk));
+	const { functions } = desk.counts();
+	const edit = await edited(desk);
+	desk.dispose();
+	return [
+		{
+			what: "Demo job, service calls",
+			figure: String(services),
+			beside: `limit 150; one a cell would be ${written}, ${times(written, services)}`,
+		},
+		{
+			what: "Demo job, sheet function calls of a whole recalculation",
+			figure: String(functions),
+			beside: `limit 25; one a cell would be ${answered}, ${times(answered, functions)}`,
+		},
+		{
+			what: "Demo job, written and at rest",
+			figure: ms(creating),
+			beside: `${times(creating, whole)} a whole recalculation`,
+		},
+		{ what: "Demo job, recalculated", figure: ms(whole), beside: "" },
+		{
+			what: "Demo job, one length changed",
+			figure: ms(edit),
+			beside: `${times(edit, whole)} a whole recalculation`,
+		},
+	];
+}
+
+/** Milliseconds until a changed piece has reached every cell. */
+function edited(desk: Desk): Promise<number> {
+	const pieces = desk.named("job1_pieces");
+	if (!pieces) throw new Error("the demo job has no pieces");
+	const row = /\d+/.exec(pieces.range)?.[0];
+	return timed(async () => {
+		desk.type(pieces.tab, `D${row}`, "2500");
+		await desk.settle();
+	});
+}

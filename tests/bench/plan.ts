@@ -1,0 +1,33 @@
+import { milliseconds, ms, numbers, type Row, times } from "./row";
+import { compiled, distText, loaded } from "./script";
+
+const PIGMENTS = ["black", "red", "yellow"];
+
+/** Tones with doses of three pigments, most of which cannot be dosed in one vessel. */
+function tones(count: number): unknown[][] {
+	const next = numbers(count);
+	return Array.from({ length: count }, (_, i) => [
+		`tone ${i + 1}`,
+		1 + next(),
+		...PIGMENTS.map(() => 0.05 * next()),
+	]);
+}
+
+/** PULL_OFF_PLAN as tones are added. */
+export function planRows(): Row[] {
+	const call = loaded(compiled(distText("Code.js")));
+	const took = (count: number): number =>
+		milliseconds(() =>
+			call("PULL_OFF_PLAN", [tones(count), [PIGMENTS], 100, 0.5]),
+		);
+	took(12);
+	const least = took(2);
+	return [2, 4, 6, 8, 10, 12].map((count) => {
+		const time = took(count);
+		return {
+			what: `PULL_OFF_PLAN, ${count} tones`,
+			figure: ms(time),
+			beside: `${times(time, least)} 2 tones`,
+		};
+	});
+}
