@@ -108,7 +108,9 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 			tab,
 			cell,
 			shown,
-			message: functions.messagesAt(caller).join("; "),
+			message: functions
+				.messagesAt(caller, formulaAt(book, sheet, row, column))
+				.join("; "),
 		};
 	};
 

@@ -10,8 +10,8 @@ export interface CellFunctions {
 	calls(): number;
 	/** Forgets count and answers. */
 	reset(): void;
-	/** What functions threw in a cell. */
-	messagesAt(caller: Caller): string[];
+	/** What the functions of a cell's formula threw. */
+	messagesAt(caller: Caller, formula: string): string[];
 }
 
 type Outcome = { answer: unknown } | { thrown: unknown };
@@ -72,8 +72,9 @@ export function cellFunctions(
 			calls = 0;
 			outcomes.clear();
 		},
-		messagesAt: (caller) => [
-			...(messages.get(placeKey(caller))?.values() ?? []),
-		],
+		messagesAt: (caller, formula) =>
+			[...(messages.get(placeKey(caller)) ?? [])]
+				.filter(([name]) => formula.includes(`${name}(`))
+				.map(([, message]) => message),
 	};
 }

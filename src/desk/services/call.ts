@@ -1,4 +1,5 @@
 /** One call of an entry point: what it may touch, what it has touched, and the strict form of every service. */
+import type { Block } from "../a1";
 import type { Book } from "../book";
 import { messageOf } from "../bridge";
 import type { AddOn, Menu, Mode, Person, Realm, Sidebar } from "../contract";
@@ -10,7 +11,9 @@ import { permissionProblem } from "./permission";
 export interface ProtectionNote {
 	sheetId: string;
 	/** Absent for a whole tab. */
-	block: import("../a1").Block | undefined;
+	block: Block | undefined;
+	/** In a protected tab, the cells that stay free. */
+	unprotected?: Block[];
 	description: string;
 	warningOnly: boolean;
 }

@@ -1,8 +1,8 @@
 /** Protected cells. Without editors taken away a protection only warns, and that is all the desk knows of it. */
 import type { Worksheet } from "@univerjs/core";
 import type { Block } from "../a1";
-import type { Call, ProtectionNote } from "./call";
-import { sheetAt } from "./place";
+import { type Call, type ProtectionNote, signature } from "./call";
+import { type Place, sheetAt } from "./place";
 import { rangeService } from "./range";
 
 type Protection = GoogleAppsScript.Spreadsheet.Protection;
@@ -13,6 +13,7 @@ type Methods = Pick<
 	| "isWarningOnly"
 	| "remove"
 	| "setDescription"
+	| "setUnprotectedRanges"
 	| "setWarningOnly"
 >;
 
@@ -43,6 +44,20 @@ export function protectionService(
 		},
 		setDescription(text) {
 			note.description = String(text);
+			return served;
+		},
+		setUnprotectedRanges(ranges: unknown) {
+			if (note.block)
+				throw new Error("Only a protected sheet can have unprotected ranges.");
+			if (!Array.isArray(ranges))
+				throw signature(
+					[ranges],
+					"SpreadsheetApp.Protection.setUnprotectedRanges",
+				);
+			note.unprotected = Array.from(
+				ranges,
+				(range) => call.inner<Place>(range, "Range").block,
+			);
 			return served;
 		},
 		setWarningOnly(on) {

@@ -40,6 +40,7 @@ type Methods = Pick<
 	| "clearDataValidations"
 	| "clearFormat"
 	| "clearNote"
+	| "copyTo"
 	| "getA1Notation"
 	| "getBackground"
 	| "getCell"
@@ -215,6 +216,28 @@ export function clearCells(
 		}));
 }
 
+/** Gives cells, from the top left of `to` on, the formats of `from`. */
+function copyFormats(call: Call, from: Place, to: Place): void {
+	const sheet = sheetAt(call, to);
+	const { startRow, startColumn } = to.block;
+	const target = placeBySize(sheet, [
+		startRow + 1,
+		startColumn + 1,
+		height(from.block),
+		width(from.block),
+	]);
+	clearCells(call, [target], { content: false, format: true });
+	const source = sheetAt(call, from);
+	changeCells(call, sheet, [target.block], (row, column) => ({
+		s: styleAt(
+			call.host.book,
+			source,
+			from.block.startRow + row - startRow,
+			from.block.startColumn + column - startColumn,
+		),
+	}));
+}
+
 function writeNote(
 	call: Call,
 	sheet: Worksheet,
@@ -387,6 +410,13 @@ function writeMethods(call: Call, place: Place, self: () => Range) {
 		setBorder(...args: unknown[]) {
 			writeBorders(call, [place], sidesOf(args));
 			return self();
+		},
+		copyTo(destination: unknown, options: unknown) {
+			const formatOnly =
+				(options as { formatOnly?: boolean } | null)?.formatOnly === true;
+			if (!formatOnly)
+				throw signature([destination, options], "SpreadsheetApp.Range.copyTo");
+			copyFormats(call, place, call.inner<Place>(destination, "Range"));
 		},
 		clearContent() {
 			clearCells(call, [place], { content: true, format: false });
