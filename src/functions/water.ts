@@ -148,7 +148,7 @@ export const EVAPORATION_RATE = sheetFunction({
 	group,
 	summary: "Water that a fresh surface loses to the air in an hour.",
 	limits:
-		"A screening number, ±40% in the field. For a surface wet with bleed water; mixes of little bleed crack earlier. Above 1.0 kg/m²·h (0.2 lb/ft²·h) ACI asks for precautions, for mixes of little bleed from half of that. Wind is measured 0.5 m (20 in) above the surface. Metric and US use the forms as published, usually within 6% of each other. Negative is condensation.",
+		"A screening number, ±40% in the field. For a surface wet with bleed water; mixes of little bleed crack earlier. Above 1.0 kg/m²·h (0.2 lb/ft²·h) ACI asks for precautions, for mixes of little bleed from half of that. Wind is measured 0.5 m (20 in) above the surface. Metric and US use the forms as published, usually within 6% of each other. Least sure where the mix is colder than the air. Negative is condensation.",
 	params: {
 		air_temp: temperature("Air temperature, e.g. 27"),
 		humidity: share("Relative humidity of the air, e.g. 50%"),
