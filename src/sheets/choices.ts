@@ -3,18 +3,17 @@ import type { Choice } from "../template/plan";
 import type { Page } from "./page";
 import { filled } from "./tokens";
 
-type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
 type Builder = GoogleAppsScript.Spreadsheet.DataValidationBuilder;
 
-/** Sets the tab's choices; `at` answers the ranges they speak of. */
+/** Sets the tab's choices; `at` answers the ranges they speak of, `named` those they take their lists from. */
 export function setChoices(
 	page: Page,
 	at: (a1: string) => Range,
-	spreadsheet: Spreadsheet,
+	named: (name: string) => Range,
 ): void {
 	for (const choice of page.tab.choices ?? []) {
-		const builder = demanded(choice, page, spreadsheet);
+		const builder = demanded(choice, page, named);
 		if (choice.strict) builder.setAllowInvalid(false);
 		if (choice.help) builder.setHelpText(filled(choice.help, page.tokens));
 		at(choice.range).setDataValidation(builder.build());
@@ -22,15 +21,15 @@ export function setChoices(
 }
 
 function demanded(
-	{ range, list, from, between }: Choice,
+	{ list, from, between }: Choice,
 	page: Page,
-	spreadsheet: Spreadsheet,
+	named: (name: string) => Range,
 ): Builder {
 	const builder = SpreadsheetApp.newDataValidation();
 	if (list) return builder.requireValueInList([...list], true);
 	if (between) return builder.requireNumberBetween(...between);
-	const name = filled(from ?? "", page.tokens);
-	const source = spreadsheet.getRangeByName(name);
-	if (!source) throw new Error(`${page.name}!${range}: no range named ${name}`);
-	return builder.requireValueInRange(source, true);
+	return builder.requireValueInRange(
+		named(filled(from ?? "", page.tokens)),
+		true,
+	);
 }

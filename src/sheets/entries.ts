@@ -5,12 +5,10 @@
  */
 import { demo } from "../../templates/index";
 import { InputError } from "../calc/errors";
-import { registry } from "../functions/index";
 import type { JobInput, UnitSystem } from "../template/job";
 import { createdJob } from "./create";
-import { helpOf } from "./function-help";
 import { insertedFormula } from "./insert";
-import type { FunctionHelp, JobMade, PanelStart } from "./messages";
+import type { JobMade, PanelStart } from "./messages";
 import { showPanel } from "./panel";
 import { startOf } from "./start";
 
@@ -61,11 +59,6 @@ export function createDemoJob(units: UnitSystem): JobMade {
 	if (units !== "metric" && units !== "us")
 		throw new InputError(`units must be metric or us, got ${String(units)}`);
 	return createdJob(demo[units]);
-}
-
-/** What every sheet function is for and how it is called, for the panel. */
-export function functionHelp(): FunctionHelp[] {
-	return registry.map(helpOf);
 }
 
 /** Puts a formula in the current cell and answers the cell's address. */

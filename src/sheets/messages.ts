@@ -45,36 +45,11 @@ export interface JobMade {
 	tabs: string[];
 }
 
-export interface ArgumentHelp {
-	name: string;
-	help: string;
-	optional: boolean;
-	/** Kind, unit, allowed words and what a blank means. */
-	facts: string;
-	/** Of a table: its columns in order. */
-	columns: string;
-}
-
-/** A sheet function as it is explained to a person. */
-export interface FunctionHelp {
-	name: string;
-	group: string;
-	summary: string;
-	limits: string;
-	source: string;
-	arguments: ArgumentHelp[];
-	answer: string;
-	/** Arguments as typed, the answer where it is one value, how it comes about. */
-	example: { shown: string[]; answer: string; working: string };
-}
-
 /** The script's functions that the panel calls, by name. */
 export interface PanelCalls {
 	panelStart(): PanelStart;
 	createJob(job: JobInput): JobMade;
 	createDemoJob(units: UnitSystem): JobMade;
-	/** Every sheet function. It comes by message because the panel's page has to stay small. */
-	functionHelp(): FunctionHelp[];
 	/** Puts `=NAME(` … `)` into the current cell when it is blank; answers the cell's address. */
 	insertFormula(formula: string): string;
 }

@@ -6,6 +6,9 @@ import { filled } from "./tokens";
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
+/** A1 of each range that the rule marks. */
+export const rangesOf = ({ range }: Rule): string[] => range.split(/\s*,\s*/);
+
 /** Sets all rules of the tab in one call; the first that holds wins. */
 export function setRules(
 	page: Page,

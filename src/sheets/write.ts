@@ -1,177 +1,88 @@
-/** Writes pages into the workbook: tabs first, then their names, since formulas want both, then everything else. */
-import { a1Of, columnsOf } from "./a1";
+/** Writes pages into the workbook in few calls. */
+import { columnsOf } from "./a1";
 import { setChoices } from "./choices";
-import { LOOKS, TEXT_SIZE } from "./looks";
-import type { Page, PageCell } from "./page";
+import { setForms } from "./forms";
+import { addedSheet, type Grid, gridOf, resize, sizeOf } from "./grid";
+import type { Page } from "./page";
 import { setRules } from "./rules";
 import type { Added } from "./undo";
-import { widthRuns } from "./widths";
 
-type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
-type Range = GoogleAppsScript.Spreadsheet.Range;
-
-/** A page and the new tab it is written to. */
-interface Written {
-	page: Page;
-	sheet: Sheet;
-	/** The whole tab. */
-	grid: Range;
-	/** The range of an A1 text that the page speaks of. */
-	at(a1: string): Range;
-}
-
-/** Adds a tab for each page, behind all others, and writes it; `added` says at every moment what there is to undo. */
+/**
+ * Adds a tab for each page and writes it; `added` says at every moment what there is to undo.
+ *
+ * Tabs and names come first, since formulas want both. Formats come after the values: a cell that is plain text
+ * already would keep the mark in front of a text as a part of it.
+ */
 export function writePages(
 	pages: readonly Page[],
 	added: Added,
 	tabsBefore: number,
 ): void {
-	const tabs = pages.map((page, index) =>
-		addedTab(page, tabsBefore + index, added),
+	const sheets = pages.map(({ name }, index) =>
+		addedSheet(name, tabsBefore + index, added),
 	);
-	for (const tab of tabs) setNames(tab, added);
-	for (const { page, grid } of tabs)
-		grid.setValues(matrix(page, ({ value }) => value));
-	for (const tab of tabs) {
-		setForms(tab);
-		setFrame(tab);
-		setNotes(tab);
-		setChoices(tab.page, tab.at, added.spreadsheet);
-		setRules(tab.page, tab.sheet, tab.at);
-		protect(tab);
-	}
-}
-
-/** A new tab of exactly the page's size. */
-function addedTab(page: Page, index: number, added: Added): Written {
-	const sheet = added.spreadsheet.insertSheet(page.name, index);
-	added.tabs.push({ name: page.name, sheet });
-	const { rows, widths } = page.tab;
-	cutTo(sheet.getMaxRows(), rows, {
-		more: (after, count) => sheet.insertRowsAfter(after, count),
-		fewer: (from, count) => sheet.deleteRows(from, count),
+	const fresh = freshSize(sheets);
+	const grids = pages.flatMap((page, index) => {
+		const sheet = sheets[index];
+		if (!sheet) return [];
+		resize(sheet, fresh, sizeOf(page));
+		return [gridOf(page, sheet)];
 	});
-	cutTo(sheet.getMaxColumns(), widths.length, {
-		more: (after, count) => sheet.insertColumnsAfter(after, count),
-		fewer: (from, count) => sheet.deleteColumns(from, count),
-	});
-	return { page, sheet, ...rangesOf(page, sheet) };
+	for (const grid of grids) setNames(grid, added);
+	for (const { page, cells } of grids)
+		cells.setValues(page.cells.map((row) => row.map(({ value }) => value)));
+	setForms(grids, added, { fresh, index: tabsBefore + pages.length });
+	const source = named(grids, added);
+	for (const grid of grids) finish(grid, source);
 }
 
-function cutTo(
-	there: number,
-	wanted: number,
-	grid: {
-		more(after: number, count: number): void;
-		fewer(from: number, count: number): void;
-	},
-): void {
-	if (there < wanted) grid.more(there, wanted - there);
-	if (there > wanted) grid.fewer(wanted + 1, there - wanted);
-}
+/** All new tabs are of one size: it is asked once. */
+const freshSize = ([sheet]: readonly GoogleAppsScript.Spreadsheet.Sheet[]) => ({
+	rows: sheet?.getMaxRows() ?? 0,
+	columns: sheet?.getMaxColumns() ?? 0,
+});
 
-/** Every range the page speaks of, fetched in two calls. */
-function rangesOf(page: Page, sheet: Sheet): Pick<Written, "grid" | "at"> {
-	const { tab } = page;
-	const whole = a1Of({
-		row: 0,
-		column: 0,
-		rows: tab.rows,
-		columns: tab.widths.length,
-	});
-	const texts = [
-		...new Set([
-			whole,
-			...Object.values(page.names),
-			...page.inputs,
-			...Object.keys(page.notes),
-			...(tab.choices ?? []).map(({ range }) => range),
-			...(tab.rules ?? []).flatMap(({ range }) => range.split(",")),
-		]),
-	];
-	const ranges = sheet.getRangeList(texts).getRanges();
-	const at = (a1: string): Range => {
-		const range = ranges[texts.indexOf(a1)];
-		if (!range) throw new Error(`${page.name} does not speak of ${a1}`);
-		return range;
-	};
-	return { grid: at(whole), at };
-}
-
-function setNames({ page, at }: Written, { spreadsheet, names }: Added): void {
+function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
 	for (const [name, a1] of Object.entries(page.names)) {
 		names.push(name);
 		spreadsheet.setNamedRange(name, at(a1));
 	}
 }
 
-const matrix = <T>(page: Page, of: (cell: PageCell) => T): T[][] =>
-	page.cells.map((row) => row.map(of));
-
-/** Formats go in after the values: a cell that is plain text already would keep the mark in front of a text. */
-function setForms({ page, grid }: Written): void {
-	const put = <T>(
-		of: (cell: PageCell) => T,
-		usual: T,
-		set: (values: T[][]) => unknown,
-	) => {
-		const values = matrix(page, of);
-		if (values.some((row) => row.some((value) => value !== usual))) set(values);
+/** Finds a named range, without asking the workbook for one just made. */
+const named =
+	(grids: readonly Grid[], { spreadsheet }: Added) =>
+	(name: string): GoogleAppsScript.Spreadsheet.Range => {
+		const made = grids.find(({ page }) => page.names[name] !== undefined);
+		const range =
+			made?.at(made.page.names[name] ?? "") ?? spreadsheet.getRangeByName(name);
+		if (!range) throw new Error(`There is no range named ${name}`);
+		return range;
 	};
-	put(
-		({ look }) => LOOKS[look].background ?? null,
-		null,
-		(values) => grid.setBackgrounds(values as string[][]),
-	);
-	put(
-		({ look }) => LOOKS[look].color ?? null,
-		null,
-		(values) => grid.setFontColors(values as string[][]),
-	);
-	put<"bold" | "normal">(
-		({ look }) => (LOOKS[look].bold ? "bold" : "normal"),
-		"normal",
-		(values) => grid.setFontWeights(values),
-	);
-	put(
-		({ look }) => LOOKS[look].size ?? TEXT_SIZE,
-		TEXT_SIZE,
-		(values) => grid.setFontSizes(values),
-	);
-	put(
-		({ format }) => format,
-		"General",
-		(values) => grid.setNumberFormats(values),
-	);
-	put(
-		({ align }) => align,
-		null,
-		(values) => grid.setHorizontalAlignments(values as "left"[][]),
-	);
-	put(
-		({ wrap }) => wrap,
-		false,
-		(values) => grid.setWraps(values),
-	);
+
+/** Everything of a tab but its names, values and formats. */
+function finish(grid: Grid, source: ReturnType<typeof named>): void {
+	const { page, sheet, at } = grid;
+	setFrame(grid);
+	for (const [cell, note] of Object.entries(page.notes)) at(cell).setNote(note);
+	setChoices(page, at, source);
+	setRules(page, sheet, at);
+	protect(grid);
 }
 
 /** Widths, what stays in view, what is out of sight. */
-function setFrame({ page: { tab }, sheet }: Written): void {
-	for (const { first, count, width } of widthRuns(tab.widths))
+function setFrame({ page, sheet }: Grid): void {
+	const { color, frozenColumns, frozenRows, hidden = [] } = page.tab;
+	for (const { first, count, width } of page.widths)
 		sheet.setColumnWidths(first, count, width);
-	if (tab.frozenRows) sheet.setFrozenRows(tab.frozenRows);
-	if (tab.frozenColumns) sheet.setFrozenColumns(tab.frozenColumns);
-	for (const columns of tab.hidden ?? [])
-		sheet.hideColumns(...columnsOf(columns));
-	sheet.setTabColor(tab.color);
-}
-
-function setNotes({ page, at }: Written): void {
-	for (const [cell, note] of Object.entries(page.notes)) at(cell).setNote(note);
+	if (frozenRows) sheet.setFrozenRows(frozenRows);
+	if (frozenColumns) sheet.setFrozenColumns(frozenColumns);
+	for (const columns of hidden) sheet.hideColumns(...columnsOf(columns));
+	sheet.setTabColor(color);
 }
 
 /** Asks before anything but an input is changed; where all is input there is nothing to ask. */
-function protect({ page, sheet, at }: Written): void {
+function protect({ page, sheet, at }: Grid): void {
 	const results = page.tab.blocks.some(
 		({ look }) => look === "result" || look === "total",
 	);

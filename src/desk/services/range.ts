@@ -411,7 +411,7 @@ function writeMethods(call: Call, place: Place, self: () => Range) {
 			writeBorders(call, [place], sidesOf(args));
 			return self();
 		},
-		copyTo(destination: unknown, options: unknown) {
+		copyTo(destination: unknown, options: unknown = null) {
 			const formatOnly =
 				(options as { formatOnly?: boolean } | null)?.formatOnly === true;
 			if (!formatOnly)
