@@ -15,7 +15,7 @@ export const MarksContext = createContext<Marks>({
 	left: () => {},
 });
 
-interface FieldProps {
+export interface FieldProps {
 	id: string;
 	label: string;
 	value: string;
@@ -24,8 +24,6 @@ interface FieldProps {
 	suffix?: string;
 	/** What comes out of it, e.g. grams. */
 	after?: string;
-	/** The label is for screen readers, since what is around it says it. */
-	labelHidden?: boolean;
 }
 
 interface InputProps extends FieldProps {
@@ -115,15 +113,12 @@ export function SelectField(props: SelectProps) {
 function Labeled({
 	id,
 	label,
-	labelHidden,
 	after,
 	children,
 }: FieldProps & { children: ComponentChildren }) {
 	return (
 		<div class="field">
-			<label for={id} class={labelHidden ? "unseen" : undefined}>
-				{label}
-			</label>
+			<label for={id}>{label}</label>
 			{after === undefined ? (
 				children
 			) : (

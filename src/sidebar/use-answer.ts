@@ -5,7 +5,7 @@ import { type Failure, failureOf } from "./failure";
 import type { Ask } from "./script";
 
 /** Calls that need nothing said. */
-type Plain = "panelStart" | "functionHelp";
+type Plain = "panelStart";
 
 interface Asked<Answer> {
 	/** The last that came; a later failure does not take it away. */

@@ -1,6 +1,6 @@
 /** One function: its arguments to fill in, an example, what it does not cover, and the formula for the cell. */
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { ArgumentHelp, FunctionHelp } from "../../sheets/messages";
+import type { ArgumentHelp, FunctionHelp } from "../../functions/help";
 import { failureOf } from "../failure";
 import { TextField } from "../field";
 import { Notice } from "../notice";

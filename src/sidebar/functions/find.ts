@@ -1,5 +1,5 @@
 /** Finds functions by what they do. */
-import type { FunctionHelp } from "../../sheets/messages";
+import type { FunctionHelp } from "../../functions/help";
 
 /** Texts of a function and what a word found in each counts. */
 const PLACES: readonly [weight: number, text: (fn: FunctionHelp) => string][] =

@@ -1,13 +1,14 @@
 /** Finds a sheet function by what it does, explains it and puts it in the current cell. */
 import { useState } from "preact/hooks";
-import type { FunctionHelp } from "../../sheets/messages";
+import type { FunctionHelp } from "../../functions/help";
 import { TextField } from "../field";
 import { focusSoon } from "../focus";
-import { Failed, Notice } from "../notice";
 import type { Ask } from "../script";
-import { useAnswer } from "../use-answer";
 import { Detail } from "./detail";
 import { found } from "./find";
+
+/** Put in by the build: the page needs what the functions say, not how they compute. */
+declare const FUNCTION_HELP: readonly FunctionHelp[];
 
 interface Props {
 	ask: Ask;
@@ -15,17 +16,12 @@ interface Props {
 }
 
 export function Functions({ ask, separator }: Props) {
-	const help = useAnswer(ask, "functionHelp");
 	const [opened, setOpened] = useState<FunctionHelp>();
 	const [typed, setTyped] = useState("");
-	if (help.failure)
-		return <Failed failure={help.failure} again={help.askAgain} />;
-	if (!help.answer)
-		return <Notice kind="plain">Reading the list of functions…</Notice>;
 	if (!opened)
 		return (
 			<List
-				all={help.answer}
+				all={FUNCTION_HELP}
 				typed={typed}
 				setTyped={setTyped}
 				open={setOpened}

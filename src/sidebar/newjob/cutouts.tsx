@@ -82,10 +82,9 @@ function Cutout({ row, place, pieces, edit }: CutoutProps) {
 			<button
 				type="button"
 				class="quiet"
-				aria-label={`Remove cutout ${place}`}
 				onClick={() => edit((before) => withoutRow(before, "cutouts", row.key))}
 			>
-				Remove this cutout
+				Remove <span class="unseen">{`cutout ${place}`}</span>
 			</button>
 		</fieldset>
 	);

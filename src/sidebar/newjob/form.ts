@@ -119,6 +119,22 @@ export function withRow<R extends Rows>(
 	};
 }
 
+/** The form with a piece renamed; its cutouts go along. */
+export function withPieceName(
+	form: JobForm,
+	{ key, name: before }: PieceRow,
+	name: string,
+): JobForm {
+	const follows = (row: CutoutRow) =>
+		before.trim() !== "" && row.piece.trim() === before.trim();
+	return {
+		...withRow(form, "pieces", key, { name }),
+		cutouts: form.cutouts.map((row) =>
+			follows(row) ? { ...row, piece: name.trim() } : row,
+		),
+	};
+}
+
 /** The form without one row; the last piece or tone becomes a blank one. */
 export function withoutRow(form: JobForm, rows: Rows, key: number): JobForm {
 	const list: readonly { key: number }[] = form[rows];

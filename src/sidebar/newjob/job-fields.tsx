@@ -22,7 +22,12 @@ export function JobFields({ form, start, edit }: SectionProps) {
 	return (
 		<section aria-labelledby="job-heading">
 			<h2 id="job-heading">Job</h2>
-			{!start.unitsFixed && <UnitsChoice form={form} edit={edit} />}
+			{!start.unitsFixed && (
+				<>
+					<p class="hint">The first job also makes the studio's own tabs.</p>
+					<UnitsChoice form={form} edit={edit} />
+				</>
+			)}
 			<TextField {...field("client", "Client")} />
 			<TextField {...field("title", "Title")} />
 			<DateField {...field("pourDate", "Pour date, if known")} />

@@ -2,6 +2,7 @@
 import { callFunction } from "../../functions/call";
 import { PIECE_TAKEOFF } from "../../functions/takeoff";
 import { TONE_WEIGHTS } from "../../functions/tones";
+import type { PanelStart } from "../../sheets/messages";
 import { cutoutCells, pieceCells, toneCells } from "./cells";
 import {
 	CUTOUT_FIELDS,
@@ -25,8 +26,8 @@ export interface FormMistakes {
 	tones: Mistakes;
 }
 
-export const mistakesIn = (form: JobForm): FormMistakes => ({
-	job: jobMistakes(form),
+export const mistakesIn = (form: JobForm, start: PanelStart): FormMistakes => ({
+	job: jobMistakes(form, start),
 	pieces: pieceMistakes(form),
 	tones: toneMistakes(form),
 });
@@ -55,11 +56,18 @@ export const toneArguments = (
 	form.units,
 ];
 
-function jobMistakes({ client, title, mix }: JobForm): Mistakes {
-	const blank = Object.entries({ client, title, mix }).filter(
-		([, typed]) => typed.trim() === "",
+function jobMistakes(
+	{ client, title, mix }: JobForm,
+	{ mixes }: PanelStart,
+): Mistakes {
+	const found: Mistakes = new Map(
+		Object.entries({ client, title, mix })
+			.filter(([, typed]) => typed.trim() === "")
+			.map(([name]) => [name, `${name} is blank`]),
 	);
-	return new Map(blank.map(([name]) => [name, `${name} is blank`]));
+	if (mix !== "" && !mixes.some(({ name }) => name === mix))
+		found.set("mix", `mix "${mix}" is not on the Mixes tab`);
+	return found;
 }
 
 function pieceTable(form: JobForm): FormTable {

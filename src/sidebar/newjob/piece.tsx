@@ -1,11 +1,13 @@
 /** One piece: a line when folded up, its fields when open. */
+import { useState } from "preact/hooks";
 import { unitName } from "../../functions/units";
-import { Mistake, SelectField, TextField } from "../field";
+import { type FieldProps, Mistake, SelectField, TextField } from "../field";
 import {
 	type PieceField,
 	type PieceRow,
 	type Units,
 	withoutRow,
+	withPieceName,
 	withRow,
 } from "./form";
 import type { SectionProps } from "./section";
@@ -74,7 +76,13 @@ function Fields({ row, place, form, edit, paste }: PieceProps) {
 	return (
 		<>
 			<div class="columns wide-first">
-				<TextField {...field("name", "Name")} onPaste={paste} />
+				<TextField
+					{...field("name", "Name")}
+					onChange={(name) =>
+						edit((before) => withPieceName(before, row, name))
+					}
+					onPaste={paste}
+				/>
 				<TextField {...field("quantity", "Quantity")} numeric />
 			</div>
 			<SelectField
@@ -96,24 +104,58 @@ function Fields({ row, place, form, edit, paste }: PieceProps) {
 				))}
 				<TextField {...field("thickness", "Thickness")} numeric />
 			</div>
-			{(shape?.drop ?? true) || hasDrop(row) ? (
-				<details open={hasDrop(row)}>
-					<summary>Drop edge</summary>
-					<div class="columns">
-						<TextField {...field("dropHeight", "Drop height")} numeric />
-						<TextField {...field("dropRun", "Drop run")} numeric />
-						<TextField {...field("dropThickness", "Drop thickness")} numeric />
-					</div>
-				</details>
-			) : null}
+			{(shape?.drop || hasDrop(row)) && (
+				<DropEdge row={row} edit={edit} field={field} />
+			)}
 			<button
 				type="button"
 				class="quiet"
-				aria-label={`Remove ${row.name.trim() || `piece ${place}`}`}
 				onClick={() => edit((before) => withoutRow(before, "pieces", row.key))}
 			>
-				Remove this piece
+				Remove <span class="unseen">{row.name.trim() || `piece ${place}`}</span>
 			</button>
+		</>
+	);
+}
+
+type FieldOf = (name: PieceField, label: string) => FieldProps;
+
+interface DropProps extends Pick<PieceProps, "row" | "edit"> {
+	field: FieldOf;
+}
+
+/** Three more fields once it is said that there is one; saying that there is none clears them. */
+function DropEdge({ row, edit, field }: DropProps) {
+	const [wanted, setWanted] = useState(false);
+	const shown = wanted || hasDrop(row);
+	const want = (on: boolean) => {
+		setWanted(on);
+		if (!on)
+			edit((before) =>
+				withRow(before, "pieces", row.key, {
+					dropHeight: "",
+					dropRun: "",
+					dropThickness: "",
+				}),
+			);
+	};
+	return (
+		<>
+			<label class="check">
+				<input
+					type="checkbox"
+					checked={shown}
+					onChange={(event) => want(event.currentTarget.checked)}
+				/>
+				Drop edge
+			</label>
+			{shown && (
+				<div class="columns">
+					<TextField {...field("dropHeight", "Drop height")} numeric />
+					<TextField {...field("dropRun", "Drop run")} numeric />
+					<TextField {...field("dropThickness", "Drop thickness")} numeric />
+				</div>
+			)}
 		</>
 	);
 }

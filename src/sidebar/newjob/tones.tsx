@@ -5,6 +5,7 @@ import { focusSoon } from "../focus";
 import { percentShown } from "../shown";
 import {
 	blankTone,
+	type JobForm,
 	shareLeft,
 	type ToneRow,
 	withoutRow,
@@ -48,11 +49,8 @@ function PigmentChoice({ form, start, edit }: SectionProps) {
 	const toggle = (name: string, on: boolean) =>
 		edit((before) => ({
 			...before,
-			pigments: inTableOrder(
-				start,
-				on
-					? [...before.pigments, name]
-					: before.pigments.filter((other) => other !== name),
+			pigments: pigmentNames(before, start).filter((other) =>
+				other === name ? on : before.pigments.includes(other),
 			),
 		}));
 	return (
@@ -61,7 +59,7 @@ function PigmentChoice({ form, start, edit }: SectionProps) {
 			{start.pigments.length === 0 && (
 				<p class="hint">The Pigments tab has none yet.</p>
 			)}
-			{start.pigments.map(({ name }) => (
+			{pigmentNames(form, start).map((name) => (
 				<label key={name} class="check">
 					<input
 						type="checkbox"
@@ -69,14 +67,18 @@ function PigmentChoice({ form, start, edit }: SectionProps) {
 						onChange={(event) => toggle(name, event.currentTarget.checked)}
 					/>
 					<bdi>{name}</bdi>
+					{!start.pigments.some((pigment) => pigment.name === name) &&
+						" (no longer on the Pigments tab)"}
 				</label>
 			))}
 		</fieldset>
 	);
 }
 
-const inTableOrder = (start: PanelStart, names: readonly string[]): string[] =>
-	start.pigments.map(({ name }) => name).filter((name) => names.includes(name));
+/** Those of the Pigments tab in their order, then what is in the job and has gone from the tab. */
+const pigmentNames = (form: JobForm, start: PanelStart): string[] => [
+	...new Set([...start.pigments.map(({ name }) => name), ...form.pigments]),
+];
 
 interface ToneProps extends SectionProps {
 	row: ToneRow;
@@ -139,10 +141,10 @@ function Tone({ row, place, form, start, figures, edit }: ToneProps) {
 				<button
 					type="button"
 					class="quiet"
-					aria-label={`Remove ${row.name.trim() || `tone ${place}`}`}
 					onClick={() => edit((before) => withoutRow(before, "tones", key))}
 				>
-					Remove
+					Remove{" "}
+					<span class="unseen">{row.name.trim() || `tone ${place}`}</span>
 				</button>
 			</div>
 		</fieldset>

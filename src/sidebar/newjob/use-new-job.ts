@@ -1,0 +1,79 @@
+/** The New job form alive: what is typed, what is wrong, what it takes, and having it written. */
+import { useEffect, useMemo, useState } from "preact/hooks";
+import type { PanelStart } from "../../sheets/messages";
+import { focusSoon } from "../focus";
+import type { Ask } from "../script";
+import { figuresOf } from "./figures";
+import { blankForm } from "./form";
+import { jobInput } from "./job-input";
+import { sentencesOf, useMarks } from "./marks";
+import { mistakesIn } from "./mistakes";
+import type { SectionProps } from "./section";
+import { fieldId } from "./sentences";
+import { useWriting } from "./writing";
+
+export interface NewJobProps {
+	ask: Ask;
+	start: PanelStart;
+	readAgain(): void;
+}
+
+export function useNewJob({ ask, start, readAgain }: NewJobProps) {
+	const [form, edit] = useState(() => blankForm(start, start.units));
+	const [open, setOpen] = useState(form.pieces[0]?.key);
+	const [demo, setDemo] = useState(false);
+	const { writing, write, reset } = useWriting();
+	const mistakes = useMemo(() => mistakesIn(form, start), [form, start]);
+	const figures = useMemo(
+		() => figuresOf(form, mistakes, start),
+		[form, mistakes, start],
+	);
+	const marks = useMarks(mistakes);
+	const sentences = sentencesOf(mistakes);
+	useEffect(() => {
+		if (start.unitsFixed) edit((before) => ({ ...before, units: start.units }));
+	}, [start]);
+
+	const showFirstMistake = (id: string) => {
+		marks.showAll();
+		const piece = form.pieces.find(({ key }) =>
+			id.startsWith(fieldId(key, "")),
+		);
+		if (piece) setOpen(piece.key);
+		focusSoon(id);
+	};
+	const writeJob = () => {
+		const [first] = sentences.keys();
+		if (first !== undefined) return showFirstMistake(first);
+		setDemo(false);
+		write(() => ask("createJob", jobInput(form)));
+	};
+	const writeDemo = () => {
+		setDemo(true);
+		write(() => ask("createDemoJob", form.units));
+	};
+	const startOver = () => {
+		const blank = blankForm(start, form.units);
+		edit(blank);
+		setOpen(blank.pieces[0]?.key);
+		marks.clear();
+	};
+	const goOn = () => {
+		if (!demo) startOver();
+		readAgain();
+		reset();
+		focusSoon("client");
+	};
+	const section: SectionProps = { form, start, figures, edit };
+	return {
+		section,
+		marks,
+		sentences,
+		pieces: { open, setOpen },
+		writing,
+		demo,
+		writeJob,
+		writeDemo,
+		goOn,
+	};
+}
