@@ -1,5 +1,7 @@
 import { join } from "node:path";
 import { build } from "esbuild";
+import { helpOf } from "../functions/help";
+import { registry } from "../functions/index";
 
 const ENTRY = join(import.meta.dirname, "../sidebar/main.tsx");
 
@@ -7,7 +9,11 @@ const ENTRY = join(import.meta.dirname, "../sidebar/main.tsx");
 const inElement = (text: string): string =>
 	text.replace(/<(?=\/(?:script|style)|!--|\?)/gi, "\\x3C");
 
-/** One page with the panel's script and style inside, since Apps Script serves no other files. */
+/**
+ * One page with the panel's script and style inside, since Apps Script serves no other files.
+ *
+ * What the functions say to a person is put in as data: the script would have to carry it through every cell's call.
+ */
 export async function bundlePanel(entry = ENTRY): Promise<string> {
 	const result = await build({
 		entryPoints: [entry],
@@ -20,6 +26,7 @@ export async function bundlePanel(entry = ENTRY): Promise<string> {
 		charset: "utf8",
 		legalComments: "none",
 		minify: true,
+		define: { FUNCTION_HELP: JSON.stringify(registry.map(helpOf)) },
 	});
 	const text = (extension: string): string =>
 		result.outputFiles.find(({ path }) => path.endsWith(extension))?.text ?? "";

@@ -1,5 +1,5 @@
 import type { SheetFunction } from "../functions/declare";
-import { unitText } from "./help";
+import { eitherUnit } from "../functions/help";
 
 /** How a function fared against one source. */
 export interface Check {
@@ -32,7 +32,7 @@ function signature({ name, params }: SheetFunction): string {
 }
 
 function answerText({ summary, answer }: SheetFunction): string {
-	return answer.unit ? `${summary} (${unitText(answer.unit)})` : summary;
+	return answer.unit ? `${summary} (${eitherUnit(answer.unit)})` : summary;
 }
 
 function exampleText({ name, example }: SheetFunction): string {

@@ -17,17 +17,14 @@ import { registry } from "../../src/functions/index";
 describe("an argument's help", () => {
 	test.each([
 		[mass("Mix, e.g. 100"), "Mix, e.g. 100 (kg, us: lb)"],
-		[share("Waste", { blank: 0.08 }), "Waste (optional, 8% when blank)"],
-		[number("Coats", { blank: 1 }), "Coats (optional, 1 when blank)"],
-		[number("A", { optional: true }), "A (optional)"],
+		[share("Waste", { blank: 0.08 }), "Waste (8% when blank)"],
+		[number("Coats", { blank: 1 }), "Coats (1 when blank)"],
+		[number("A", { optional: true }), "A (may be left out)"],
 		[
 			word(["good", "fair"], "Grip", { blank: "fair" }),
-			"Grip (optional, fair when blank)",
+			"Grip (fair when blank)",
 		],
-		[
-			length("Skim", { blank: 0.002 }),
-			"Skim (mm, us: in; optional, 2 mm when blank)",
-		],
+		[length("Skim", { blank: 0.002 }), "Skim (mm, us: in; 2 mm when blank)"],
 		[list(mass("Masses")), "Masses (kg, us: lb)"],
 		[units(), "metric or us; metric when left out"],
 	])("%j", (param, expected) => {
