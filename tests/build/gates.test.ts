@@ -76,6 +76,7 @@ describe("syntax", () => {
 
 	test.each([
 		"[1].at(-1)",
+		"[1].at(0)",
 		"Object.hasOwn({}, 'a')",
 		"'a'.replaceAll('a', 'b')",
 	])("%s came too late", (use) => {

@@ -1,4 +1,4 @@
-import { type Program, parse } from "acorn";
+import { type CallExpression, type Program, parse } from "acorn";
 import { freeNames } from "./globals";
 import { everyNode } from "./tree";
 
@@ -16,7 +16,7 @@ const KNOWN_GLOBALS = new Set(
 
 /** Methods that came after ECMAScript 2020. */
 const LATER_METHODS =
-	/^(at|hasOwn|replaceAll|findLast|findLastIndex|toSorted|toReversed|toSpliced|groupBy|any|isWellFormed|toWellFormed)$/;
+	/^(hasOwn|replaceAll|findLast|findLastIndex|toSorted|toReversed|toSpliced|groupBy|any|isWellFormed|toWellFormed)$/;
 
 /** Complaints of a script's syntax and of the names it leans on. */
 export function scriptComplaints(code: string): string[] {
@@ -41,16 +41,19 @@ function nodeComplaints(program: Program): string[] {
 		const line = `line ${node.loc?.start.line}`;
 		if (node.type === "ImportExpression")
 			return [`${line}: Apps Script has no import()`];
-		if (node.type !== "CallExpression") return [];
-		const { callee } = node;
-		const called =
-			callee.type === "MemberExpression" &&
-			callee.property.type === "Identifier" &&
-			!callee.computed
-				? callee.property.name
-				: "";
-		return LATER_METHODS.test(called)
-			? [`${line}: .${called}() came after ES2020`]
-			: [];
+		const later = node.type === "CallExpression" && laterMethod(node);
+		return later ? [`${line}: .${later}() came after ES2020`] : [];
 	});
+}
+
+/** The name of a called method that came too late; `at` only with a number, as the code's own objects have one. */
+function laterMethod({ callee, arguments: [first] }: CallExpression): string {
+	if (callee.type !== "MemberExpression" || callee.computed) return "";
+	const name =
+		callee.property.type === "Identifier" ? callee.property.name : "";
+	if (name !== "at") return LATER_METHODS.test(name) ? name : "";
+	const counts =
+		first?.type === "UnaryExpression" ||
+		(first?.type === "Literal" && typeof first.value === "number");
+	return counts ? name : "";
 }
