@@ -1,12 +1,19 @@
 /** Drying of a fresh surface: two published forms of one curve, whose rounded constants differ. */
 import { InputError } from "./errors";
 
-const within = (name: string, value: number, least: number, unit: string) => {
-	if (value < least)
+/** A temperature that the power of 2.5 can take; the last bits of a conversion are no reason to refuse. */
+function fromLeast(
+	name: string,
+	value: number,
+	least: number,
+	unit: string,
+): number {
+	if (value < least - 1e-9)
 		throw new InputError(
 			`${name} must be ${least} ${unit} or more for this formula, got ${Number(value.toPrecision(10))} ${unit}`,
 		);
-};
+	return Math.max(0, value - least);
+}
 
 /**
  * Surface evaporation, kg/m²·h; below 0 is condensation.
@@ -22,11 +29,10 @@ export function evaporationKgPerM2H(weather: {
 	mixC: number;
 	windKmH: number;
 }): number {
-	const { airC, humidity, mixC, windKmH } = weather;
-	within("air_temp", airC, -18, "°C");
-	within("mix_temp", mixC, -18, "°C");
-	const drying = (mixC + 18) ** 2.5 - humidity * (airC + 18) ** 2.5;
-	return 5 * drying * (windKmH + 4) * 1e-6;
+	const { humidity, windKmH } = weather;
+	const air = fromLeast("air_temp", weather.airC, -18, "°C");
+	const mix = fromLeast("mix_temp", weather.mixC, -18, "°C");
+	return 5 * (mix ** 2.5 - humidity * air ** 2.5) * (windKmH + 4) * 1e-6;
 }
 
 /**
@@ -43,8 +49,8 @@ export function evaporationLbPerFt2H(weather: {
 	mixF: number;
 	windMph: number;
 }): number {
-	const { airF, humidity, mixF, windMph } = weather;
-	within("air_temp", airF, 0, "°F");
-	within("mix_temp", mixF, 0, "°F");
-	return (mixF ** 2.5 - humidity * airF ** 2.5) * (1 + 0.4 * windMph) * 1e-6;
+	const { humidity, windMph } = weather;
+	const air = fromLeast("air_temp", weather.airF, 0, "°F");
+	const mix = fromLeast("mix_temp", weather.mixF, 0, "°F");
+	return (mix ** 2.5 - humidity * air ** 2.5) * (1 + 0.4 * windMph) * 1e-6;
 }

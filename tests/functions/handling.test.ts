@@ -1,0 +1,128 @@
+/** What a cell gets of handling and finish; worked by hand, in both systems of units. */
+import { describe, expect, test } from "vitest";
+import { InputError } from "../../src/calc/errors";
+import { callFunction } from "../../src/functions/call";
+import type { SheetFunction } from "../../src/functions/declare";
+import { COATING_AMOUNT, VOID_FILL } from "../../src/functions/finish";
+import {
+	FORM_PRESSURE,
+	LIFT_LIMIT,
+	MODULUS_OF_RUPTURE,
+	PEOPLE_TO_LIFT,
+	SELF_WEIGHT_STRESS,
+	UPLIFT,
+} from "../../src/functions/handling";
+
+describe("LIFT_LIMIT", () => {
+	test("the limits of reach, height and travel are inside the method, in any spelling", () => {
+		// 51 × 10/25 × (1 − 0.0075 × 40) × (0.82 + 1.8/70).
+		const us = 51 * 0.4 * 0.7 * (0.82 + 1.8 / 70);
+		for (const args of [
+			[25, 70, 70],
+			[`2' 1"`, `5' 10"`, `5' 10"`],
+			["25 in", `70"`, `70"`],
+		])
+			expect(
+				callFunction(LIFT_LIMIT, [...args, "", "", "", "", "us"]),
+			).toBeCloseTo(us, 9);
+		// 23 × 25/63 × (1 − 0.003 × 100) × (0.82 + 4.5/175).
+		const si = 23 * (25 / 63) * 0.7 * (0.82 + 4.5 / 175);
+		for (const args of [
+			[630, 1750, 1750],
+			["63 cm", "1.75 m", "175 cm"],
+		])
+			expect(callFunction(LIFT_LIMIT, args)).toBeCloseTo(si, 9);
+	});
+
+	test("hands at 30 in or 75 cm are not low: a fair grip counts fully", () => {
+		const us = callFunction(LIFT_LIMIT, [10, 30, 10, "", "", "", "fair", "us"]);
+		expect(us).toBeCloseTo(51, 9);
+		expect(callFunction(LIFT_LIMIT, [250, 750, 250])).toBeCloseTo(23, 9);
+	});
+
+	test("a column of heights", () => {
+		const limits = callFunction(LIFT_LIMIT, [250, [[750], [1800]], 250]);
+		expect((limits as number[][])[0]?.[0]).toBeCloseTo(23, 12);
+		expect((limits as number[][])[1]).toEqual([0]);
+	});
+});
+
+test.each([
+	[LIFT_LIMIT, /one healthy person.*does not cover team lifts/],
+	[PEOPLE_TO_LIFT, /your studio's own.*does not cover team lifts/],
+	[SELF_WEIGHT_STRESS, /Cutouts, notches and inlays are not in it/],
+	[MODULUS_OF_RUPTURE, /An estimate, not a test/],
+])("help says its limits (%#)", (fn, words) => {
+	expect(fn.limits).toMatch(words);
+});
+
+describe("the same piece in US units", () => {
+	test("SELF_WEIGHT_STRESS: 0.75 × 144 lb/ft³ × (8 ft)² / (1/8 ft) = 55296 lb/ft² = 384 psi", () => {
+		const args = [96, 1.5, 144, "ends", "", "us"];
+		expect(callFunction(SELF_WEIGHT_STRESS, args)).toBeCloseTo(384, 9);
+	});
+
+	test("FORM_PRESSURE: 150 lb/ft³ × 2 ft = 300 lb/ft²", () => {
+		expect(callFunction(FORM_PRESSURE, [`2'`, 150, "us"])).toBeCloseTo(300, 9);
+	});
+
+	test("UPLIFT: 0.5 ft³ × 140 lb/ft³ − 2 lb = 68 lb", () => {
+		expect(callFunction(UPLIFT, [0.5, 140, 2, "us"])).toBeCloseTo(68, 9);
+	});
+
+	test("VOID_FILL: 24 ft² × (5% × 1/4 in + 0) × 2 = 24 × 0.0125 / 12 × 2 = 0.05 ft³", () => {
+		const args = [24, 0.05, "1/4", "", 1, "us"];
+		expect(callFunction(VOID_FILL, args)).toBeCloseTo(0.05, 12);
+	});
+
+	test("COATING_AMOUNT: 100 ft² at 400 ft² a gallon, two coats: half a gallon", () => {
+		const args = [100, 400, 2, "", "us"];
+		expect(callFunction(COATING_AMOUNT, args)).toBeCloseTo(0.5, 12);
+	});
+});
+
+test.each<[SheetFunction, unknown[], string]>([
+	[
+		LIFT_LIMIT,
+		[250, 750, 250, "", "", 8.5],
+		"hours must be 8 or less, got 8.5",
+	],
+	[
+		LIFT_LIMIT,
+		[250, 750, 250, "", "", "", "loose"],
+		'grip must be one of good, fair, poor, got "loose"',
+	],
+	[LIFT_LIMIT, [0, 750, 250], "reach must be above 0 mm, got 0"],
+	[LIFT_LIMIT, [250, 750, 250, -5], "twist must be 0 or more, got -5"],
+	[PEOPLE_TO_LIFT, [0, 20], "weight must be above 0, got 0"],
+	[
+		SELF_WEIGHT_STRESS,
+		[2000, 40, 2000, "middle"],
+		'support must be one of ends, fifth points, cantilever, got "middle"',
+	],
+	[
+		SELF_WEIGHT_STRESS,
+		[2000, 40, 2000, "ends", 0.5],
+		"factor must be 1 or more, got 0.5",
+	],
+	[
+		MODULUS_OF_RUPTURE,
+		[-30],
+		"compressive_strength must be above 0 MPa, got -30",
+	],
+	[UPLIFT, [10, 2000, -1], "former_mass must be 0 kg or more, got -1"],
+	[
+		VOID_FILL,
+		[2, 5, 4],
+		"void_share must be between 0% and 100%, got 500% (type 5% or 0.05)",
+	],
+	[VOID_FILL, [2, 0.05, 4, -1], "skim must be 0 mm or more, got -1"],
+	[
+		COATING_AMOUNT,
+		[2, 10, 1.5],
+		"coats must be a whole number, 1 or more, got 1.5",
+	],
+	[COATING_AMOUNT, [2, 0], "coverage must be above 0 m²/L, got 0"],
+])("refuses (%#)", (fn, args, sentence) => {
+	expect(() => callFunction(fn, args)).toThrow(new InputError(sentence));
+});
