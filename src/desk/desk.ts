@@ -9,7 +9,7 @@ import { namedRange } from "./names";
 import { readScript } from "./script";
 import type { Call, Host } from "./services/call";
 import { checkValid } from "./services/validation";
-import { hasEdits, keepSettled, settle } from "./settle";
+import { settler } from "./settle";
 import { besideFrom, besideOf, stateOf } from "./state";
 import { translateTyped } from "./typing";
 import { displayAt, formulaAt, isCalculated, rawAt, valueAt } from "./values";
@@ -69,6 +69,9 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 		functionNames: script.names,
 	};
 	const stopTranslating = translateTyped(book);
+	const rest = settler(engine, workbook);
+	/** True when formulas would answer something else than they did, though nothing was edited. */
+	let stale = false;
 	let last: Call | undefined;
 	const entrance: Entrance = {
 		host,
@@ -83,11 +86,12 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 	/** Calls wait for each other, and for the calculation in between. */
 	const queued = <T>(work: () => T): Promise<T> => {
 		const done = turn.then(async () => {
-			if (hasEdits(engine)) await settle(engine, workbook);
+			await rest.settle();
 			try {
 				return work();
 			} finally {
-				await settle(engine, workbook);
+				await rest.settle(stale);
+				stale = false;
 			}
 		});
 		turn = done.catch(() => undefined);
@@ -130,6 +134,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 					.flatMap(({ items }) => items)
 					.find((one) => one.label === label);
 				if (!item) throw new Error(`there is no menu item ${label}`);
+				stale = !enabled;
 				enabled = true;
 				enter(entrance, item.run, []);
 			}),
@@ -197,7 +202,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 				}).flat(2);
 			}),
 		settle: () => queued(() => undefined),
-		keepSettled: () => keepSettled(engine, workbook),
+		keepSettled: rest.keepSettled,
 		counts: () => ({
 			services: [...(last?.tally.values() ?? [])].reduce((a, b) => a + b, 0),
 			byName: Object.fromEntries(last?.tally ?? []),
@@ -205,6 +210,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 		}),
 		resetCounts() {
 			functions.reset();
+			stale = true;
 			last = undefined;
 		},
 		state: () => stateOf(host),
@@ -214,6 +220,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 		}),
 		dispose() {
 			stopTranslating();
+			rest.dispose();
 			engine.dispose();
 		},
 	};

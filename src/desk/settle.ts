@@ -6,12 +6,13 @@
 import { ICommandService } from "@univerjs/core";
 import {
 	FormulaDataModel,
+	IActiveDirtyManagerService,
 	SetFormulaCalculationStartMutation,
 } from "@univerjs/engine-formula";
+import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { TriggerCalculationController } from "@univerjs/sheets-formula";
+import type { Workbook } from "./book";
 import type { Engine } from "./contract";
-
-type Workbook = NonNullable<ReturnType<Engine["api"]["getWorkbook"]>>;
 
 const MOST_PASSES = 8;
 const PATIENCE_MS = 60_000;
@@ -21,6 +22,18 @@ interface Waiting {
 	_waitingCommandQueue: unknown[];
 	_setTimeoutKey: ReturnType<typeof setTimeout>;
 	_generateDirty(commands: unknown[]): object;
+}
+
+export interface Settler {
+	/**
+	 * Calculates until two passes agree; does nothing when nothing was edited since, unless forced.
+	 *
+	 * @throws Error when they never agree: a circular formula, or one that changes every time.
+	 */
+	settle(forced?: boolean): Promise<void>;
+	/** Keeps a live workbook at rest. Returns a stop. */
+	keepSettled(): () => void;
+	dispose(): void;
 }
 
 /** All calculated values as one text; two equal ones mean that the workbook is at rest. */
@@ -35,16 +48,6 @@ function fingerprint(engine: Engine, workbook: Workbook): string {
 		.get(FormulaDataModel)
 		.getArrayFormulaCellData()[workbook.getId()];
 	return JSON.stringify([values, spills ?? null]);
-}
-
-const waiting = (engine: Engine) =>
-	engine.univer
-		.__getInjector()
-		.get(TriggerCalculationController) as unknown as Waiting;
-
-/** Whether edits have been made that no pass has seen yet. */
-export function hasEdits(engine: Engine): boolean {
-	return waiting(engine)._waitingCommandQueue.length > 0;
 }
 
 function hasFormula(workbook: Workbook): boolean {
@@ -63,7 +66,9 @@ function hasFormula(workbook: Workbook): boolean {
 
 /** One pass over all formulas, with the edits that were waiting; not the engine's own timer of 100 ms. */
 async function calculateAll(engine: Engine): Promise<void> {
-	const trigger = waiting(engine);
+	const trigger = engine.univer
+		.__getInjector()
+		.get(TriggerCalculationController) as unknown as Waiting;
 	clearTimeout(trigger._setTimeoutKey);
 	const dirty = trigger._generateDirty(trigger._waitingCommandQueue.splice(0));
 	const applied = engine.api
@@ -80,12 +85,7 @@ async function calculateAll(engine: Engine): Promise<void> {
 	await applied;
 }
 
-/**
- * Calculates until two passes agree.
- *
- * @throws Error when they never do: a circular formula, or one that changes every time.
- */
-export async function settle(
+async function calculateToRest(
 	engine: Engine,
 	workbook: Workbook,
 ): Promise<void> {
@@ -104,8 +104,8 @@ export async function settle(
 	);
 }
 
-/** Keeps a live workbook at rest: after each calculation a forced one, until nothing changes. Returns a stop. */
-export function keepSettled(engine: Engine, workbook: Workbook): () => void {
+/** After each calculation a forced one, until nothing changes. */
+function keepSettled(engine: Engine, workbook: Workbook): () => void {
 	const formula = engine.api.getFormula();
 	let last = "";
 	let passes = 0;
@@ -117,4 +117,36 @@ export function keepSettled(engine: Engine, workbook: Workbook): () => void {
 		if (!rest) formula.executeCalculation();
 	});
 	return () => listening.dispose();
+}
+
+/** Calls back for every change that formulas may depend on; results of a calculation are none. */
+function onEdit(engine: Engine, edited: () => void): () => void {
+	const injector = engine.univer.__getInjector();
+	const dirty = injector.get(IActiveDirtyManagerService);
+	const listening = injector
+		.get(ICommandService)
+		.onCommandExecuted(({ id }, options) => {
+			const isResult =
+				id === SetRangeValuesMutation.id && options?.onlyLocal === true;
+			if (dirty.get(id) && !isResult) edited();
+		});
+	return () => listening.dispose();
+}
+
+export function settler(engine: Engine, workbook: Workbook): Settler {
+	let edits = 1;
+	let settled = 0;
+	const stop = onEdit(engine, () => {
+		edits += 1;
+	});
+	return {
+		async settle(forced = false) {
+			if (settled === edits && !forced) return;
+			const seen = edits;
+			await calculateToRest(engine, workbook);
+			settled = seen;
+		},
+		keepSettled: () => keepSettled(engine, workbook),
+		dispose: stop,
+	};
 }
