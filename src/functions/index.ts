@@ -5,6 +5,7 @@ import type { SheetFunction } from "./declare";
 import * as finish from "./finish";
 import * as handling from "./handling";
 import * as lengths from "./lengths";
+import * as loads from "./loads";
 import * as mix from "./mix";
 import * as money from "./money";
 import * as takeoff from "./takeoff";
@@ -17,6 +18,7 @@ export const registry: readonly SheetFunction[] = [
 	lengths,
 	takeoff,
 	mix,
+	loads,
 	tones,
 	card,
 	water,
