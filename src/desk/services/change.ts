@@ -1,5 +1,5 @@
 /** Every change a call makes to the workbook goes through here, so that the call knows that it has written. */
-import type { Worksheet } from "@univerjs/core";
+import { CellValueType, type Worksheet } from "@univerjs/core";
 import type { Block } from "../a1";
 import { type Cell, type Cells, execute } from "../book";
 import { writeCells } from "../writing";
@@ -25,10 +25,14 @@ export function changeCells(
 ): void {
 	call.written = true;
 	const cells: Cells = {};
-	// a format alone on a formula that is not calculated yet would make the engine forget the formula
+	// of a cell that is given a format alone the engine would forget a formula not calculated yet, and read a text anew
 	const whole = (row: number, column: number, cell: Cell): Cell => {
+		if (!cell || "v" in cell || "f" in cell) return cell;
 		const there = sheet.getCellRaw(row, column);
-		return there?.f && cell && !("f" in cell) ? { f: there.f, ...cell } : cell;
+		if (there?.f) return { f: there.f, ...cell };
+		return there?.t === CellValueType.STRING
+			? { v: there.v ?? null, t: there.t, ...cell }
+			: cell;
 	};
 	for (const block of blocks)
 		for (let row = block.startRow; row <= block.endRow; row++) {
