@@ -1,0 +1,227 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type LoadRow, mixerLoads } from "../../src/calc/loads";
+
+const castingsOf = (masses: readonly number[]) =>
+	masses.map((massKg, i) => ({ name: `${i}`, massKg }));
+
+/** The load of each casting, in list order. */
+const loadOf = (rows: readonly LoadRow[]): number[] =>
+	[...rows]
+		.sort((a, b) => Number(a.name) - Number(b.name))
+		.map(({ load }) => load);
+
+function levels(masses: readonly number[], loads: readonly number[]): number[] {
+	const sums: number[] = [];
+	for (const [i, load] of loads.entries())
+		sums[load - 1] = (sums[load - 1] ?? 0) + (masses[i] ?? 0);
+	return sums;
+}
+
+/** Every way to put castings into loads numbered by their first casting, earliest loads first. */
+function* assignments(
+	count: number,
+	sofar: number[] = [],
+): Generator<number[]> {
+	if (sofar.length === count) {
+		yield sofar;
+		return;
+	}
+	const next = Math.max(0, ...sofar) + 1;
+	for (let load = 1; load <= next; load += 1)
+		yield* assignments(count, [...sofar, load]);
+}
+
+/** Fewest loads, then the lightest heaviest load, then list order: by trying all. */
+function byBruteForce(masses: readonly number[], capacity: number): number[] {
+	let best: { loads: number[]; count: number; heaviest: number } | undefined;
+	for (const loads of assignments(masses.length)) {
+		const sums = levels(masses, loads);
+		const heaviest = Math.max(...sums);
+		if (heaviest > capacity) continue;
+		const count = sums.length;
+		if (
+			!best ||
+			count < best.count ||
+			(count === best.count && heaviest < best.heaviest)
+		)
+			best = { loads, count, heaviest };
+	}
+	return best?.loads ?? [];
+}
+
+/** Heaviest first, each into the first load that has room. */
+function firstFitDecreasing(
+	masses: readonly number[],
+	capacity: number,
+): number {
+	const sums: number[] = [];
+	for (const mass of [...masses].sort((a, b) => b - a)) {
+		const load = sums.findIndex((sum) => sum + mass <= capacity * (1 + 1e-9));
+		if (load < 0) sums.push(mass);
+		else sums[load] = (sums[load] ?? 0) + mass;
+	}
+	return sums.length;
+}
+
+describe("mixer loads", () => {
+	test("are those of brute force for up to 8 castings", () => {
+		fc.assert(
+			fc.property(
+				fc.array(fc.integer({ min: 1, max: 30 }), {
+					minLength: 1,
+					maxLength: 8,
+				}),
+				fc.integer({ min: 30, max: 70 }),
+				(masses, capacity) => {
+					const rows = mixerLoads(castingsOf(masses), capacity);
+					expect(loadOf(rows)).toEqual(byBruteForce(masses, capacity));
+				},
+			),
+			{ numRuns: 400, seed: 1 },
+		);
+	});
+
+	test("are those of brute force where masses are no round numbers", () => {
+		fc.assert(
+			fc.property(
+				fc.array(fc.double({ min: 1, max: 30, noNaN: true }), {
+					minLength: 1,
+					maxLength: 7,
+				}),
+				(masses) => {
+					const best = byBruteForce(masses, 45);
+					const found = loadOf(mixerLoads(castingsOf(masses), 45));
+					const heaviest = (loads: number[]) =>
+						Math.max(...levels(masses, loads));
+					expect(Math.max(...found)).toBe(Math.max(...best));
+					expect(heaviest(found) / heaviest(best)).toBeCloseTo(1, 8);
+				},
+			),
+			{ numRuns: 300, seed: 2 },
+		);
+	});
+
+	test("never exceed the capacity nor first fit decreasing, up to 200 castings", () => {
+		fc.assert(
+			fc.property(
+				fc.array(fc.double({ min: 0.2, max: 40, noNaN: true }), {
+					minLength: 1,
+					maxLength: 200,
+					size: "max",
+				}),
+				fc.double({ min: 40, max: 120, noNaN: true }),
+				(masses, capacity) => {
+					const rows = mixerLoads(castingsOf(masses), capacity);
+					expect(loadOf(rows)).toHaveLength(masses.length);
+					const sums = levels(masses, loadOf(rows));
+					expect(Math.max(...sums)).toBeLessThanOrEqual(
+						capacity * (1 + 1.0001e-9),
+					);
+					expect(sums.length).toBeLessThanOrEqual(
+						firstFitDecreasing(masses, capacity),
+					);
+				},
+			),
+			{ numRuns: 500, seed: 3 },
+		);
+	}, 120_000);
+
+	/** Loads known to fill up exactly: any fewer, or a lighter heaviest load, is impossible. */
+	test.each([3, 4, 6, 8])(
+		"24 castings cut from %i full loads are found again",
+		(count) => {
+			fc.assert(
+				fc.property(
+					fc.array(
+						fc.array(fc.integer({ min: 1, max: 1000 }), {
+							minLength: 24 / count,
+							maxLength: 24 / count,
+						}),
+						{ minLength: count, maxLength: count },
+					),
+					fc.infiniteStream(fc.nat()),
+					(loads, shuffle) => {
+						const masses = loads.flatMap((parts) => {
+							const whole = parts.reduce((sum, part) => sum + part, 0);
+							return parts.map((part) => (part / whole) * 50);
+						});
+						const order = masses
+							.map((mass) => ({ mass, key: shuffle.next().value }))
+							.sort((a, b) => a.key - b.key)
+							.map(({ mass }) => mass);
+						const rows = mixerLoads(castingsOf(order), 50);
+						expect(Math.max(...rows.map(({ load }) => load))).toBe(count);
+					},
+				),
+				{ numRuns: 10, seed: 4 },
+			);
+		},
+	);
+
+	test("24 castings in the capacity's halves and thirds", () => {
+		// Bin packing where heaviest first needs one load more: 6 × (45 + 35 + 20), 3 × (50 + 50).
+		const masses = [
+			...Array(6).fill([45, 35, 20]).flat(),
+			...Array(3).fill([50, 50]).flat(),
+		];
+		const rows = mixerLoads(castingsOf(masses), 100);
+		expect(Math.max(...rows.map(({ load }) => load))).toBe(9);
+	});
+
+	test("a casting above the capacity takes equal loads of its own, in its place", () => {
+		// 130 kg in loads of 60: ⌈130/60⌉ = 3 of 43.33 kg, which nothing shares
+		const rows = mixerLoads(
+			[
+				{ name: "a", massKg: 20 },
+				{ name: "long", massKg: 130 },
+				{ name: "b", massKg: 30 },
+				{ name: "c", massKg: 40 },
+			],
+			60,
+		);
+		expect(
+			rows.map(({ load, name, massKg, capacityShare }) => [
+				load,
+				name,
+				Number(massKg.toFixed(6)),
+				Number(capacityShare.toFixed(6)),
+			]),
+		).toEqual([
+			[1, "a", 20, 0.833333],
+			[1, "b", 30, 0.833333],
+			[2, "long", 43.333333, 0.722222],
+			[3, "long", 43.333333, 0.722222],
+			[4, "long", 43.333333, 0.722222],
+			[5, "c", 40, 0.666667],
+		]);
+	});
+
+	test("a mass that is the capacity but for rounding fits, twice the capacity takes two", () => {
+		expect(
+			mixerLoads([{ name: "a", massKg: 60 * (1 + 5e-10) }], 60),
+		).toHaveLength(1);
+		expect(
+			mixerLoads([{ name: "a", massKg: 120 * (1 + 5e-10) }], 60),
+		).toHaveLength(2);
+		expect(mixerLoads(castingsOf([0.1, 0.2, 0.3 + 1e-12]), 0.6)).toHaveLength(
+			3,
+		);
+	});
+
+	test.each([
+		["all equal", (i: number) => 7 + 0 * i],
+		["nearly equal", (i: number) => 10 + 0.01 * Math.sin(i * i)],
+		["two sizes", (i: number) => (i % 2 ? 10 : 6) + 0.01 * Math.sin(i * i)],
+		["doubling", (i: number) => 2 ** (i % 6) / 2],
+		["four sizes", (i: number) => [3.1, 4.7, 5.9, 7.3][i % 4] ?? 0],
+		["any", (i: number) => 5 + 4.9 * Math.sin(i * i)],
+	])("%s: an answer in time for 24, 40 and 200 castings", (_, mass) => {
+		for (const count of [24, 40, 200]) {
+			const masses = Array.from({ length: count }, (_, i) => mass(i));
+			const start = process.cpuUsage();
+			mixerLoads(castingsOf(masses), 33);
+			expect(process.cpuUsage(start).user / 1e6).toBeLessThan(2);
+		}
+	});
+});
