@@ -1,14 +1,12 @@
 /** Finds a sheet function by what it does, explains it and puts it in the current cell. */
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { FunctionHelp } from "../../functions/help";
 import { TextField } from "../field";
 import { focusSoon } from "../focus";
 import type { Ask } from "../script";
 import { Detail } from "./detail";
 import { found } from "./find";
-
-/** Put in by the build: the page needs what the functions say, not how they compute. */
-declare const FUNCTION_HELP: readonly FunctionHelp[];
+import { functionHelp } from "./packed";
 
 interface Props {
 	ask: Ask;
@@ -16,16 +14,15 @@ interface Props {
 }
 
 export function Functions({ ask, separator }: Props) {
+	const [all, setAll] = useState<readonly FunctionHelp[]>([]);
+	useEffect(() => {
+		functionHelp().then(setAll);
+	}, []);
 	const [opened, setOpened] = useState<FunctionHelp>();
 	const [typed, setTyped] = useState("");
 	if (!opened)
 		return (
-			<List
-				all={FUNCTION_HELP}
-				typed={typed}
-				setTyped={setTyped}
-				open={setOpened}
-			/>
+			<List all={all} typed={typed} setTyped={setTyped} open={setOpened} />
 		);
 	const back = () => {
 		setOpened(undefined);
