@@ -1,6 +1,7 @@
 /** The line under the grid: what is wrong in the selected cell, or whether anything is. */
 import type { CellError, Desk } from "../contract";
 import { button, element } from "./elements";
+import { onCalculated, onSelected, soonOnce } from "./events";
 
 const AT_REST =
 	"No cell shows an error. This workbook lasts as long as this page is open.";
@@ -13,20 +14,19 @@ function described(error: CellError): string {
 	return `${at(error)}: ${error.message || error.shown}`;
 }
 
-/** The address of the active cell, as `errorAt` takes it. */
-function activeCell(desk: Desk): { tab: string; cell: string } | undefined {
+/** The error in the active cell. */
+function errorHere(
+	desk: Desk,
+	errors: readonly CellError[],
+): CellError | undefined {
 	const workbook = desk.engine.api.getActiveWorkbook();
-	const cell = workbook?.getActiveCell();
-	if (!workbook || !cell) return undefined;
-	return {
-		tab: workbook.getActiveSheet().getSheetName(),
-		cell: cell.getA1Notation(),
-	};
+	const tab = workbook?.getActiveSheet().getSheetName();
+	const cell = workbook?.getActiveCell()?.getA1Notation();
+	return errors.find((error) => error.tab === tab && error.cell === cell);
 }
 
 /** What to say of the whole workbook, with a way to the first error. */
-function summary(desk: Desk): (string | Node)[] {
-	const errors = desk.errors();
+function summary(desk: Desk, errors: readonly CellError[]): (string | Node)[] {
 	const [first] = errors;
 	if (!first) return [AT_REST];
 	const count =
@@ -40,24 +40,20 @@ function summary(desk: Desk): (string | Node)[] {
 	return [count, go];
 }
 
-function show(desk: Desk): void {
-	const active = activeCell(desk);
-	const here = active && desk.errorAt(active.tab, active.cell);
-	const line = element("below");
-	line.classList.toggle("wrong", here !== undefined);
-	line.replaceChildren(...(here ? [described(here)] : summary(desk)));
-}
-
-/** Keeps the line true while cells are selected and calculated. */
+/** Keeps the line true while cells are chosen and calculated. */
 export function keepLineBelow(desk: Desk): void {
-	const { api } = desk.engine;
-	let due: ReturnType<typeof setTimeout> | undefined;
-	const soon = () => {
-		clearTimeout(due);
-		due = setTimeout(() => show(desk), 50);
+	let errors: CellError[] = [];
+	const show = () => {
+		const here = errorHere(desk, errors);
+		const line = element("below");
+		line.classList.toggle("wrong", here !== undefined);
+		line.replaceChildren(...(here ? [described(here)] : summary(desk, errors)));
 	};
-	api.addEvent(api.Event.SelectionChanged, soon);
-	api.addEvent(api.Event.ActiveSheetChanged, soon);
-	api.getFormula().calculationResultApplied(soon);
-	soon();
+	const look = () => {
+		errors = desk.errors();
+		show();
+	};
+	onSelected(desk, soonOnce(show, 50));
+	onCalculated(desk, soonOnce(look, 100));
+	look();
 }

@@ -30,7 +30,7 @@ function presets(functions: EngineFunction[], container: string) {
 	return [
 		UniverSheetsCorePreset({
 			container,
-			header: false,
+			toolbar: false,
 			ribbonType: "simple",
 			footer: { zoomSlider: false, menus: false },
 			// lengths are kept as text, so that 3/4 is not April: no reason to mark them

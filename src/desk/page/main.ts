@@ -12,6 +12,7 @@ import { openPanelPlace, type Panel } from "./panel";
 import { personAtPage, showMessage } from "./person";
 import { printTab } from "./print";
 import { openPageRealm } from "./realm";
+import { keepRowsFitted } from "./rows";
 import "./page.css";
 
 const asked = new URLSearchParams(location.search);
@@ -88,6 +89,7 @@ async function start(): Promise<void> {
 		if (!isNarrow()) await openPanel(desk);
 	}
 	showMenus(desk.menus(), choose(desk));
+	keepRowsFitted(desk);
 	keepLineBelow(desk);
 	for (const [id, click] of [
 		["print-tab", () => printTab(desk)],
