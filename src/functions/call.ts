@@ -255,20 +255,18 @@ function readGroup(
 		throw new InputError(
 			`${name} must have at most ${columns.length} columns, got ${cells.length}`,
 		);
-	const read = Object.fromEntries(
-		columns.map(([column, cell], index) => [
-			column,
-			readCell(words(column), cell, cells[index], units),
-		]),
-	);
+	const read: Record<string, unknown> = { row: place + 1 };
+	columns.forEach(([column, cell], index) => {
+		read[column] = readCell(words(column), cell, cells[index], units);
+	});
 	const more = param.more;
-	if (!more) return { ...read, row: place + 1 };
-	const following = cells
-		.slice(columns.length)
-		.map((cell, index) =>
-			readCell(`${more.help} ${index + 1}`, more, cell, units),
-		);
-	return { ...read, more: following, row: place + 1 };
+	if (more)
+		read.more = cells
+			.slice(columns.length)
+			.map((cell, index) =>
+				readCell(`${more.help} ${index + 1}`, more, cell, units),
+			);
+	return read;
 }
 
 /** `dropHeight` as a person reads it: drop height. */

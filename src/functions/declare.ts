@@ -163,8 +163,9 @@ function cell<T, O extends Options<T>>(
 /** A number with a unit, in SI; above 0 unless the options say otherwise. */
 const quantity =
 	(unit: Quantity, usual: Limits) =>
-	<O extends Options<number> & Limits>(help: string, options?: O) =>
-		cell<number, O>(
+	<O extends Options<number> & Limits>(help: string, options?: O) => {
+		const limits = limitsOf(options, usual);
+		return cell<number, O>(
 			help,
 			options,
 			(name, value, units) => {
@@ -172,10 +173,11 @@ const quantity =
 					unit === "length"
 						? lengthIn(name, value, units)
 						: toSi(numberIn(name, value), unit, units);
-				return limited(name, si, value, limitsOf(options, usual), unit, units);
+				return limited(name, si, value, limits, unit, units);
 			},
 			{ unit },
 		);
+	};
 
 function limitsOf(options: Limits | undefined, usual: Limits): Limits {
 	const { above, min, below, max, whole } = options ?? {};
@@ -202,17 +204,12 @@ export const coverage = quantity("coverage", POSITIVE);
 export const number = <O extends Options<number> & Limits>(
 	help: string,
 	options?: O,
-) =>
-	cell<number, O>(help, options, (name, value, units) =>
-		limited(
-			name,
-			numberIn(name, value),
-			value,
-			limitsOf(options, {}),
-			undefined,
-			units,
-		),
+) => {
+	const limits = limitsOf(options, {});
+	return cell<number, O>(help, options, (name, value, units) =>
+		limited(name, numberIn(name, value), value, limits, undefined, units),
 	);
+};
 
 /** A share, 0 to 1, which a cell shows as a percentage. */
 export const share = <O extends Options<number> & Limits>(

@@ -88,12 +88,15 @@ const numeric = (cell: unknown): unknown =>
 		? Number(cell.replace(",", "."))
 		: cell;
 
+const A_LENGTH = length("A as a length");
+const A_AREA = area("A as an area");
+
 /** Column A is a length, but of the shape `area` an area: what it is shows in another column of the row. */
 const FACE_OR_LENGTH = custom(
 	"A: first dimension; of the shape area the face area",
 	(name, cell, units) => ({
-		lengthM: () => length("").read(name, cell, units),
-		areaM2: () => area("").read(name, numeric(cell), units),
+		lengthM: () => A_LENGTH.read(name, cell, units),
+		areaM2: () => A_AREA.read(name, numeric(cell), units),
 	}),
 	{ optional: true },
 );
@@ -131,11 +134,15 @@ const PIECES = table(
 
 type PieceRow = Arguments<{ pieces: typeof PIECES }>["pieces"][number];
 
+const ofRow = <T>(piece: PieceRow, read: (piece: PieceRow) => T): T =>
+	at(`row ${piece.row}`, () => read(piece));
+
 const pieceOf = (piece: PieceRow): Piece => ({
-	...at(`row ${piece.row}`, () =>
-		piece.shape === "area"
-			? { areaM2: piece.a?.areaM2() }
-			: { aM: piece.a?.lengthM() },
+	aM: ofRow(piece, ({ shape, a }) =>
+		shape === "area" ? undefined : a?.lengthM(),
+	),
+	areaM2: ofRow(piece, ({ shape, a }) =>
+		shape === "area" ? a?.areaM2() : undefined,
 	),
 	row: piece.row,
 	name: piece.name,
