@@ -7,6 +7,13 @@ export const published: PublishedFile = {
 	status: "confirmed",
 	cases: [
 		{
+			function: "BATCH_MASS",
+			args: [27, 141.2, "", "us"],
+			expected: 3812.41,
+			tolerance: 27 * 0.05,
+			note: "sum of the masses of a cubic yard; its 141.2 lb/ft³ is worked from that sum, not printed",
+		},
+		{
 			function: "WATER_BINDER_RATIO",
 			args: [
 				[[760], [279], [1033], [1736], [4.41]],
