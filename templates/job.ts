@@ -6,7 +6,7 @@ export const job: Tab = {
 	color: "#8a5a2b",
 	rows: 87,
 	widths: [
-		160, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90,
+		160, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 90, 90, 90, 90, 90, 90, 90,
 		90, 90, 90, 90, 330, 90, 90,
 	],
 	frozenRows: 1,
@@ -28,7 +28,7 @@ export const job: Tab = {
 			look: "label",
 			rows: [["Client"], ["Job"], ["Pour date"], ["Stage"], ["Waste"]],
 		},
-		{ at: "C3", look: "input", size: [5, 4] },
+		{ at: "C3", look: "input", size: [5, 3] },
 		{ at: "C3", look: "input", size: [1, 1], formats: "text", slot: "client" },
 		{ at: "C4", look: "input", size: [1, 1], formats: "text", name: "title" },
 		{
@@ -55,7 +55,7 @@ export const job: Tab = {
 			note: "Share added to every volume: it must cover the reserve and what sticks in the vessels.",
 		},
 		{
-			at: "I3",
+			at: "G3",
 			look: "label",
 			rows: [
 				["Mix to make, {mass}"],
@@ -66,27 +66,27 @@ export const job: Tab = {
 			],
 		},
 		{
-			at: "M3",
+			at: "J3",
 			look: "total",
 			rows: [["=IF(ISERROR(S11);S11;SUM(S11:S30))"]],
 			formats: "mass",
 			name: "mix_total",
 		},
 		{
-			at: "M4",
+			at: "J4",
 			look: "total",
 			rows: [["=IF(ISERROR(H48);H48;MAX(H48:H87))"]],
 			formats: "whole",
 			name: "loads",
 		},
 		{
-			at: "M5",
+			at: "J5",
 			look: "total",
 			rows: [["=IF(ISERROR(R11);R11;MAX(R11:R30))"]],
 			formats: "mass",
 		},
 		{
-			at: "M6",
+			at: "J6",
 			look: "total",
 			rows: [
 				[
@@ -96,7 +96,7 @@ export const job: Tab = {
 			formats: "area",
 		},
 		{
-			at: "M7",
+			at: "J7",
 			look: "total",
 			rows: [['=COUNTIF(L34:L44;"<>fine")']],
 			formats: "whole",
