@@ -64,12 +64,14 @@ function cardText(desk: Desk, tab: string): string {
 	).filter((column) => grid.getColVisible(column));
 	const range = sheet.getRange(0, 0, all.rows, all.columns).getA1Notation();
 	const values = desk.read(tab, range);
-	const shown = desk.display(tab, range);
-	return textTable({
-		rows: shown.map((row) => columns.map((column) => row[column] ?? "")),
-		isNumber: (row, column) =>
-			typeof values[row]?.[columns[column] ?? -1] === "number",
-	});
+	return textTable(
+		desk.display(tab, range).map((row, index) =>
+			columns.map((column) => ({
+				text: row[column] ?? "",
+				isNumber: typeof values[index]?.[column] === "number",
+			})),
+		),
+	);
 }
 
 /** Calls `each` for every load of the job, the pour card showing it. */
@@ -82,7 +84,11 @@ async function forEachLoad(
 	const count = desk.named(`job${job}_loads`);
 	if (!chosen || !count)
 		throw new Error(`job ${job} has no pour card with loads`);
-	const loads = Number(desk.read(count.tab, count.range)[0]?.[0] ?? 0);
+	const [[loads] = []] = desk.read(count.tab, count.range);
+	if (typeof loads !== "number" || loads < 1)
+		throw new Error(
+			`job ${job} has no loads to print: ${count.tab}!${count.range} says ${loads || "nothing"}`,
+		);
 	for (let load = 1; load <= loads; load++) {
 		desk.type(chosen.tab, chosen.range, String(load));
 		await desk.settle();
