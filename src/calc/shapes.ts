@@ -1,5 +1,6 @@
 /** What each shape of a piece needs, and its areas, edges and volume without cutouts and drop edges. */
 import { InputError } from "./errors";
+import { ovalAreaM2, ovalEdgeM } from "./oval";
 
 /** How a length is told to the person who typed it. */
 export type LengthText = (lengthM: number) => string;
@@ -43,17 +44,6 @@ export interface Outline {
 	fits?: readonly [number, number];
 	takesCutouts: boolean;
 }
-
-/** Perimeter of an ellipse with these diameters, m: Ramanujan's second formula (1914), within 10⁻⁴ for a 1:10 oval. */
-export function ovalEdgeM(aM: number, bM: number): number {
-	const h = ((aM - bM) / (aM + bM)) ** 2;
-	return (
-		((Math.PI * (aM + bM)) / 2) * (1 + (3 * h) / (10 + Math.sqrt(4 - 3 * h)))
-	);
-}
-
-export const ovalAreaM2 = (aM: number, bM: number): number =>
-	(Math.PI * aM * bM) / 4;
 
 /**
  * Sizes of a piece's shape without cutouts and drop edges.

@@ -108,7 +108,7 @@ export const PEOPLE_TO_LIFT = sheetFunction({
 		answer: 2,
 		working: "30 > 23; two lift 2/3 × 2 × 23 = 30.67",
 	},
-	source: "HSE, Manual handling (L23), team lifts; from memory",
+	source: "HSE, Manual handling (L23), team handling",
 	compute: ({ weight, one_person_limit }) =>
 		peopleToLift(weight, one_person_limit),
 });

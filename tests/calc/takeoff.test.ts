@@ -6,7 +6,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { PieceCutout } from "../../src/calc/cutouts";
 import { InputError } from "../../src/calc/errors";
-import { ovalEdgeM } from "../../src/calc/shapes";
+import { ovalEdgeM } from "../../src/calc/oval";
 import {
 	type Piece,
 	type PieceSizes,
