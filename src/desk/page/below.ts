@@ -10,8 +10,22 @@ function at({ tab, cell }: CellError): string {
 	return `${tab}, ${cell}`;
 }
 
+/** What an error means that no function has explained. */
+const MEANINGS: Readonly<Record<string, string>> = {
+	"#ERROR!": "it reads a cell that shows an error",
+	"#REF!":
+		"the cells it reads are gone, or its result has no room: clear the cells below and to the right",
+	"#N/A": "what it looks for is not there",
+	"#NAME?":
+		"a function or name in it is not known here; choose Use in this workbook from the add-on's menu",
+	"#VALUE!": "it needs a number and finds something else",
+	"#NUM!": "it has no result for these numbers",
+	"#DIV/0!": "it divides by nothing",
+};
+
 function described(error: CellError): string {
-	return `${at(error)}: ${error.message || error.shown}`;
+	const sentence = error.message || MEANINGS[error.shown] || "an error";
+	return `${at(error)} shows ${error.shown}: ${sentence}.`;
 }
 
 /** The error in the active cell. */
@@ -27,7 +41,8 @@ function errorHere(
 
 /** What to say of the whole workbook, with a way to the first error. */
 function summary(desk: Desk, errors: readonly CellError[]): (string | Node)[] {
-	const [first] = errors;
+	// one with a sentence of its own is nearer to the cause
+	const first = errors.find(({ message }) => message) ?? errors[0];
 	if (!first) return [AT_REST];
 	const count =
 		errors.length === 1

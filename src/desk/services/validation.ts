@@ -2,6 +2,7 @@
 import {
 	DataValidationErrorStyle,
 	DataValidationOperator,
+	DataValidationRenderMode,
 	DataValidationType,
 	type IDataValidationRuleBase,
 	type IDataValidationRuleOptions,
@@ -58,6 +59,8 @@ export function newDataValidation(call: Call): Builder {
 	let options: IDataValidationRuleOptions = {
 		showErrorMessage: true,
 		errorStyle: DataValidationErrorStyle.WARNING,
+		// a list that a script makes is shown as a text with an arrow
+		renderMode: DataValidationRenderMode.ARROW,
 	};
 	const requires = (condition: Rule) => {
 		rule = condition;
