@@ -1,0 +1,156 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { Desk } from "../../src/desk/contract";
+import type { JobMade } from "../../src/sheets/messages";
+import { demo } from "../../templates/index";
+import { openWorkbook } from "./workbook";
+
+let desk: Desk;
+beforeEach(async () => {
+	desk = await openWorkbook();
+});
+afterEach(() => desk.dispose());
+
+const create = (job: object = demo.metric) =>
+	desk.call("createJob", [job]) as Promise<JobMade>;
+
+describe("a job", { timeout: 60_000 }, () => {
+	test("gets its tabs, the studio's before them, and its first tab is opened", async () => {
+		expect(await create()).toEqual({
+			number: 1,
+			tabs: ["1 Job", "1 Tones", "1 Pour card"],
+		});
+		expect(desk.tabs()).toEqual([
+			"Sheet1",
+			"Studio",
+			"Mixes",
+			"Pigments",
+			"1 Job",
+			"1 Tones",
+			"1 Pour card",
+		]);
+		expect(
+			desk.engine.api.getActiveWorkbook()?.getActiveSheet().getSheetName(),
+		).toBe("1 Job");
+	});
+
+	test("stands in the cells as it was given", async () => {
+		await create();
+		const cells = (name: string) => {
+			const { tab, range } = desk.named(`job1_${name}`) ?? {
+				tab: "",
+				range: "",
+			};
+			return desk.read(tab, range);
+		};
+		expect(cells("pieces")[1]?.slice(0, 8)).toEqual([
+			"Vanity top",
+			2,
+			"rectangle",
+			"980",
+			"52 cm",
+			"",
+			"",
+			"30",
+		]);
+		expect(cells("pigments")).toEqual([["Umber", "Black", "", ""]]);
+		expect(cells("tones").slice(2, 4)).toEqual([
+			["Bark", 0.15, 0.04, 0.005, "", ""],
+			["Slate", 0.2, "", 0.02, "", ""],
+		]);
+	});
+
+	test("leaves the tabs of another as they are", async () => {
+		await create();
+		const before = desk.tabs().map((tab) => allCells(tab));
+		expect(await create({ ...demo.metric, client: "Another" })).toEqual({
+			number: 2,
+			tabs: ["2 Job", "2 Tones", "2 Pour card"],
+		});
+		expect(
+			desk
+				.tabs()
+				.slice(0, 7)
+				.map((tab) => allCells(tab)),
+		).toEqual(before);
+		desk.type("2 Job", "C3", "Third");
+		await desk.settle();
+		expect(desk.read("1 Job", "C3")).toEqual([[demo.metric.client]]);
+	});
+
+	test("goes beside what is called like its tabs already", async () => {
+		desk.engine.api.getActiveWorkbook()?.create("1 job", 5, 5);
+		expect((await create()).number).toBe(2);
+	});
+
+	test("is known by its names when its tabs are renamed", async () => {
+		await create();
+		for (const tab of ["1 Job", "1 Tones", "1 Pour card"])
+			desk.engine.api
+				.getActiveWorkbook()
+				?.getSheetByName(tab)
+				?.setName(`Bar ${tab.length}`);
+		expect((await create()).number).toBe(2);
+		const { jobs } = (await desk.call("panelStart")) as { jobs: object[] };
+		expect(jobs.map((job) => Object.values(job)[0])).toEqual([1, 2]);
+	});
+
+	test("in other units than the workbook's is refused", async () => {
+		await create();
+		const before = desk.state();
+		await expect(create(demo.us)).rejects.toThrow(
+			'"units" is "us", but this workbook is in metric',
+		);
+		expect(desk.state()).toBe(before);
+	});
+
+	test("does not replace a tab of the person's that is called like the studio's", async () => {
+		desk.engine.api.getActiveWorkbook()?.create("mixes", 5, 5);
+		const before = desk.state();
+		await expect(create()).rejects.toThrow("a tab named Mixes already");
+		expect(desk.state()).toBe(before);
+	});
+
+	const allCells = (tab: string) => {
+		const sheet = desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
+		const area = `A1:Z${sheet?.getMaxRows() ?? 1}`;
+		return desk.display(
+			tab,
+			tab === "Sheet1"
+				? "A1:B2"
+				: area.replace("Z", lastColumn(sheet?.getMaxColumns() ?? 1)),
+		);
+	};
+	const lastColumn = (count: number) => String.fromCharCode(64 + count);
+});
+
+describe("what a person typed", { timeout: 60_000 }, () => {
+	const TEXTS = [
+		'=HYPERLINK("http://example.org","pay here")',
+		"+1",
+		"-x",
+		"@x",
+		"'quoted",
+		"3-4",
+		"007",
+		"5%",
+		"TRUE",
+		"=1+1\n=2",
+	];
+
+	test("stays that text, and no formula, number or date", async () => {
+		const [first] = demo.metric.pieces;
+		await create({
+			...demo.metric,
+			client: TEXTS[0],
+			title: TEXTS[9],
+			cutouts: [],
+			pieces: TEXTS.map((name) => ({ ...first, name })),
+			tones: TEXTS.slice(0, 6).map((name) => ({ name, share: 0.1, doses: {} })),
+		});
+		expect(desk.read("1 Job", "C3:C4")).toEqual([[TEXTS[0]], [TEXTS[9]]]);
+		expect(desk.read("1 Job", "A11:A20").flat()).toEqual(TEXTS);
+		expect(desk.read("1 Tones", "A11:A16").flat()).toEqual(TEXTS.slice(0, 6));
+		const cells = ["C3", "C4", ...TEXTS.map((_, index) => `A${11 + index}`)];
+		expect(cells.filter((cell) => desk.formula("1 Job", cell))).toEqual([]);
+	});
+});
