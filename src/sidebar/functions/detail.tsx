@@ -98,13 +98,13 @@ function About({ fn, separator }: { fn: FunctionHelp; separator: string }) {
 	return (
 		<>
 			<h3>Answer</h3>
-			<p>{fn.answer}</p>
+			<p class="sentence">{fn.answer}</p>
 			<h3>Example</h3>
 			<p class="code formula">
 				{formulaText(fn.name, shown, separator)}
 				{answer && ` → ${answer}`}
 			</p>
-			<p>{working}</p>
+			<p class="sentence">{working}</p>
 			{fn.limits && (
 				<>
 					<h3>Limits</h3>

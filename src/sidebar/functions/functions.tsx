@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { FunctionHelp } from "../../functions/help";
 import { TextField } from "../field";
 import { focusSoon } from "../focus";
+import { Notice } from "../notice";
 import type { Ask } from "../script";
 import { Detail } from "./detail";
 import { found } from "./find";
@@ -14,12 +15,15 @@ interface Props {
 }
 
 export function Functions({ ask, separator }: Props) {
-	const [all, setAll] = useState<readonly FunctionHelp[]>([]);
-	useEffect(() => {
-		functionHelp().then(setAll);
-	}, []);
+	const { all, failed } = useHelp();
 	const [opened, setOpened] = useState<FunctionHelp>();
 	const [typed, setTyped] = useState("");
+	if (failed)
+		return (
+			<Notice kind="warning">
+				This browser cannot unpack the list of functions. A newer one can.
+			</Notice>
+		);
 	if (!opened)
 		return (
 			<List all={all} typed={typed} setTyped={setTyped} open={setOpened} />
@@ -31,6 +35,16 @@ export function Functions({ ask, separator }: Props) {
 	return <Detail ask={ask} separator={separator} fn={opened} back={back} />;
 }
 
+function useHelp() {
+	const [all, setAll] = useState<readonly FunctionHelp[]>([]);
+	const [failed, setFailed] = useState(false);
+	useEffect(() => {
+		// Async, so that a browser without the stream fails here too.
+		(async () => functionHelp())().then(setAll, () => setFailed(true));
+	}, []);
+	return { all, failed };
+}
+
 interface ListProps {
 	all: readonly FunctionHelp[];
 	typed: string;
@@ -40,6 +54,8 @@ interface ListProps {
 
 function List({ all, typed, setTyped, open }: ListProps) {
 	const list = found(all, typed);
+	const searching = typed.trim() !== "";
+	const groups = [...new Set(all.map(({ group }) => group))];
 	return (
 		<>
 			<TextField
@@ -49,24 +65,45 @@ function List({ all, typed, setTyped, open }: ListProps) {
 				onChange={setTyped}
 			/>
 			<p class="told" role="status">
-				{typed.trim() === "" ? "" : countText(list.length)}
+				{searching ? countText(list.length) : ""}
 			</p>
-			<ul class="cards">
-				{list.map((fn) => (
-					<li key={fn.name} class="card">
-						<button
-							type="button"
-							id={`function-${fn.name}`}
-							class="fold"
-							onClick={() => open(fn)}
-						>
-							<span class="name">{fn.name}</span>
-							<span class="line">{fn.summary}</span>
-						</button>
-					</li>
-				))}
-			</ul>
+			{searching ? (
+				<Cards list={list} open={open} />
+			) : (
+				groups.map((group) => (
+					<section key={group} aria-label={group}>
+						<h2>{group}</h2>
+						<Cards list={list.filter((fn) => fn.group === group)} open={open} />
+					</section>
+				))
+			)}
 		</>
+	);
+}
+
+function Cards({
+	list,
+	open,
+}: {
+	list: readonly FunctionHelp[];
+	open(fn: FunctionHelp): void;
+}) {
+	return (
+		<ul class="cards">
+			{list.map((fn) => (
+				<li key={fn.name} class="card">
+					<button
+						type="button"
+						id={`function-${fn.name}`}
+						class="fold"
+						onClick={() => open(fn)}
+					>
+						<span class="name">{fn.name}</span>
+						<span class="line">{fn.summary}</span>
+					</button>
+				</li>
+			))}
+		</ul>
 	);
 }
 

@@ -32,7 +32,7 @@ export function Cutouts({ form, edit }: SectionProps) {
 					))}
 				</ol>
 			)}
-			<button type="button" onClick={add}>
+			<button type="button" id="add-cutout" onClick={add}>
 				Add a cutout
 			</button>
 		</>
@@ -82,7 +82,10 @@ function Cutout({ row, place, pieces, edit }: CutoutProps) {
 			<button
 				type="button"
 				class="quiet"
-				onClick={() => edit((before) => withoutRow(before, "cutouts", row.key))}
+				onClick={() => {
+					edit((before) => withoutRow(before, "cutouts", row.key));
+					focusSoon("add-cutout");
+				}}
 			>
 				Remove <span class="unseen">{`cutout ${place}`}</span>
 			</button>

@@ -32,7 +32,11 @@ export function NewJob(props: NewJobProps) {
 				<Pieces {...section} {...job.pieces} marks={marks} />
 				<MixField {...section} readAgain={props.readAgain} />
 				<Tones {...section} />
-				<Totals {...section} missing={missingText(job.sentences)} />
+				<Totals
+					{...section}
+					missing={missingText(job.sentences)}
+					showMissing={job.showMistake}
+				/>
 			</fieldset>
 			<WriteBar job={job} busy={busy} />
 		</MarksContext.Provider>

@@ -29,9 +29,10 @@ export function PasteBox({ take }: { take: (text: string) => Pasted }) {
 					aria-describedby="pasted-order"
 					onInput={(event) => setText(event.currentTarget.value)}
 				/>
-				<p class="hint" id="pasted-order">
-					Name, quantity, length, width, thickness; or any order with a header.
-				</p>
+				<div class="hint" id="pasted-order">
+					<p>Name, quantity, length, width, thickness;</p>
+					<p>or any columns under a header row.</p>
+				</div>
 			</div>
 			<button type="button" onClick={use} disabled={text.trim() === ""}>
 				Use these rows

@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import { unitName } from "../../functions/units";
 import { type FieldProps, Mistake, SelectField, TextField } from "../field";
+import { focusSoon } from "../focus";
 import {
 	type PieceField,
 	type PieceRow,
@@ -26,6 +27,9 @@ interface PieceProps extends SectionProps {
 	paste(text: string): boolean;
 }
 
+/** The button that opens a piece. */
+export const foldId = (key: number | undefined): string => `fold-${key}`;
+
 export function Piece(props: PieceProps) {
 	const { row, place, open, toggle } = props;
 	const body = `piece-${row.key}`;
@@ -33,13 +37,14 @@ export function Piece(props: PieceProps) {
 		<li class="card">
 			<button
 				type="button"
+				id={foldId(row.key)}
 				class="fold"
 				aria-expanded={open ? "true" : "false"}
 				aria-controls={body}
 				onClick={toggle}
 			>
 				<bdi class="name">{row.name.trim() || `Piece ${place}`}</bdi>
-				<span class="line">{lineOf(props)}</span>
+				<Line {...props} />
 			</button>
 			{!open && props.mistake && <p class="mistake">{props.mistake}</p>}
 			<div id={body} hidden={!open}>
@@ -51,16 +56,21 @@ export function Piece(props: PieceProps) {
 }
 
 /** `2 × rectangle 2400 × 650 × 40 · 149 kg each` */
-function lineOf({ row, figures, form, start }: PieceProps): string {
+function Line({ row, figures, form, start }: PieceProps) {
 	const sizes = [row.a, row.b, row.c, row.d, row.thickness]
 		.map((size) => size.trim())
 		.filter((size) => size !== "");
 	const mass = figures.pieceMass.get(row.key);
-	const each =
-		mass === undefined
-			? ""
-			: ` · ${withUnit(mass, "mass", form.units, start.separator)} each`;
-	return `${row.quantity.trim()} × ${row.shape} ${sizes.join(" × ")}${each}`;
+	return (
+		<span class="line">
+			{`${row.quantity.trim()} × ${row.shape} ${sizes.join(" × ")} `}
+			{mass !== undefined && (
+				<span class="mass">
+					· {withUnit(mass, "mass", form.units, start.separator)} each
+				</span>
+			)}
+		</span>
+	);
 }
 
 function Fields({ row, place, form, edit, paste }: PieceProps) {
@@ -110,7 +120,10 @@ function Fields({ row, place, form, edit, paste }: PieceProps) {
 			<button
 				type="button"
 				class="quiet"
-				onClick={() => edit((before) => withoutRow(before, "pieces", row.key))}
+				onClick={() => {
+					edit((before) => withoutRow(before, "pieces", row.key));
+					focusSoon("add-piece");
+				}}
 			>
 				Remove <span class="unseen">{row.name.trim() || `piece ${place}`}</span>
 			</button>

@@ -7,7 +7,7 @@ import { blankPiece, PIECE_FIELDS, type PieceRow, pieceIsBlank } from "./form";
 import type { MarksShown } from "./marks";
 import { pastedPieces } from "./paste";
 import { PasteBox, type Pasted } from "./paste-box";
-import { Piece } from "./piece";
+import { foldId, Piece } from "./piece";
 import type { SectionProps } from "./section";
 import { fieldId } from "./sentences";
 
@@ -36,14 +36,14 @@ export function Pieces(props: PiecesProps) {
 		}));
 		marks.leftAll(pieces.flatMap(idsOf));
 		setOpen(undefined);
+		focusSoon(foldId(pieces[0]?.key));
 		return { told: takenText(pieces.length, unused), taken: true };
 	};
 	return (
 		<section aria-labelledby="pieces-heading">
 			<h2 id="pieces-heading">Pieces</h2>
 			<p class="hint">
-				Bare lengths are {unitName("length", form.units)}; 8' 1/2", 25½" and 2.4
-				m are read too.
+				In {unitName("length", form.units)}, or as 8' 1/2", 25½" or 2.4 m.
 			</p>
 			<ol class="cards">
 				{form.pieces.map((row, index) => (
@@ -64,7 +64,7 @@ export function Pieces(props: PiecesProps) {
 					/>
 				))}
 			</ol>
-			<button type="button" onClick={add}>
+			<button type="button" id="add-piece" onClick={add}>
 				Add a piece
 			</button>
 			<p class="told" role="status">

@@ -35,7 +35,7 @@ export function Tones(props: SectionProps) {
 					</li>
 				))}
 			</ol>
-			<button type="button" onClick={add}>
+			<button type="button" id="add-tone" onClick={add}>
 				Add a tone
 			</button>
 			<p class="told" role="status">
@@ -141,7 +141,10 @@ function Tone({ row, place, form, start, figures, edit }: ToneProps) {
 				<button
 					type="button"
 					class="quiet"
-					onClick={() => edit((before) => withoutRow(before, "tones", key))}
+					onClick={() => {
+						edit((before) => withoutRow(before, "tones", key));
+						focusSoon("add-tone");
+					}}
 				>
 					Remove{" "}
 					<span class="unseen">{row.name.trim() || `tone ${place}`}</span>

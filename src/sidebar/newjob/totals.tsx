@@ -8,7 +8,13 @@ import { gramsShown, withUnit } from "./units-shown";
 
 type Line = readonly [what: string, howMuch: string];
 
-export function Totals(props: SectionProps & { missing?: string }) {
+interface TotalsProps extends SectionProps {
+	/** What is still to be filled in or corrected. */
+	missing: string;
+	showMissing(): void;
+}
+
+export function Totals(props: TotalsProps) {
 	const lines = [...batchLines(props), ...pigmentLines(props)];
 	return (
 		<section aria-labelledby="totals-heading">
@@ -24,7 +30,14 @@ export function Totals(props: SectionProps & { missing?: string }) {
 				</dl>
 			)}
 			{props.figures.problem && <p class="mistake">{props.figures.problem}</p>}
-			{props.missing && <p class="hint">{props.missing}</p>}
+			{props.missing && (
+				<p class="hint">
+					{props.missing}{" "}
+					<button type="button" class="quiet" onClick={props.showMissing}>
+						Show me
+					</button>
+				</p>
+			)}
 		</section>
 	);
 }

@@ -34,7 +34,9 @@ export function useNewJob({ ask, start, readAgain }: NewJobProps) {
 		if (start.unitsFixed) edit((before) => ({ ...before, units: start.units }));
 	}, [start]);
 
-	const showFirstMistake = (id: string) => {
+	/** Opens what is folded up around the first mistake and goes there. */
+	const showMistake = () => {
+		const [id = ""] = sentences.keys();
 		marks.showAll();
 		const piece = form.pieces.find(({ key }) =>
 			id.startsWith(fieldId(key, "")),
@@ -43,8 +45,7 @@ export function useNewJob({ ask, start, readAgain }: NewJobProps) {
 		focusSoon(id);
 	};
 	const writeJob = () => {
-		const [first] = sentences.keys();
-		if (first !== undefined) return showFirstMistake(first);
+		if (sentences.size > 0) return showMistake();
 		setDemo(false);
 		write(() => ask("createJob", jobInput(form)));
 	};
@@ -69,6 +70,7 @@ export function useNewJob({ ask, start, readAgain }: NewJobProps) {
 		section,
 		marks,
 		sentences,
+		showMistake,
 		pieces: { open, setOpen },
 		writing,
 		demo,
