@@ -1,8 +1,10 @@
 /** Every sheet function, in the order of its subjects. */
 import * as card from "./card";
+import * as color from "./color";
 import * as cure from "./cure";
 import type { SheetFunction } from "./declare";
 import * as finish from "./finish";
+import * as folding from "./folding";
 import * as handling from "./handling";
 import * as lengths from "./lengths";
 import * as loads from "./loads";
@@ -21,6 +23,8 @@ export const registry: readonly SheetFunction[] = [
 	loads,
 	tones,
 	card,
+	color,
+	folding,
 	water,
 	cure,
 	handling,

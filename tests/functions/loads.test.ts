@@ -33,7 +33,7 @@ describe("MIXER_LOADS", () => {
 				["a", -1],
 			],
 			60,
-			"row 2: mass must be above 0 kg, got -1",
+			"castings row 2: mass must be above 0 kg, got -1",
 		],
 		[
 			[
@@ -41,7 +41,7 @@ describe("MIXER_LOADS", () => {
 				["", 6],
 			],
 			60,
-			"row 2: name is blank",
+			"castings row 2: name is blank",
 		],
 		[[["a", 5]], 0, "capacity must be above 0 kg, got 0"],
 		[[["", ""]], 60, "castings is blank"],

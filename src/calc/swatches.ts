@@ -1,0 +1,227 @@
+/** What color a dose gives, from a studio's own swatches: two-constant Kubelka–Munk on three channels. */
+import { type Channels, channelsOf, type Lab, labOfChannels } from "./color";
+
+/** One dose of one pigment, its color the mean of its swatches. */
+export interface Swatch {
+	dose: number;
+	lab: Lab;
+	/** How many swatches it is the mean of. */
+	count: number;
+}
+
+/**
+ * A pigment's strength in a channel of the mix, for u from 0 (weakest swatch) to 1 (strongest).
+ *
+ * q(u) = (q₀ + κu) / (1 + σu): κ absorbs, σ scatters, both as a share of what the mix scatters.
+ */
+export interface Strength {
+	kappa: number;
+	sigma: number;
+}
+
+export interface Fit {
+	weakest: number;
+	strongest: number;
+	/** K/S of the weakest swatch, a channel each. */
+	base: Channels;
+	/** A channel each. */
+	strengths: readonly Strength[];
+}
+
+/** Readings beyond these are taken as these: K/S has no meaning at 0 and 1. */
+const DARKEST = 0.002;
+const LIGHTEST = 0.999;
+
+const limited = (reflectance: number): number =>
+	Math.min(LIGHTEST, Math.max(DARKEST, reflectance));
+
+/**
+ * Absorption over scattering of an opaque layer: (1 − R)² / 2R.
+ *
+ * @source Kubelka and Munk (1931), in the form of Allen (1980), equation 19.
+ */
+export const absorptionOf = (reflectance: number): number =>
+	(1 - reflectance) ** 2 / (2 * reflectance);
+
+/**
+ * Reflectance of an opaque layer: 1 + q − √(q² + 2q), written so that it does not cancel.
+ *
+ * @source Allen (1980), equation 20.
+ */
+export const reflectanceOf = (absorption: number): number =>
+	1 / (1 + absorption + Math.sqrt(absorption ** 2 + 2 * absorption));
+
+export const absorptions = (lab: Lab): Channels => {
+	const [x, y, z] = channelsOf(lab);
+	return [
+		absorptionOf(limited(x)),
+		absorptionOf(limited(y)),
+		absorptionOf(limited(z)),
+	];
+};
+
+/** The color of a mix of the pigments, each at its u. */
+export function mixedColor(
+	base: Channels,
+	pigments: readonly { strengths: readonly Strength[]; u: number }[],
+): Lab {
+	const channel = (j: number): number => {
+		let absorbed = base[j] ?? 0;
+		let scattered = 1;
+		for (const { strengths, u } of pigments) {
+			absorbed += (strengths[j]?.kappa ?? 0) * u;
+			scattered += (strengths[j]?.sigma ?? 0) * u;
+		}
+		return reflectanceOf(absorbed / scattered);
+	};
+	return labOfChannels([channel(0), channel(1), channel(2)]);
+}
+
+export const shareOfRange = (
+	{ weakest, strongest }: Fit,
+	dose: number,
+): number => (dose - weakest) / (strongest - weakest);
+
+export const fittedColor = (fit: Fit, u: number): Lab =>
+	mixedColor(fit.base, [{ strengths: fit.strengths, u }]);
+
+/** Two doses do not show saturation: the guess between none and σ = 4. */
+export const GUESSED_SIGMA = 2;
+
+/**
+ * The fit through swatches of at least two doses, weakest first; exact at the weakest.
+ *
+ * With two doses σ is a guess, which can be given.
+ */
+export function fitted(
+	swatches: readonly Swatch[],
+	guess = GUESSED_SIGMA,
+): Fit {
+	const weakest = swatches[0] as Swatch;
+	const strongest = swatches[swatches.length - 1] as Swatch;
+	const base = absorptions(weakest.lab);
+	const range = strongest.dose - weakest.dose;
+	const readings = swatches.slice(1).map(({ dose, lab }) => ({
+		u: (dose - weakest.dose) / range,
+		absorptions: absorptions(lab),
+	}));
+	const channels = base.map((q0, j) => ({
+		q0,
+		points: readings.map(({ u, absorptions }) =>
+			pointOf(u, absorptions[j] ?? 0),
+		),
+	}));
+	return {
+		weakest: weakest.dose,
+		strongest: strongest.dose,
+		base,
+		strengths:
+			readings.length === 1
+				? channels.map((channel) => guessed(channel, guess))
+				: tied(channels),
+	};
+}
+
+interface Point {
+	u: number;
+	q: number;
+	/** Weight²: q is compared as lightness is seen, in units of the reading's noise. */
+	w2: number;
+}
+
+interface Channel {
+	q0: number;
+	points: readonly Point[];
+}
+
+/** Of a reading, in L*. */
+const NOISE = 0.5;
+/** How strongly the channels' saturation is tied together. */
+const TIE = 0.3;
+const LN_SIGMAS = Array.from(
+	{ length: 60 },
+	(_, step) => Math.log(0.02) + (step / 59) * Math.log(50 / 0.02),
+);
+const SIGMAS = LN_SIGMAS.map(Math.exp);
+/** What each distance on the grid costs. */
+const TIES = LN_SIGMAS.map((ln) => TIE * (ln - (LN_SIGMAS[0] as number)) ** 2);
+
+function pointOf(u: number, q: number): Point {
+	const r = reflectanceOf(q);
+	const w = ((116 / NOISE) * r ** (-2 / 3) * 2 * r * r) / (3 * (1 - r * r));
+	return { u, q, w2: w * w };
+}
+
+/** Passes through the one swatch; more σ where pigment of no absorption alone is lighter than the guess allows. */
+function guessed({ q0, points }: Channel, guess: number): Strength {
+	const q = points[0]?.q ?? q0;
+	const sigma = Math.max(guess, q0 / q - 1);
+	return { sigma, kappa: Math.max(0, q * (1 + sigma) - q0) };
+}
+
+/** The best κ for a σ, and how far the channel then is from its readings. */
+function withSigma(
+	{ q0, points }: Channel,
+	sigma: number,
+): Strength & { miss: number } {
+	let top = 0;
+	let bottom = 0;
+	for (const { u, q, w2 } of points) {
+		const x = u / (1 + sigma * u);
+		top += w2 * x * (q - q0 / (1 + sigma * u));
+		bottom += w2 * x * x;
+	}
+	const kappa = Math.max(0, top / bottom);
+	let miss = 0;
+	for (const { u, q, w2 } of points)
+		miss += w2 * ((q0 + kappa * u) / (1 + sigma * u) - q) ** 2;
+	return { kappa, sigma, miss };
+}
+
+/**
+ * The strengths that miss the readings least, with ln σ of the three channels drawn to a common value.
+ *
+ * Without the tie, a channel that hardly changes leaves its σ free and the dose read from a color unusable. Both σ and
+ * the common value are looked for on one grid, so that the answer is the same everywhere.
+ */
+function tied(channels: readonly Channel[]): Strength[] {
+	const scans = channels.map((channel) =>
+		SIGMAS.map((sigma) => withSigma(channel, sigma)),
+	);
+	const misses = scans.map((scan) => scan.map(({ miss }) => miss));
+	let best = { miss: Number.POSITIVE_INFINITY, places: [] as number[] };
+	for (let common = 0; common < SIGMAS.length; common += 1) {
+		let miss = 0;
+		const places = misses.map((each) => {
+			const place = nearest(each, common);
+			miss += tiedMiss(each, place, common);
+			return place;
+		});
+		if (miss < best.miss) best = { miss, places };
+	}
+	return best.places.map((place, j) => {
+		const { kappa = 0, sigma = 0 } = scans[j]?.[place] ?? {};
+		return { kappa, sigma };
+	});
+}
+
+const tiedMiss = (
+	misses: readonly number[],
+	place: number,
+	common: number,
+): number =>
+	(misses[place] as number) + (TIES[Math.abs(place - common)] as number);
+
+/** The place on the grid that misses least, being tied to the common one. */
+function nearest(misses: readonly number[], common: number): number {
+	let best = 0;
+	let least = Number.POSITIVE_INFINITY;
+	for (let place = 0; place < misses.length; place += 1) {
+		const miss = tiedMiss(misses, place, common);
+		if (miss < least) {
+			least = miss;
+			best = place;
+		}
+	}
+	return best;
+}
