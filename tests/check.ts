@@ -21,7 +21,9 @@ const started = Date.now();
 const steps = Object.values(STEPS).map((step) => run(step));
 const built = steps.at(-1)?.passed === true;
 const browser = built ? browserOrGetOne() : undefined;
-const tests = built ? ranTests(browser, process.argv.slice(2)) : undefined;
+const tests = built
+	? await ranTests(browser, process.argv.slice(2))
+	: undefined;
 
 const { lines, passed } = closing({
 	steps,

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { browserTests } from "./browser-tests";
 
 const read = (file: string): string =>
 	readFileSync(join(import.meta.dirname, "../..", file), "utf8");
@@ -22,4 +23,10 @@ test("every script that a document names is there", () => {
 	expect(named.length).toBeGreaterThan(0);
 	for (const [, name = ""] of named)
 		expect(Object.keys(scripts)).toContain(name);
+});
+
+test("the tests that need a browser are found by what they import", async () => {
+	const found = await browserTests();
+	expect(found.length).toBeGreaterThan(0);
+	expect(found).not.toContain("tests/check/command.test.ts");
 });

@@ -1,27 +1,26 @@
 import { readFileSync, rmSync } from "node:fs";
+import { browserTests } from "./browser-tests";
 import { run } from "./steps";
 import { type Report, type Tally, tally } from "./tally";
 
 const REPORT = "artifacts/tests.json";
 
-/** Tests that drive the page: nothing to run them with where there is no browser. */
-const PAGE_TESTS = "tests/desk/page/**";
-
-/** Runs the tests, all or those whose file names hold one of the words. */
-export function ranTests(
+/** Runs the tests, all or those whose file names hold one of the words; without a browser not those that drive one. */
+export async function ranTests(
 	browser: string | undefined,
 	words: readonly string[],
-): Tally {
+): Promise<Tally> {
+	const without = browser ? [] : await browserTests();
 	rmSync(REPORT, { force: true });
 	const { passed } = run([
 		"Tests",
 		"vitest",
 		[
 			"run",
-			"--reporter=dot",
+			"--reporter=default",
 			"--reporter=json",
 			`--outputFile.json=${REPORT}`,
-			...(browser ? [] : ["--exclude", PAGE_TESTS]),
+			...without.flatMap((file) => ["--exclude", file]),
 			...words,
 		],
 	]);
