@@ -15,7 +15,7 @@ export function loadRows(): Row[] {
 	const again = milliseconds(() => loaded(script)("READ_LENGTH", ["650 mm"]));
 	return [
 		sizeRow("Code.js", code, 160),
-		sizeRow("Panel.html", distText("Panel.html"), 160),
+		sizeRow("Panel.html", distText("Panel.html"), 120),
 		{
 			what: "Code.js, parse, load and first call",
 			figure: ms(first),

@@ -307,9 +307,9 @@ describe("size", () => {
 		]);
 	});
 
-	test("Panel.html over 160 kB is refused", () => {
-		expect(withPanel(`${PANEL}<!-- ${"x".repeat(160_000)} -->`)).toEqual([
-			expect.stringMatching(/^Panel\.html has 160\.\d kB, more than 160$/),
+	test("Panel.html over 120 kB is refused", () => {
+		expect(withPanel(`${PANEL}<!-- ${"x".repeat(120_000)} -->`)).toEqual([
+			expect.stringMatching(/^Panel\.html has 120\.\d kB, more than 120$/),
 		]);
 	});
 });
