@@ -1,14 +1,14 @@
 /** `RangeList` of the script: one format on many ranges in one call. */
 import { type Call, signature } from "./call";
-import type { Place } from "./place";
 import {
 	clearCells,
-	rangeService,
 	sidesOf,
 	writeBorders,
 	writeStyle,
 	writeValues,
-} from "./range";
+} from "./fill";
+import type { Place } from "./place";
+import { rangeService } from "./range";
 import { STYLES } from "./style";
 
 type RangeList = GoogleAppsScript.Spreadsheet.RangeList;

@@ -1,0 +1,58 @@
+/** Notes of cells. */
+import type { Worksheet } from "@univerjs/core";
+import {
+	RemoveNoteMutation,
+	SheetsNoteModel,
+	UpdateNoteMutation,
+} from "@univerjs/sheets-note";
+import type { Call } from "./call";
+import { change } from "./change";
+
+export function writeNote(
+	call: Call,
+	sheet: Worksheet,
+	row: number,
+	column: number,
+	note: unknown,
+): void {
+	const sheetId = sheet.getSheetId();
+	const cell = { sheetId, row, col: column };
+	const notes = call.host.book.engine.univer
+		.__getInjector()
+		.get(SheetsNoteModel);
+	const old = notes.getNote(call.host.book.workbook.getId(), sheetId, {
+		row,
+		col: column,
+	});
+	if (note === null || note === "") {
+		if (old) change(call, sheet, RemoveNoteMutation.id, cell);
+		return;
+	}
+	change(call, sheet, UpdateNoteMutation.id, {
+		...cell,
+		note: {
+			id: `note_${sheetId}_${row}_${column}`,
+			row,
+			col: column,
+			width: 220,
+			height: 90,
+			note: String(note),
+			show: false,
+		},
+	});
+}
+
+export function noteAt(
+	call: Call,
+	sheet: Worksheet,
+	row: number,
+	column: number,
+) {
+	const { book } = call.host;
+	const notes = book.engine.univer.__getInjector().get(SheetsNoteModel);
+	const found = notes.getNote(book.workbook.getId(), sheet.getSheetId(), {
+		row,
+		col: column,
+	});
+	return found?.note ?? "";
+}

@@ -1,0 +1,103 @@
+/** Rows and columns of a tab: how many, how wide, out of sight or not. */
+import type { Worksheet } from "@univerjs/core";
+import {
+	SetColHiddenMutation,
+	SetColVisibleMutation,
+	SetRowHiddenMutation,
+	SetRowVisibleMutation,
+	SetWorksheetColWidthMutation,
+	SetWorksheetRowHeightMutation,
+} from "@univerjs/sheets";
+import type { Call } from "./call";
+import { change } from "./change";
+import { placeBySize, type SheetPlace, sheetAt } from "./place";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+const columnsFrom = (sheet: Worksheet, column: number, count: number) => ({
+	startRow: 0,
+	endRow: sheet.getRowCount() - 1,
+	startColumn: column - 1,
+	endColumn: column + count - 2,
+});
+const rowsFrom = (sheet: Worksheet, row: number, count: number) => ({
+	startColumn: 0,
+	endColumn: sheet.getColumnCount() - 1,
+	startRow: row - 1,
+	endRow: row + count - 2,
+});
+
+export function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
+	const sheet = () => sheetAt(call, place);
+	const facade = () => {
+		call.written = true;
+		const found = call.host.book.workbook.getSheetBySheetId(place.sheetId);
+		if (!found) throw new Error(`Sheet ${place.sheetId} not found`);
+		return found;
+	};
+	const checkCut = (first: number, count: number, all: number, of: string) => {
+		if (first < 1 || count < 1 || first + count - 1 > all)
+			throw new Error("Those rows or columns are out of bounds.");
+		if (count >= all)
+			throw new Error(`You can't delete all the ${of} on the sheet.`);
+	};
+	const deleteRows = (first: number, count: number) => {
+		checkCut(first, count, sheet().getRowCount(), "rows");
+		facade().deleteRows(first - 1, count);
+	};
+	const deleteColumns = (first: number, count: number) => {
+		checkCut(first, count, sheet().getColumnCount(), "columns");
+		facade().deleteColumns(first - 1, count);
+	};
+	return {
+		deleteRows,
+		deleteRow(row: number) {
+			deleteRows(row, 1);
+			return self();
+		},
+		deleteColumns,
+		deleteColumn(column: number) {
+			deleteColumns(column, 1);
+			return self();
+		},
+		insertRowsAfter: (row: number, count: number) => {
+			facade().insertRowsAfter(row - 1, count);
+			return self();
+		},
+		insertColumnsAfter: (column: number, count: number) => {
+			facade().insertColumnsAfter(column - 1, count);
+			return self();
+		},
+	};
+}
+
+/** Widths, heights, and what is hidden. */
+export function sizeMethods(call: Call, place: SheetPlace) {
+	const sheet = () => sheetAt(call, place);
+	const columns = (id: string, column: number, count: number, rest = {}) => {
+		const ranges = [columnsFrom(sheet(), column, count)];
+		placeBySize(sheet(), [1, column, 1, count]);
+		change(call, sheet(), id, { ranges, ...rest });
+	};
+	const rows = (id: string, row: number, count: number, rest = {}) => {
+		const ranges = [rowsFrom(sheet(), row, count)];
+		placeBySize(sheet(), [row, 1, count, 1]);
+		change(call, sheet(), id, { ranges, ...rest });
+	};
+	const setWidths = (column: number, count: number, colWidth: number) =>
+		columns(SetWorksheetColWidthMutation.id, column, count, { colWidth });
+	const setHeights = (row: number, count: number, rowHeight: number) =>
+		rows(SetWorksheetRowHeightMutation.id, row, count, { rowHeight });
+	return {
+		setWidths,
+		setHeights,
+		hideColumns: (column: number, count = 1) =>
+			columns(SetColHiddenMutation.id, column, count),
+		showColumns: (column: number, count = 1) =>
+			columns(SetColVisibleMutation.id, column, count),
+		hideRows: (row: number, count = 1) =>
+			rows(SetRowHiddenMutation.id, row, count),
+		showRows: (row: number, count = 1) =>
+			rows(SetRowVisibleMutation.id, row, count),
+	};
+}
