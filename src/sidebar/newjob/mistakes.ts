@@ -1,9 +1,10 @@
 /** What keeps the form from being a job, at the field where it is wrong, in the words the cells use. */
 import { callFunction } from "../../functions/call";
+import { area, type CellParam, length } from "../../functions/declare";
 import { PIECE_TAKEOFF } from "../../functions/takeoff";
 import { TONE_WEIGHTS } from "../../functions/tones";
 import type { PanelStart } from "../../sheets/messages";
-import { cutoutCells, pieceCells, toneCells } from "./cells";
+import { type Cell, cutoutCells, pieceCells, toneCells } from "./cells";
 import {
 	CUTOUT_FIELDS,
 	filledPieces,
@@ -70,6 +71,16 @@ function jobMistakes(
 	return found;
 }
 
+const FACE_AREA = area("", { optional: true });
+const FIRST_LENGTH = length("", { optional: true });
+
+/** PIECE_TAKEOFF's own, but for A: it reads that late, when it knows the shape, and its mistake is wanted with the others. */
+function pieceColumns(cells: readonly Cell[]): CellParam<unknown>[] {
+	const columns = columnsOf(PIECE_TAKEOFF, "pieces");
+	columns[3] = cells[2] === "area" ? FACE_AREA : FIRST_LENGTH;
+	return columns;
+}
+
 function pieceTable(form: JobForm): FormTable {
 	return {
 		name: "pieces",
@@ -78,7 +89,7 @@ function pieceTable(form: JobForm): FormTable {
 			cells: pieceCells(row),
 		})),
 		fields: Object.entries(PIECE_FIELDS),
-		columns: columnsOf(PIECE_TAKEOFF, "pieces"),
+		columns: pieceColumns,
 	};
 }
 
@@ -86,7 +97,7 @@ const cutoutTable = (form: JobForm): FormTable => ({
 	name: "cutouts",
 	rows: form.cutouts.map((row) => ({ key: row.key, cells: cutoutCells(row) })),
 	fields: Object.entries(CUTOUT_FIELDS),
-	columns: columnsOf(PIECE_TAKEOFF, "cutouts"),
+	columns: () => columnsOf(PIECE_TAKEOFF, "cutouts"),
 });
 
 function pieceMistakes(form: JobForm): Mistakes {
@@ -129,7 +140,7 @@ function toneMistakes(form: JobForm): Mistakes {
 			["share", "share"],
 			...pigments.map((pigment) => [doseField(pigment), pigment] as const),
 		],
-		columns: columnsOf(TONE_WEIGHTS, "tones", pigments.length),
+		columns: () => columnsOf(TONE_WEIGHTS, "tones", pigments.length),
 	};
 	const found = cellMistakes(tones, form.units);
 	if (found.size > 0) return found;

@@ -14,7 +14,8 @@ export interface FormTable {
 	rows: readonly { key: number; cells: readonly Cell[] }[];
 	/** Field and the word that sentences use for it, a column each. */
 	fields: readonly (readonly [field: string, word: string])[];
-	columns: readonly CellParam<unknown>[];
+	/** How each cell of a row is read. */
+	columns(cells: readonly Cell[]): readonly CellParam<unknown>[];
 }
 
 /** The field's id in the page; the field `row` stands for the row as a whole. */
@@ -48,14 +49,16 @@ export function sentenceOf(work: () => unknown): string | undefined {
 /** Reads every cell by its own column's rule. */
 export function cellMistakes(table: FormTable, units: Units): Mistakes {
 	const found: Mistakes = new Map();
-	for (const { key, cells } of table.rows)
+	for (const { key, cells } of table.rows) {
+		const columns = table.columns(cells);
 		table.fields.forEach(([field, word], index) => {
-			const column = table.columns[index];
+			const column = columns[index];
 			const cell = cells[index];
 			if (!column || (column.optional && cell === "")) return;
 			const sentence = sentenceOf(() => column.read(word, cell, units));
 			if (sentence) found.set(fieldId(key, field), sentence);
 		});
+	}
 	return found;
 }
 

@@ -62,6 +62,8 @@ describe("pieces", () => {
 		[{ ...BAR, a: "" }, "a: A is blank"],
 		[{ ...BAR, a: "2,440" }, 'a: A: "2,440" can be read in two ways'],
 		[{ ...BAR, b: "wide" }, 'b: B: "wide" is not a length'],
+		[{ ...BAR, shape: "area", a: "-2" }, "a: A must be above 0 m², got -2"],
+		[{ ...BAR, shape: "area", a: "2 m2" }, "a: A must be a number"],
 		[{ ...BAR, c: "100" }, "c: C must be blank"],
 		[{ ...BAR, shape: "L", c: "2000", d: "100" }, "c: C must be below A"],
 		[{ ...BAR, dropHeight: "60" }, "dropRun: drop run is blank"],
@@ -74,12 +76,13 @@ describe("pieces", () => {
 	test("every wrong field is marked at once", () => {
 		const form = withPieces(
 			{ ...BAR, quantity: "-1", thickness: "" },
-			{ ...BAR, name: "Top", a: "?" },
+			{ ...BAR, name: "Top", a: "?", b: "-1" },
 		);
 		expect(told(form).map((line) => line.split(":")[0])).toEqual([
 			"quantity",
 			"thickness",
 			"a",
+			"b",
 		]);
 	});
 
