@@ -3,9 +3,8 @@ import type { Tab } from "../src/template/plan";
 /** A row an ingredient; the job picks a mix by its name. */
 export const mixes: Tab = {
 	name: "Mixes",
-	color: "#5b6770",
 	rows: 64,
-	widths: [190, 190, 70, 80, 80, 80, 80, 90, 80, 90, 90, 90],
+	widths: [190, 190, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
 	frozenRows: 4,
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Mixes"]] },

@@ -3,9 +3,8 @@ import type { Tab } from "../src/template/plan";
 /** The studio's pigments; a dose is a share of binder in every job. */
 export const pigments: Tab = {
 	name: "Pigments",
-	color: "#5b6770",
 	rows: 34,
-	widths: [190, 80, 90, 110, 110, 130, 90, 90],
+	widths: [190, 90, 90, 90, 90, 90, 90, 90],
 	frozenRows: 4,
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Pigments"]] },

@@ -3,7 +3,6 @@ import type { Tab } from "../src/template/plan";
 /** The studio's own numbers, one set a workbook. */
 export const studio: Tab = {
 	name: "Studio",
-	color: "#5b6770",
 	rows: 20,
 	widths: [230, 110, 470],
 	frozenRows: 2,

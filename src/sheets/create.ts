@@ -3,7 +3,7 @@ import { jobTabs, starter, studioTabs } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { JobInput } from "../template/job";
 import { checkedFields } from "./input";
-import { locked } from "./lock";
+import { waitForTurn } from "./lock";
 import type { JobMade } from "./messages";
 import {
 	allNames,
@@ -37,11 +37,10 @@ interface Plan {
 /** The job's number and tabs. @throws InputError for a job that cannot be, Error when the workbook would not take it. */
 export function createdJob(input: unknown): JobMade {
 	const job = checkedFields(input);
-	return locked(() => {
-		const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
-		const found = foundIn(spreadsheet, job);
-		return written(spreadsheet, planned(job, found), found.tabs.length);
-	});
+	waitForTurn();
+	const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
+	const found = foundIn(spreadsheet, job);
+	return written(spreadsheet, planned(job, found), found.tabs.length);
 }
 
 function foundIn(spreadsheet: Spreadsheet, job: JobInput): Found {

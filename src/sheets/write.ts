@@ -78,7 +78,7 @@ function setFrame({ page, sheet }: Grid): void {
 	if (frozenRows) sheet.setFrozenRows(frozenRows);
 	if (frozenColumns) sheet.setFrozenColumns(frozenColumns);
 	for (const columns of hidden) sheet.hideColumns(...columnsOf(columns));
-	sheet.setTabColor(color);
+	if (color) sheet.setTabColor(color);
 }
 
 /** Asks before anything but an input is changed; where all is input there is nothing to ask. */

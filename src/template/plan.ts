@@ -81,7 +81,8 @@ export interface Rule {
 export interface Tab {
 	/** Job tabs are written as `14 Tones`. */
 	name: string;
-	color: string;
+	/** Of the tab itself; a job's tabs have one, so that they stand out from the studio's. */
+	color?: string;
 	/** Grid size: new tabs are cut to it. */
 	rows: number;
 	/** Column widths in pixels, from column A; their number is the number of columns. */
