@@ -41,6 +41,7 @@ export function callFunction(
 			entry[1].kind === "list" || entry[1].kind === "table",
 	);
 	const rows = readRows(groups, raw, units);
+	if (!fn.answer.beside) mustHaveRows(groups, rows);
 	const compute = (scalars: Record<string, unknown>) =>
 		fn.compute(
 			{ ...scalars, ...rows.values },
@@ -52,6 +53,13 @@ export function callFunction(
 			? mapScalars(fn, cells, raw, units, compute)
 			: oneTable(fn, cells, raw, units, rows, compute);
 	return asCells(answers);
+}
+
+/** Where no answer stands beside the rows, nothing but blank rows is nothing to answer. */
+function mustHaveRows(params: readonly Named[], rows: Rows): void {
+	for (const [name, { optional }] of params)
+		if (!optional && rows.values[name]?.length === 0)
+			throw new InputError(`${name} is blank`);
 }
 
 function unitsOf(fn: SheetFunction, raw: Record<string, unknown>): UnitSystem {
