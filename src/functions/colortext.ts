@@ -12,9 +12,9 @@ const NUMBER = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/;
  */
 export function colorIn(name: string, cell: unknown): Lab {
 	const text = typeof cell === "string" ? cell.trim() : "";
-	// First, since #000000 looks like an error cell.
 	if (/^#[0-9a-f]{6}$/i.test(text)) return labOfHex(text);
-	const value = filled(name, cell);
+	// Digits after # are a slip of the pen, not an error cell.
+	const value = /^#[0-9a-f]+$/i.test(text) ? text : filled(name, cell);
 	const [l, a, b] = measured(text);
 	if (l === undefined || a === undefined || b === undefined)
 		throw new InputError(
