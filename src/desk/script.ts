@@ -95,7 +95,7 @@ export function loadScript(
 		const functions = load(
 			...services.map((service) => given[service]),
 		) as Record<string, (...values: unknown[]) => unknown>;
-		const called = functions[name];
+		const called = script.names.includes(name) ? functions[name] : undefined;
 		if (!called) throw new Error(`Script function not found: ${name}`);
 		const answer = called(...args.map(adopt));
 		const left = realm.globals().filter((global) => !known.has(global));

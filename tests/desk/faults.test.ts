@@ -134,3 +134,25 @@ function get() { return SpreadsheetApp.getActive().getSheets()[0].getRange("B1")
 	]);
 	expect(answers).toEqual([null, 2, null, 10]);
 });
+
+it("a kept workbook opens as it was, properties, protections and all", async () => {
+	const code = `
+function fill() {
+	var ss = SpreadsheetApp.getActive(), s = ss.getSheets()[0];
+	s.getRange("A1:A2").setValues([[4], ["=TWICE(A1)"]]);
+	s.getRange("A1").setNote("n").setBackground("#ff0000").protect().setDescription("d");
+	ss.setNamedRange("kept", s.getRange("A2"));
+	PropertiesService.getDocumentProperties().setProperty("a", "b");
+}
+function TWICE(x) { return 2 * x; }`;
+	const first = await open(code);
+	await first.call("fill");
+	const saved = JSON.parse(JSON.stringify(first.save()));
+	const state = first.state();
+	const again = await open(code, { saved });
+	expect(again.state()).toBe(state);
+	again.type("Sheet1", "A1", "5");
+	await again.settle();
+	expect(again.read("Sheet1", "A2")).toEqual([[10]]);
+	expect(again.named("kept")).toEqual({ tab: "Sheet1", range: "A2" });
+});

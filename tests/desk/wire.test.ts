@@ -48,7 +48,8 @@ it("private and missing functions are not found", async () => {
 	await expect(desk.call("hidden_")).rejects.toThrow(
 		"Script function not found: hidden_",
 	);
-	await expect(desk.call("nothing")).rejects.toThrow(
-		"Script function not found: nothing",
-	);
+	for (const name of ["nothing", "constructor", "toString"])
+		await expect(desk.call(name)).rejects.toThrow(
+			`Script function not found: ${name}`,
+		);
 });

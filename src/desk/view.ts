@@ -1,0 +1,85 @@
+/** What can be seen of the workbook without touching it. */
+import { formatA1 } from "./a1";
+import { type Book, blockOf, mapBlock, sheets, tabNamed } from "./book";
+import type { CellError, Desk } from "./contract";
+import type { CellFunctions } from "./functions";
+import { namedRange } from "./names";
+import { displayAt, formulaAt, isCalculated, rawAt, valueAt } from "./values";
+
+type View = Pick<
+	Desk,
+	"display" | "errorAt" | "errors" | "formula" | "named" | "read" | "tabs"
+>;
+
+const ERROR_TEXT =
+	/^#(?:ERROR!|REF!|N\/A|NAME\?|VALUE!|NUM!|DIV\/0!|NULL!|CALC!)$/;
+
+export function viewOf(book: Book, functions: CellFunctions): View {
+	const errorAt = (tab: string, cell: string): CellError | undefined => {
+		const sheet = tabNamed(book, tab);
+		const { startRow: row, startColumn: column } = blockOf(sheet, cell);
+		const shown = rawAt(book, sheet, row, column);
+		const isError =
+			typeof shown === "string" &&
+			ERROR_TEXT.test(shown) &&
+			isCalculated(book, sheet, row, column);
+		if (!isError) return undefined;
+		const caller = { sheetId: sheet.getSheetId(), row, column };
+		return {
+			tab,
+			cell,
+			shown,
+			message: functions
+				.messagesAt(caller, formulaAt(book, sheet, row, column))
+				.join("; "),
+		};
+	};
+
+	return {
+		read(tab, range) {
+			const sheet = tabNamed(book, tab);
+			return mapBlock(blockOf(sheet, range), (row, column) =>
+				valueAt(book, sheet, row, column),
+			);
+		},
+		display(tab, range) {
+			const sheet = tabNamed(book, tab);
+			return mapBlock(blockOf(sheet, range), (row, column) =>
+				displayAt(book, sheet, row, column),
+			);
+		},
+		formula(tab, cell) {
+			const sheet = tabNamed(book, tab);
+			const { startRow, startColumn } = blockOf(sheet, cell);
+			return formulaAt(book, sheet, startRow, startColumn);
+		},
+		named(name) {
+			const cells = namedRange(book, name)?.cells;
+			return (
+				cells && { tab: cells.sheet.getName(), range: formatA1(cells.block) }
+			);
+		},
+		tabs: () => sheets(book).map((sheet) => sheet.getName()),
+		errorAt,
+		errors: () =>
+			sheets(book).flatMap((sheet) => {
+				const whole = {
+					startRow: 0,
+					startColumn: 0,
+					endRow: sheet.getRowCount() - 1,
+					endColumn: sheet.getColumnCount() - 1,
+				};
+				return mapBlock(whole, (row, column) => {
+					const value = rawAt(book, sheet, row, column);
+					if (typeof value !== "string" || !value.startsWith("#")) return [];
+					const cell = formatA1({
+						startRow: row,
+						endRow: row,
+						startColumn: column,
+						endColumn: column,
+					});
+					return errorAt(sheet.getName(), cell) ?? [];
+				}).flat(2);
+			}),
+	};
+}
