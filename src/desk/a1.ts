@@ -60,7 +60,12 @@ export function formatA1(block: Block): string {
 	return first === last ? first : `${first}:${last}`;
 }
 
-/** The same with `$`: what a named range holds. */
+/** `B2` of row and column counted from 0. */
+export function cellA1(row: number, column: number): string {
+	return `${columnLetters(column)}${row + 1}`;
+}
+
+/** A block with `$`: what a named range holds. */
 export function formatAbsolute(block: Block): string {
 	return formatA1(block).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
 }

@@ -5,6 +5,7 @@ import { isPublic, loadScript, type Script } from "./script";
 import { refusedServices, SERVICES } from "./services/services";
 
 export interface CellFunctions {
+	names: readonly string[];
 	classes: EngineFunction[];
 	/** Calls since the last reset. */
 	calls(): number;
@@ -63,6 +64,7 @@ export function cellFunctions(
 	};
 	const names = script.names.filter((name) => isPublic(script, name));
 	return {
+		names,
 		classes: [
 			...names.map((name) => bridged(name, invoke, enabled, failed)),
 			arrayFormula(),

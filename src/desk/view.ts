@@ -1,10 +1,12 @@
 /** What can be seen of the workbook without touching it. */
-import { formatA1 } from "./a1";
+import type { Worksheet } from "@univerjs/core";
+import { cellA1, formatA1 } from "./a1";
 import { type Book, blockOf, mapBlock, sheets, tabNamed } from "./book";
 import type { CellError, Desk } from "./contract";
 import type { CellFunctions } from "./functions";
 import { namedRange } from "./names";
 import { displayAt, formulaAt, isCalculated, rawAt, valueAt } from "./values";
+import { neverLoading } from "./volatile";
 
 type View = Pick<
 	Desk,
@@ -35,6 +37,20 @@ export function viewOf(book: Book, functions: CellFunctions): View {
 		};
 	};
 
+	const errorsOf = (sheet: Worksheet) => {
+		const whole = {
+			startRow: 0,
+			startColumn: 0,
+			endRow: sheet.getRowCount() - 1,
+			endColumn: sheet.getColumnCount() - 1,
+		};
+		const cells = mapBlock(whole, (row, column) => {
+			const value = rawAt(book, sheet, row, column);
+			if (typeof value !== "string" || !value.startsWith("#")) return [];
+			return errorAt(sheet.getName(), cellA1(row, column)) ?? [];
+		});
+		return cells.flat(2);
+	};
 	return {
 		read(tab, range) {
 			const sheet = tabNamed(book, tab);
@@ -61,25 +77,9 @@ export function viewOf(book: Book, functions: CellFunctions): View {
 		},
 		tabs: () => sheets(book).map((sheet) => sheet.getName()),
 		errorAt,
-		errors: () =>
-			sheets(book).flatMap((sheet) => {
-				const whole = {
-					startRow: 0,
-					startColumn: 0,
-					endRow: sheet.getRowCount() - 1,
-					endColumn: sheet.getColumnCount() - 1,
-				};
-				return mapBlock(whole, (row, column) => {
-					const value = rawAt(book, sheet, row, column);
-					if (typeof value !== "string" || !value.startsWith("#")) return [];
-					const cell = formatA1({
-						startRow: row,
-						endRow: row,
-						startColumn: column,
-						endColumn: column,
-					});
-					return errorAt(sheet.getName(), cell) ?? [];
-				}).flat(2);
-			}),
+		errors: () => [
+			...sheets(book).flatMap((sheet) => errorsOf(sheet)),
+			...neverLoading(book, functions.names),
+		],
 	};
 }

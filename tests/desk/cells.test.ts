@@ -313,3 +313,59 @@ describe("calls", () => {
 		expect(desk.read("Sheet1", "A1")).toEqual([["#NAME?"]]);
 	});
 });
+
+describe("functions that would load for ever", () => {
+	const CODE = "function TWICE(x) { return [[2 * x], [x]]; }";
+
+	it.each([
+		["directly", [["A1", "=TWICE(TODAY())"]], "A1"],
+		[
+			"through a cell",
+			[
+				["A1", "=TODAY()+1"],
+				["B1", "=TWICE(A1)"],
+			],
+			"B1",
+		],
+		[
+			"through a spill",
+			[
+				["A1", "=SEQUENCE(3,1,TODAY())"],
+				["B1", "=TWICE(A3)"],
+			],
+			"B1",
+		],
+		[
+			"through another tab's range",
+			[
+				["A1", "=TODAY()"],
+				["B1", "=SUM(Sheet1!A1:A2)"],
+				["C1", "=TWICE(B1)"],
+			],
+			"C1",
+		],
+	])("are told of, %s", async (_, formulas, cell) => {
+		const desk = await open(CODE);
+		for (const [at = "", formula = ""] of formulas)
+			desk.type("Sheet1", at, formula);
+		await desk.settle();
+		const where = formulas[0]?.[0];
+		expect(desk.errors()).toEqual([
+			{
+				tab: "Sheet1",
+				cell,
+				shown: "Loading...",
+				message: `a custom function cannot depend on TODAY (Sheet1!${where})`,
+			},
+		]);
+	});
+
+	it("are not those that do not read it", async () => {
+		const desk = await open(CODE);
+		desk.type("Sheet1", "A1", "=TODAY()");
+		desk.type("Sheet1", "B1", "=TWICE(C1)");
+		desk.type("Sheet1", "B4", '=TWICE(LEN("TODAY() A1"))');
+		await desk.settle();
+		expect(desk.errors()).toEqual([]);
+	});
+});

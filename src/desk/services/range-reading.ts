@@ -1,6 +1,6 @@
 /** What a range of the script can be asked. */
 import type { Worksheet } from "@univerjs/core";
-import { type Block, formatA1 } from "../a1";
+import { type Block, cellA1, formatA1 } from "../a1";
 import { mapBlock } from "../book";
 import {
 	displayAt,
@@ -20,12 +20,7 @@ function checkReadable(call: Call, sheet: Worksheet, block: Block): void {
 	if (!call.written) return;
 	mapBlock(block, (row, column) => {
 		if (!isCalculated(call.host.book, sheet, row, column)) return;
-		const cell = formatA1({
-			startRow: row,
-			endRow: row,
-			startColumn: column,
-			endColumn: column,
-		});
+		const cell = cellA1(row, column);
 		throw new Error(
 			`${sheet.getName()}!${cell} is calculated and this call has already written: read first, write last`,
 		);

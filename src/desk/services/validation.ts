@@ -10,7 +10,7 @@ import {
 } from "@univerjs/core";
 import { deserializeListOptions, serializeListOptions } from "@univerjs/sheets";
 import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
-import { formatA1, formatAbsolute, quoteTab, splitReference } from "../a1";
+import { cellA1, formatAbsolute, quoteTab, splitReference } from "../a1";
 import { type Book, blockOf, mapBlock, tabNamed } from "../book";
 import { rawAt } from "../values";
 import { engineFormula } from "../writing";
@@ -197,12 +197,7 @@ export function checkValid(
 		.getRuleByLocation(book.workbook.getId(), sheet.getSheetId(), row, column);
 	const strict = rule?.errorStyle === DataValidationErrorStyle.STOP;
 	if (!rule || !strict || !refuses(book, rule, value)) return;
-	const cell = formatA1({
-		startRow: row,
-		endRow: row,
-		startColumn: column,
-		endColumn: column,
-	});
+	const cell = cellA1(row, column);
 	throw new Error(
 		`The data you entered in cell ${cell} violates the data validation rules set on this cell.`,
 	);
