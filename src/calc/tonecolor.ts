@@ -1,14 +1,8 @@
 /** The color of a tone, from a table of swatches in which each pigment has a column of doses. */
 import type { Lab } from "./color";
 import { InputError } from "./errors";
-import {
-	absorptions,
-	type Fit,
-	fitted,
-	mixedColor,
-	type Swatch,
-	shareOfRange,
-} from "./swatches";
+import { absorptions, mixedColor } from "./kubelka";
+import { type Fit, fitted, type Swatch, shareOfRange } from "./swatches";
 
 export interface SwatchRow {
 	/** A pigment each. */

@@ -1,13 +1,7 @@
 /** The pull-off plan as rows of cells. */
 import { InputError } from "../calc/errors";
-import {
-	type PlanRow,
-	pullOffRows,
-	pullOffSteps,
-	type Refused,
-	type Step,
-	type Vessel,
-} from "../calc/pulloff";
+import { type PlanRow, pullOffRows, type Refused } from "../calc/pulloff";
+import { pullOffSteps, type Step, type Vessel } from "../calc/steps";
 import type { Dosing, Tone } from "../calc/tones";
 import type { CellValue } from "./declare";
 import { fromSi, toSi, type UnitSystem, unitName } from "./units";

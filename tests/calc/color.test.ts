@@ -22,7 +22,7 @@ const lab = fc.record({
 });
 
 describe("L*, a*, b*", () => {
-	// colour-science/colour, models/tests/test_cie_lab.py (confirmed): XYZ and the white's x, y.
+	// Colour for Python, models/tests/test_cie_lab.py (confirmed): XYZ and the white's x, y.
 	const D65: readonly [number, number] = [0.3127, 0.329];
 	const D50: readonly [number, number] = [0.3457, 0.3585];
 	test.each([

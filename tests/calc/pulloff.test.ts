@@ -1,12 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { vesselChains } from "../../src/calc/chains";
-import {
-	type PlanRow,
-	pullOffRows,
-	pullOffSteps,
-	type Step,
-} from "../../src/calc/pulloff";
+import { type PlanRow, pullOffRows } from "../../src/calc/pulloff";
+import { pullOffSteps, type Step } from "../../src/calc/steps";
 import { sum, type Tone } from "../../src/calc/tones";
 
 /** Few distinct values, so that tones are often comparable, equal, or of equal share. */

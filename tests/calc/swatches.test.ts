@@ -12,10 +12,12 @@ import { doseFinder, nearestU } from "../../src/calc/dosecolor";
 import {
 	absorptionOf,
 	absorptions,
+	reflectanceOf,
+} from "../../src/calc/kubelka";
+import {
 	type Fit,
 	fitted,
 	fittedColor,
-	reflectanceOf,
 	type Swatch,
 	shareOfRange,
 } from "../../src/calc/swatches";

@@ -58,7 +58,7 @@ export const published: PublishedFile = {
 			expected: "#767676",
 			tolerance: 0,
 			locator:
-				"colour-science/colour, models/rgb/transfer_functions/tests/test_srgb.py",
+				"Colour for Python, models/rgb/transfer_functions/tests/test_srgb.py",
 			note: "linear 0.18 is encoded 0.461356129500442: 117.65 of 255, so 118",
 		},
 	],

@@ -1,0 +1,155 @@
+/** Which castings share a load: the fewest loads, then the lightest heaviest, then list order. */
+import { packing, withRounding } from "./bins";
+import type { Effort } from "./filling";
+import { bestKnown, evened } from "./firstfit";
+import { type Kind, sumsOf } from "./subsets";
+import { sum } from "./tones";
+
+/** Sums looked at for each of three questions: how many loads, how heavy, in which order. About half a second at most. */
+const EFFORT = { fewest: 2.5e6, lightest: 3e6, order: 5e5 };
+
+/** The load of each casting, all of which fit in one. */
+export function sharedLoads(
+	masses: readonly number[],
+	capacityKg: number,
+): readonly number[] {
+	if (masses.length === 0) return [];
+	const kinds = kindsOf(masses);
+	const sums = sumsOf(kinds);
+	const known = bestKnown(masses, capacityKg);
+	if (!sums) return evened(masses, known, capacityKg);
+	const fewest = fewestLoads(masses, kinds, known, capacityKg);
+	const lightest = lightestLoads(masses, kinds, fewest);
+	return inListOrder(masses, lightest);
+}
+
+function kindsOf(masses: readonly number[]): Kind[] {
+	const counts = new Map<number, number>();
+	for (const mass of masses) counts.set(mass, (counts.get(mass) ?? 0) + 1);
+	return [...counts]
+		.map(([mass, count]) => ({ mass, count }))
+		.sort((a, b) => b.mass - a.mass);
+}
+
+const loadCount = (loadOf: readonly number[]): number =>
+	Math.max(0, ...loadOf.map((load) => load + 1));
+
+/** The mass in each load. */
+function levelsOf(
+	masses: readonly number[],
+	loadOf: readonly number[],
+): number[] {
+	const levels = Array<number>(loadCount(loadOf)).fill(0);
+	for (const [i, load] of loadOf.entries())
+		levels[load] = (levels[load] ?? 0) + (masses[i] ?? 0);
+	return levels;
+}
+
+const heaviest = (
+	masses: readonly number[],
+	loadOf: readonly number[],
+): number => Math.max(...levelsOf(masses, loadOf));
+
+/** Which casting is in which load, from how many of each mass are; equal castings in list order. */
+function assigned(
+	masses: readonly number[],
+	kinds: readonly Kind[],
+	bins: readonly (readonly number[])[],
+): number[] {
+	const left = bins.map((counts) => [...counts]);
+	return masses.map((mass) => {
+		const kind = kinds.findIndex((each) => each.mass === mass);
+		const load = left.findIndex((counts) => (counts[kind] ?? 0) > 0);
+		const counts = left[load];
+		if (counts) counts[kind] = (counts[kind] ?? 0) - 1;
+		return load;
+	});
+}
+
+function fewestLoads(
+	masses: readonly number[],
+	kinds: readonly Kind[],
+	known: readonly number[],
+	capacityKg: number,
+): readonly number[] {
+	const effort: Effort = { left: EFFORT.fewest };
+	const least = Math.ceil(sum(masses) / withRounding(capacityKg));
+	for (let loads = least; loads < loadCount(known); loads += 1) {
+		if (effort.left <= 0) break;
+		const levels = Array<number>(loads).fill(0);
+		const { bins } = packing({ kinds, levels, limit: capacityKg, effort });
+		if (bins) return assigned(masses, kinds, bins);
+	}
+	return known;
+}
+
+/** As many loads, the heaviest as light as can be: by halving what is open between a proof and an example. */
+function lightestLoads(
+	masses: readonly number[],
+	kinds: readonly Kind[],
+	found: readonly number[],
+): readonly number[] {
+	const effort: Effort = { left: EFFORT.lightest };
+	const loads = loadCount(found);
+	const levels = Array<number>(loads).fill(0);
+	const sums = sumsOf(kinds);
+	let best = evened(masses, found, heaviest(masses, found));
+	let low = Math.max(sum(masses) / loads, kinds[0]?.mass ?? 0);
+	const below = (limit: number) =>
+		sums?.most(limit) ?? Number.NEGATIVE_INFINITY;
+	while (effort.left > 0) {
+		const high = heaviest(masses, best);
+		const next = below(high * (1 - 2e-9));
+		if (next < low * (1 - 1e-12)) break;
+		const halfway = (low + next) / 2;
+		const limit = below(halfway);
+		if (limit < low * (1 - 1e-12)) {
+			low = Math.min(next, halfway * (1 + 1e-9));
+			continue;
+		}
+		const { bins } = packing({ kinds, levels, limit, effort });
+		if (bins) best = assigned(masses, kinds, bins);
+		else low = limit * (1 + 2e-9);
+	}
+	return best;
+}
+
+/** Loads no heavier, each casting in turn in the earliest load that leaves the others a place. */
+function inListOrder(
+	masses: readonly number[],
+	found: readonly number[],
+): readonly number[] {
+	const effort: Effort = { left: EFFORT.order };
+	const limit = heaviest(masses, found);
+	const loads = loadCount(found);
+	let best = numberedByFirst(found);
+	for (const [i, mass] of masses.entries()) {
+		if (effort.left <= 0) break;
+		const levels = Array<number>(loads).fill(0);
+		for (const [j, load] of best.slice(0, i).entries())
+			levels[load] = (levels[load] ?? 0) + (masses[j] ?? 0);
+		const kinds = kindsOf(masses.slice(i + 1));
+		for (let load = 0; load < (best[i] ?? 0); load += 1) {
+			if (effort.left <= 0) break;
+			if ((levels[load] ?? 0) + mass > withRounding(limit)) continue;
+			const tried = levels.map((level, at) =>
+				at === load ? level + mass : level,
+			);
+			const { bins } = packing({ kinds, levels: tried, limit, effort });
+			if (!bins) continue;
+			const rest = assigned(masses.slice(i + 1), kinds, bins);
+			best = numberedByFirst([...best.slice(0, i), load, ...rest]);
+			break;
+		}
+	}
+	return best;
+}
+
+function numberedByFirst(loadOf: readonly number[]): number[] {
+	const numbers = new Map<number, number>();
+	return loadOf.map((load) => {
+		const number = numbers.get(load) ?? numbers.size;
+		numbers.set(load, number);
+		return number;
+	});
+}
