@@ -6,6 +6,14 @@ import type { Value } from "../template/plan";
 
 type Rows = readonly (readonly Value[])[];
 
+/** The sentence with its table in front, where it does not begin with one: `row 2: …`, or `shape …` of a single row. */
+function placed(sentence: string, table: string): string {
+	if (/^(?:pieces|cutouts|tones|pigments)\b/.test(sentence)) return sentence;
+	return sentence.startsWith("row ")
+		? `${table} ${sentence}`
+		: `${table}: ${sentence}`;
+}
+
 /** Calls a sheet function for its complaints alone; its sentences name the table. */
 function check(name: string, table: string, args: unknown[]): void {
 	const fn = functionNamed(name);
@@ -14,8 +22,7 @@ function check(name: string, table: string, args: unknown[]): void {
 		callFunction(fn, args);
 	} catch (error) {
 		if (!(error instanceof InputError)) throw error;
-		const row = error.message.startsWith("row ") ? `${table} ` : "";
-		throw new InputError(row + error.message);
+		throw new InputError(placed(error.message, table));
 	}
 }
 
@@ -32,7 +39,7 @@ export const checkPieces = (
 	]);
 
 /**
- * Any mass and binder share will do: it is the table that is checked. A job without pigment has nothing to weigh.
+ * Any mass, binder share and, where there is none, pigment will do: it is the table that is checked.
  *
  * @throws InputError for tones that TONE_WEIGHTS refuses.
  */
@@ -41,7 +48,11 @@ export function checkTones(
 	pigments: readonly string[],
 	units: UnitSystem,
 ): void {
-	const filled = tones.filter((row) => row[1] !== "");
-	if (pigments.length === 0 || filled.length < tones.length) return;
-	check("TONE_WEIGHTS", "tones", [tones, [pigments], 1, 1, units]);
+	// a share that nobody has typed yet is no mistake
+	if (tones.some(([, share]) => share === "")) return;
+	const [table, columns] =
+		pigments.length > 0
+			? [tones, pigments]
+			: [tones.map((row) => [...row, ""]), ["any"]];
+	check("TONE_WEIGHTS", "tones", [table, [columns], 1, 1, units]);
 }

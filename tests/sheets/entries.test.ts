@@ -1,0 +1,196 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { Desk, Person } from "../../src/desk/contract";
+import type { PanelStart } from "../../src/sheets/messages";
+import { openWorkbook } from "./workbook";
+
+let desk: Desk;
+const asked: string[] = [];
+const person: Person = {
+	alert: ({ text }) => {
+		asked.push(text);
+		return "OK";
+	},
+};
+beforeEach(async () => {
+	desk = await openWorkbook({ enabled: false, person });
+	asked.length = 0;
+});
+afterEach(() => desk.dispose());
+
+const start = () => desk.call("panelStart") as Promise<PanelStart>;
+
+describe("the menu", () => {
+	test("is built before anybody has allowed anything", () => {
+		expect(
+			desk.menus().map(({ items }) => items.map(({ label }) => label)),
+		).toEqual([["Use in this workbook", "Start a job", "Open the panel"]]);
+	});
+
+	test("is built on installing too, and its building touches nothing else", async () => {
+		const before = desk.state();
+		await desk.call("onInstall");
+		expect(desk.menus()).toHaveLength(1);
+		expect(Object.keys(desk.counts().byName)).toEqual([
+			"SpreadsheetApp.getUi",
+			"Ui.createAddonMenu",
+			"Menu.addItem",
+			"Menu.addToUi",
+		]);
+		expect(desk.state()).toBe(before);
+	});
+
+	test("makes the functions work in a file, and says so", async () => {
+		desk.type("Sheet1", "A1", '=READ_LENGTH("2 m")');
+		await desk.settle();
+		expect(desk.read("Sheet1", "A1")).toEqual([["#NAME?"]]);
+		await desk.choose("Use in this workbook");
+		desk.type("Sheet1", "A2", '=READ_LENGTH("2 m")');
+		await desk.settle();
+		// 2 m are 2000 mm
+		expect(desk.read("Sheet1", "A2")).toEqual([[2000]]);
+		expect(asked.join()).toContain("functions now work in this workbook");
+	});
+
+	test.each(["Start a job", "Open the panel"])(
+		"%s opens the panel",
+		async (label) => {
+			await desk.choose(label);
+			expect(desk.sidebar()).toEqual({ title: "Tonefold", html: "<p>panel" });
+		},
+	);
+});
+
+describe("what the panel starts with", { timeout: 60_000 }, () => {
+	test("is the starter before there are studio tabs, and nothing is written", async () => {
+		const before = desk.state();
+		const { units, unitsFixed, mixes, pigments, jobs } = await start();
+		expect([units, unitsFixed, jobs]).toEqual(["us", false, []]);
+		expect(mixes.length).toBeGreaterThanOrEqual(3);
+		expect(pigments.map(({ name }) => name)).toContain("Umber");
+		expect(desk.state()).toBe(before);
+	});
+
+	test("is the studio's own afterwards, with its jobs", async () => {
+		await desk.call("createDemoJob", ["metric"]);
+		desk.type("Studio", "B4", "CHF");
+		desk.type("Pigments", "E5", "");
+		desk.type("Pigments", "H5", "30");
+		desk.type("Mixes", "A5", "My mix");
+		const now = await start();
+		expect(now).toMatchObject({
+			units: "metric",
+			unitsFixed: true,
+			currency: "CHF",
+			jobs: [{ number: 1, title: "Breakfast room and two baths" }],
+		});
+		expect(now.mixes[0]).toEqual({
+			name: "My mix",
+			ingredients: [
+				{
+					name: "Portland cement",
+					parts: 583,
+					specificGravity: 3.15,
+					binderShare: 1,
+					waterShare: 0,
+				},
+			],
+		});
+		// ASTM C979 allows 10%; 30 for a pack of 1000 g is 0.03 a gram
+		expect(now.pigments[0]).toEqual({
+			name: "Umber",
+			maximum: 0.1,
+			pricePerGram: 0.03,
+		});
+	});
+
+	test.each<[string, string, string, RegExp]>([
+		["Studio", "B5", "", /^Mixer capacity must be a number, got a blank cell/],
+		[
+			"Studio",
+			"B12",
+			"little",
+			/^Air in fresh mix must be a number, got "little"/,
+		],
+		[
+			"Studio",
+			"B3",
+			"imperial",
+			/^Units on the Studio tab must be metric or us, got imperial/,
+		],
+		["Mixes", "C6", "some", /Fly ash: parts must be a number, got "some"/],
+	])("is a sentence when %s!%s holds %j", async (tab, cell, text, sentence) => {
+		await desk.call("createDemoJob", ["metric"]);
+		desk.type(tab, cell, text);
+		await expect(start()).rejects.toThrow(sentence);
+	});
+
+	test("is a sentence when a studio tab is gone", async () => {
+		await desk.call("createDemoJob", ["metric"]);
+		const workbook = desk.engine.api.getActiveWorkbook();
+		const mixes = workbook?.getSheetByName("Mixes");
+		if (mixes) workbook?.deleteSheet(mixes);
+		await expect(start()).rejects.toThrow("The name studio_mixes is gone");
+		await expect(desk.call("createDemoJob", ["metric"])).rejects.toThrow(
+			"The name studio_mixes is gone",
+		);
+	});
+});
+
+test.each([
+	["en_US", ","],
+	["de_DE", ";"],
+	["fr_FR", ";"],
+	["pt_BR", ";"],
+] as const)("in %s arguments stand apart by %s", async (locale, separator) => {
+	desk.dispose();
+	desk = await openWorkbook({ locale });
+	expect((await start()).separator).toBe(separator);
+});
+
+describe("a formula put in", () => {
+	test("goes into the current cell and says where", async () => {
+		desk.select("Sheet1", "C4");
+		expect(await desk.call("insertFormula", ['=READ_LENGTH("2 m")'])).toBe(
+			"C4",
+		);
+		expect(desk.formula("Sheet1", "C4")).toBe('=READ_LENGTH("2 m")');
+	});
+
+	test("never replaces what is there", async () => {
+		desk.type("Sheet1", "C4", "mine");
+		desk.select("Sheet1", "C4");
+		await expect(
+			desk.call("insertFormula", ["=READ_LENGTH(1)"]),
+		).rejects.toThrow("C4 is not blank");
+		expect(desk.read("Sheet1", "C4")).toEqual([["mine"]]);
+	});
+
+	test.each([["READ_LENGTH(1)"], [""], [7], [null]])(
+		"%j is none",
+		async (text) => {
+			await expect(desk.call("insertFormula", [text])).rejects.toThrow(
+				"A formula starts with =",
+			);
+		},
+	);
+});
+
+describe("called from a cell", () => {
+	test.each([
+		'=createDemoJob("metric")',
+		"=onOpen()",
+		"=useInThisWorkbook()",
+		"=startAJob()",
+		"=panelStart()",
+		'=insertFormula("=1+1")',
+	])("%s fails and harms nothing", async (formula) => {
+		await desk.choose("Use in this workbook");
+		asked.length = 0;
+		desk.type("Sheet1", "B2", formula);
+		await desk.settle();
+		expect(desk.tabs()).toEqual(["Sheet1"]);
+		expect(desk.read("Sheet1", "B2")).toEqual([["#ERROR!"]]);
+		expect(asked).toEqual([]);
+		expect(desk.sidebar()).toBeUndefined();
+	});
+});
