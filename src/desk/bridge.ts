@@ -157,7 +157,8 @@ export function bridged(
 			}
 		}
 	}
-	return [Bridged, name];
+	// to a formula, upper and lower case are one
+	return [Bridged, name.toUpperCase()];
 }
 
 /** The sentence in whatever was thrown; the error may come from another script context. */
