@@ -147,11 +147,21 @@ const describedBy = (
 			.join(" ") || undefined,
 });
 
-/** The sentence at a field, or at a row as a whole. */
-export function Mistake({ id }: { id: string }) {
+/** The sentence at a field. */
+function Mistake({ id }: { id: string }) {
 	const sentence = useContext(MarksContext).at(id);
 	return sentence ? (
 		<p class="mistake" id={`${id}-mistake`}>
+			{sentence}
+		</p>
+	) : null;
+}
+
+/** The sentence at a row as a whole; it can be gone to, since no field can. */
+export function RowMistake({ id }: { id: string }) {
+	const sentence = useContext(MarksContext).at(id);
+	return sentence ? (
+		<p class="mistake" id={id} tabIndex={-1}>
 			{sentence}
 		</p>
 	) : null;

@@ -1,5 +1,5 @@
 /** Openings cast into the pieces. */
-import { Mistake, SelectField, TextField } from "../field";
+import { RowMistake, SelectField, TextField } from "../field";
 import { focusSoon } from "../focus";
 import {
 	blankCutout,
@@ -78,7 +78,7 @@ function Cutout({ row, place, pieces, edit }: CutoutProps) {
 					<TextField {...field("b", `B, ${b ?? "not used"}`)} numeric />
 				)}
 			</div>
-			<Mistake id={fieldId(row.key, "row")} />
+			<RowMistake id={fieldId(row.key, "row")} />
 			<button
 				type="button"
 				class="quiet"

@@ -1,6 +1,6 @@
 /** The tones folded together: what share of the batch each is, and how much of each pigment it takes. */
 import type { PanelStart } from "../../sheets/messages";
-import { Mistake, TextField } from "../field";
+import { RowMistake, TextField } from "../field";
 import { focusSoon } from "../focus";
 import { percentShown } from "../shown";
 import {
@@ -125,7 +125,7 @@ function Tone({ row, place, form, start, figures, edit }: ToneProps) {
 					numeric
 				/>
 			))}
-			<Mistake id={fieldId(key, "row")} />
+			<RowMistake id={fieldId(key, "row")} />
 			{tone && tone.over > 1e-9 && (
 				<p class="caution">
 					Over the pigment limit by at least{" "}

@@ -1,9 +1,9 @@
 /** What the job takes, as far as it is known. */
 import { useEffect, useState } from "preact/hooks";
 import { numberShown, percentShown, roughly } from "../shown";
-import type { PigmentFigures } from "./figures";
 import { mixerCapacity } from "./figures";
 import type { SectionProps } from "./section";
+import type { PigmentFigures } from "./tone-figures";
 import { gramsShown, withUnit } from "./units-shown";
 
 type Line = readonly [what: string, howMuch: string];
