@@ -1,7 +1,7 @@
 /** What a person is told when the script did not answer as hoped. */
 
-/** `refused`: the script said no, nothing was done. `unknown`: it may have been done all the same. */
-export type Outcome = "refused" | "unknown";
+/** Whether it was done: `no`, `unknown` where the answer was lost, `told` where the script's own sentence says. */
+export type Outcome = "no" | "unknown" | "told";
 
 export interface Failure {
 	text: string;
@@ -20,7 +20,7 @@ const ACCOUNTS =
 const KNOWN: readonly Known[] = [
 	{
 		pattern: /PERMISSION_DENIED|Authorization is required/i,
-		failure: { text: ACCOUNTS, outcome: "refused" },
+		failure: { text: ACCOUNTS, outcome: "no" },
 	},
 	{
 		pattern: /NetworkError|HTTP 0\b|transport or processing/i,
@@ -37,7 +37,7 @@ const KNOWN: readonly Known[] = [
 		pattern: /too many times|simultaneously|HTTP 429/i,
 		failure: {
 			text: "Google is busy with other calls. Wait a minute and try again.",
-			outcome: "refused",
+			outcome: "no",
 		},
 	},
 	{
@@ -51,7 +51,7 @@ const KNOWN: readonly Known[] = [
 		pattern: /Script function not found/i,
 		failure: {
 			text: "The panel is older than its script. Close it and open it again.",
-			outcome: "refused",
+			outcome: "no",
 		},
 	},
 ];
@@ -66,6 +66,6 @@ export function failureOf(error: unknown): Failure {
 		.trim();
 	return {
 		text: sentence || "The script failed without saying why.",
-		outcome: "refused",
+		outcome: "told",
 	};
 }

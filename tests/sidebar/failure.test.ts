@@ -7,12 +7,12 @@ test.each([
 	[
 		"ScriptError: We're sorry, a server error occurred while reading from storage. Error code PERMISSION_DENIED.",
 		"Several accounts",
-		"refused",
+		"no",
 	],
 	[
 		"ScriptError: Authorization is required to perform that action.",
 		"Several accounts",
-		"refused",
+		"no",
 	],
 	["NetworkError: Connection failure due to HTTP 0", "connection", "unknown"],
 	[
@@ -21,10 +21,10 @@ test.each([
 		"unknown",
 	],
 	["Exceeded maximum execution time", "longer", "unknown"],
-	["Script function not found: createJob", "older", "refused"],
-	["Error: pieces is blank", "pieces is blank", "refused"],
-	["ScriptError: Exception: A1 is not blank", "A1 is not blank", "refused"],
-	["", "without saying why", "refused"],
+	["Script function not found: createJob", "older", "no"],
+	["Error: pieces is blank", "pieces is blank", "told"],
+	["ScriptError: Exception: A1 is not blank", "A1 is not blank", "told"],
+	["", "without saying why", "told"],
 ])("%j is told as %j, %s", (message, text, outcome) => {
 	const failure = failureOf(new Error(message));
 	expect(failure.text).toContain(text);

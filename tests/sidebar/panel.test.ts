@@ -203,7 +203,8 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 		});
 
 		test.each([
-			["Error: title must be 100 letters or less", "No job was written"],
+			["Error: title must be 100 letters or less", "100 letters"],
+			["Error code PERMISSION_DENIED", "No job was written"],
 			["NetworkError: Connection failure due to HTTP 0", "Look whether"],
 		])("after %s everything typed is still there", async (fails, told) => {
 			await open({ ...READY, createJob: { fails } });

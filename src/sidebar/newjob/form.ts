@@ -1,6 +1,8 @@
 /** The New job form as it is typed: every field a text, so that nothing a person wrote is changed. */
 import type { PanelCalls, PanelStart } from "../../sheets/messages";
 
+export const FACES = ["face up", "face down"] as const;
+
 export type JobInput = Parameters<PanelCalls["createJob"]>[0];
 export type Units = PanelStart["units"];
 
@@ -31,7 +33,11 @@ export const CUTOUT_FIELDS = {
 export type CutoutField = keyof typeof CUTOUT_FIELDS;
 
 /** A row of the form; `key` is its own for as long as it is there. */
-export type PieceRow = Record<PieceField, string> & { key: number };
+export type PieceRow = Record<PieceField, string> & {
+	key: number;
+	/** How it lies in the mold; blank where nobody has decided. */
+	face: string;
+};
 export type CutoutRow = Record<CutoutField, string> & { key: number };
 export interface ToneRow {
 	key: number;
@@ -75,6 +81,7 @@ export const blankPiece = (): PieceRow => ({
 	dropHeight: "",
 	dropRun: "",
 	dropThickness: "",
+	face: "",
 });
 
 export const blankCutout = (piece = ""): CutoutRow => ({

@@ -3,6 +3,7 @@ import { InputError } from "../../calc/errors";
 import type { Cell } from "./cells";
 import {
 	type CutoutRow,
+	FACES,
 	filledPieces,
 	type JobForm,
 	type JobInput,
@@ -61,7 +62,13 @@ const pieceInput = (row: PieceRow): JobInput["pieces"][number] => ({
 	...length("dropHeight", row.dropHeight),
 	...length("dropRun", row.dropRun),
 	...length("dropThickness", row.dropThickness),
+	...faceOf(row),
 });
+
+function faceOf({ face }: PieceRow): { face?: (typeof FACES)[number] } {
+	const known = FACES.find((name) => name === face);
+	return known ? { face: known } : {};
+}
 
 const cutoutInput = (
 	row: CutoutRow,

@@ -25,15 +25,17 @@ export function Busy() {
 	);
 }
 
-/** Nothing typed is lost either way; whether tabs were written is said as far as it is known. */
+const WHETHER_WRITTEN = {
+	no: "No job was written. ",
+	unknown: "Look whether the job's tabs are there before writing again. ",
+	told: "",
+} as const;
+
+/** Nothing typed is lost; whether tabs were written is said as far as it is known. */
 export const Failed = ({ failure }: { failure: Failure }) => (
 	<Notice kind="warning">
-		<p>{failure.text}</p>
-		<p>
-			{failure.outcome === "refused"
-				? "No job was written. What you typed is still here."
-				: "Look whether the job's tabs are there before writing again. What you typed is still here."}
-		</p>
+		<p class="lines">{failure.text}</p>
+		<p>{WHETHER_WRITTEN[failure.outcome]}What you typed is still here.</p>
 	</Notice>
 );
 

@@ -4,6 +4,7 @@ import { SelectField, TextField } from "../field";
 import { focusSoon } from "../focus";
 import { DropEdge, hasDrop } from "./drop-edge";
 import {
+	FACES,
 	type PieceField,
 	type PieceRow,
 	type Units,
@@ -70,6 +71,16 @@ export function PieceFields({
 				))}
 				<TextField {...field("thickness", "Thickness")} numeric />
 			</div>
+			<SelectField
+				id={fieldId(row.key, "face")}
+				label="Cast"
+				value={row.face}
+				options={FACES}
+				blank="not decided"
+				onChange={(face) =>
+					edit((before) => withRow(before, "pieces", row.key, { face }))
+				}
+			/>
 			{(shape?.drop || hasDrop(row)) && (
 				<DropEdge row={row} edit={edit} field={field} />
 			)}
