@@ -4,7 +4,7 @@ import { sum, type Tone } from "./tones";
 
 /** Shares nearer than this are equal, and so are sums of them. */
 const SAME_SHARE = 1e-9;
-/** Steps looked at in comparing covers of equal weight: enough for every table of ten tones. */
+/** Steps looked at in comparing covers of equal weight: enough for every table of eight tones. */
 const MOST_STEPS = 40_000;
 
 /**
@@ -37,7 +37,7 @@ function heaviestCover(
 	left: readonly number[],
 	vessels: number,
 ): number[][] {
-	if (left.length === 0) return [];
+	if (vessels === left.length) return aloneByShare(search, left);
 	const key = left.join();
 	const known = search.known.get(key);
 	if (known) return known;
@@ -51,6 +51,18 @@ function heaviestCover(
 	search.known.set(key, best ?? []);
 	return best ?? [];
 }
+
+/** Tones none of which can be made from another. */
+const aloneByShare = (
+	{ shares }: Search,
+	left: readonly number[],
+): number[][] =>
+	[...left]
+		.sort((a, b) => {
+			const more = (shares[b] ?? 0) - (shares[a] ?? 0);
+			return Math.abs(more) > SAME_SHARE ? more : a - b;
+		})
+		.map((tone) => [tone]);
 
 function heavier(
 	{ shares }: Search,
@@ -124,12 +136,12 @@ function stepsThatMeetAll(
 	const upTo = (i: number, to: number) =>
 		i === to || search.order.before(i, to);
 	return (from, to) => {
-		search.steps -= 1;
 		const between = left.filter(
 			(i) =>
 				(from === undefined || !upTo(i, from)) &&
 				(to === undefined || !upTo(to, i)),
 		);
+		search.steps -= 1 + (between.length / 10) ** 2;
 		return between.length < vessels || width(search.order, between) < vessels;
 	};
 }

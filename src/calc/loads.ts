@@ -1,5 +1,6 @@
 /** Castings in mixer loads, as they are told to a person. */
 import { withRounding } from "./bins";
+import { InputError } from "./errors";
 import { sharedLoads } from "./sharing";
 import { sum } from "./tones";
 
@@ -45,12 +46,23 @@ export function mixerLoads(
 			group.castings.push(casting);
 			groups.set(key, group);
 		} else {
-			const loads = Math.ceil(massKg / withRounding(capacityKg));
+			const loads = ownLoads(casting, capacityKg);
 			const part = { name, massKg: massKg / loads };
 			groups.set(`own ${i}`, { castings: [part], loads });
 		}
 	}
 	return rows([...groups.values()], capacityKg);
+}
+
+/** More loads than this are a slip of the pen. */
+const MOST_OWN_LOADS = 1000;
+
+function ownLoads({ name, massKg }: Casting, capacityKg: number): number {
+	const loads = Math.ceil(massKg / withRounding(capacityKg));
+	if (loads <= MOST_OWN_LOADS) return loads;
+	throw new InputError(
+		`castings: ${name} would take ${loads} loads of its own, more than ${MOST_OWN_LOADS}: check its mass and the capacity`,
+	);
 }
 
 function rows(

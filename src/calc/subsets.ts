@@ -83,6 +83,7 @@ function withMore(
 	mass: number,
 	digit: number,
 ): Sorted {
+	if (to === 0) return all;
 	if (from === to)
 		return {
 			sums: all.sums.map((sum) => sum + from * mass),
@@ -127,7 +128,8 @@ function most(left: Half, right: Half, limit: number): number {
 	for (const sum of left.sums) {
 		while (r >= 0 && sum + (right.sums[r] as number) > limit) r -= 1;
 		if (r < 0) break;
-		best = Math.max(best, sum + (right.sums[r] as number));
+		const both = sum + (right.sums[r] as number);
+		if (both > best) best = both;
 	}
 	return best;
 }

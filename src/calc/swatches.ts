@@ -90,8 +90,10 @@ const LN_SIGMAS = Array.from(
 	(_, step) => Math.log(0.02) + (step / 59) * Math.log(50 / 0.02),
 );
 const SIGMAS = LN_SIGMAS.map(Math.exp);
-/** What each distance on the grid costs. */
-const TIES = LN_SIGMAS.map((ln) => TIE * (ln - (LN_SIGMAS[0] as number)) ** 2);
+/** What it costs that a channel has one σ of the grid and the common value is another. */
+const TIES = LN_SIGMAS.map((common) =>
+	LN_SIGMAS.map((ln) => TIE * (ln - common) ** 2),
+);
 
 function pointOf(u: number, q: number): Point {
 	const r = reflectanceOf(q);
@@ -118,7 +120,7 @@ function withSigma(
 		top += w2 * x * (q - q0 / (1 + sigma * u));
 		bottom += w2 * x * x;
 	}
-	const kappa = Math.max(0, top / bottom);
+	const kappa = top > 0 ? top / bottom : 0;
 	let miss = 0;
 	for (const { u, q, w2 } of points)
 		miss += w2 * ((q0 + kappa * u) / (1 + sigma * u) - q) ** 2;
@@ -137,14 +139,11 @@ function tied(channels: readonly Channel[]): Strength[] {
 	);
 	const misses = scans.map((scan) => scan.map(({ miss }) => miss));
 	let best = { miss: Number.POSITIVE_INFINITY, places: [] as number[] };
-	for (let common = 0; common < SIGMAS.length; common += 1) {
-		let miss = 0;
-		const places = misses.map((each) => {
-			const place = nearest(each, common);
-			miss += tiedMiss(each, place, common);
-			return place;
-		});
-		if (miss < best.miss) best = { miss, places };
+	for (const ties of TIES) {
+		const nearest = misses.map((each) => least(each, ties));
+		const miss = nearest.reduce((sum, each) => sum + each.miss, 0);
+		if (miss < best.miss)
+			best = { miss, places: nearest.map(({ place }) => place) };
 	}
 	return best.places.map((place, j) => {
 		const { kappa = 0, sigma = 0 } = scans[j]?.[place] ?? {};
@@ -152,23 +151,15 @@ function tied(channels: readonly Channel[]): Strength[] {
 	});
 }
 
-const tiedMiss = (
+/** The place on the grid that misses least, its tie counted. */
+function least(
 	misses: readonly number[],
-	place: number,
-	common: number,
-): number =>
-	(misses[place] as number) + (TIES[Math.abs(place - common)] as number);
-
-/** The place on the grid that misses least, being tied to the common one. */
-function nearest(misses: readonly number[], common: number): number {
-	let best = 0;
-	let least = Number.POSITIVE_INFINITY;
+	ties: readonly number[],
+): { miss: number; place: number } {
+	let best = { miss: Number.POSITIVE_INFINITY, place: 0 };
 	for (let place = 0; place < misses.length; place += 1) {
-		const miss = tiedMiss(misses, place, common);
-		if (miss < least) {
-			least = miss;
-			best = place;
-		}
+		const miss = (misses[place] as number) + (ties[place] as number);
+		if (miss < best.miss) best = { miss, place };
 	}
 	return best;
 }

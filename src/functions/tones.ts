@@ -124,7 +124,7 @@ export const PULL_OFF_PLAN = sheetFunction({
 	summary:
 		"The steps that dose one batch into all its tones, worked out again from what was weighed.",
 	limits:
-		"Pigment can only be added, so tones that cannot be made from one another need a bucket each; the plan uses the fewest. What is typed beside a step is what happened: later amounts follow from it, steps never change. 0 means nothing was done; a value beside keep is for comparison and changes nothing. Mix that sticks to a vessel is weighed with what comes next.",
+		"Pigment can only be added, so tones that cannot be made from one another need a bucket each; the plan uses the fewest. What is typed beside a step is what happened: later amounts follow from it, steps never change. 0 means nothing was done; a value beside keep is for comparison and changes nothing.",
 	params: {
 		tones: tones(),
 		pigments: pigments(),

@@ -45,6 +45,7 @@ describe("MIXER_LOADS", () => {
 		],
 		[[["a", 5]], 0, "capacity must be above 0 kg, got 0"],
 		[[["", ""]], 60, "castings is blank"],
+		[[["slab", 70_000]], 60, "castings: slab would take 1167 loads of its own"],
 	])("refuses %j with %s", (rows, capacity, message) => {
 		expect(() => callFunction(MIXER_LOADS, [rows, capacity])).toThrow(message);
 	});
