@@ -177,10 +177,10 @@ export const tones: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(C10="";"";IFERROR(IF(INDEX(Pigments!E5:E34;MATCH(C10;studio_pigment_names;0))>0;INDEX(Pigments!E5:E34;MATCH(C10;studio_pigment_names;0));1/10);""))',
-					'=IF(D10="";"";IFERROR(IF(INDEX(Pigments!E5:E34;MATCH(D10;studio_pigment_names;0))>0;INDEX(Pigments!E5:E34;MATCH(D10;studio_pigment_names;0));1/10);""))',
-					'=IF(E10="";"";IFERROR(IF(INDEX(Pigments!E5:E34;MATCH(E10;studio_pigment_names;0))>0;INDEX(Pigments!E5:E34;MATCH(E10;studio_pigment_names;0));1/10);""))',
-					'=IF(F10="";"";IFERROR(IF(INDEX(Pigments!E5:E34;MATCH(F10;studio_pigment_names;0))>0;INDEX(Pigments!E5:E34;MATCH(F10;studio_pigment_names;0));1/10);""))',
+					'=IF(C10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(C10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(C10;studio_pigment_names;0));1/10);""))',
+					'=IF(D10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(D10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(D10;studio_pigment_names;0));1/10);""))',
+					'=IF(E10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(E10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(E10;studio_pigment_names;0));1/10);""))',
+					'=IF(F10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(F10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(F10;studio_pigment_names;0));1/10);""))',
 				],
 			],
 			formats: "share",
@@ -212,7 +212,9 @@ export const tones: Tab = {
 			look: "result",
 			size: [12, 11],
 			rows: [
-				['=IF(B3="";"";IFERROR(FILTER(Mixes!B5:L64;Mixes!A5:A64=B3);""))'],
+				[
+					'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:L64;{tab:Mixes}!A5:A64=B3);""))',
+				],
 			],
 			formats: [
 				"text",

@@ -104,8 +104,8 @@ function written(
 	{ pages, made }: Plan,
 	tabsBefore: number,
 ): JobMade {
-	const before = spreadsheet.getActiveSheet();
-	const added: Added = { spreadsheet, tabs: [], names: [] };
+	const open = spreadsheet.getActiveSheet();
+	const added: Added = { spreadsheet, open, tabs: [], names: [] };
 	try {
 		writePages(pages, added, tabsBefore);
 		const first = added.tabs.find(({ name }) => name === made.tabs[0]);
@@ -114,11 +114,10 @@ function written(
 		return made;
 	} catch (error) {
 		const left = takeBack(added);
-		spreadsheet.setActiveSheet(before);
 		throw new Error(
 			left.length === 0
 				? `The job was not created, and the workbook is as it was. Try again. (${reason(error)})`
-				: `The job was not created (${reason(error)}). Remove by hand what is left of it: ${left.join(", ")}`,
+				: `The job was not created (${reason(error)}). This is left of it, to be put right by hand: ${left.join(", ")}`,
 		);
 	}
 }

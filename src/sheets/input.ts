@@ -1,7 +1,7 @@
 /** The fields of a job, as it comes in a file or from the panel. */
 import { InputError } from "../calc/errors";
 import type { JobInput } from "../template/job";
-import { type Fields, mistakesIn } from "./shape";
+import { type Fields, mistakesIn } from "./fields";
 
 const length = { is: "length" } as const;
 const maybeLength = { is: "length", optional: true } as const;

@@ -6,6 +6,7 @@ export interface Ingredient {
 	parts: number;
 	specificGravity: number;
 	binderShare: number;
+	cementShare: number;
 	waterShare: number;
 }
 

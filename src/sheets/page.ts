@@ -1,6 +1,7 @@
 /** A tab of a template worked out to the cell: what each holds, how it looks, what is named. */
 import type { Block, Format, Look, Slots, Tab, Value } from "../template/plan";
 import { type Area, a1Of, areaOf } from "./a1";
+import { contentOf } from "./content";
 import { GENERAL, numberFormat } from "./formats";
 import { filled, type Tokens } from "./tokens";
 import { type WidthRun, widthRuns } from "./widths";
@@ -44,27 +45,6 @@ export const blankCell = (): PageCell => ({
 	wrap: false,
 });
 
-/**
- * A text that Sheets keeps as it is. Without the mark in front, which is not part of the cell, `=HYPERLINK(…)` that a
- * client typed would be a formula, `3-4` a date and `007` a number.
- */
-const keptAsText = (value: Value): Value =>
-	typeof value === "string" && value !== "" ? `'${value}` : value;
-
-const fromTemplate = (value: Value, tokens: Tokens): Value => {
-	if (typeof value !== "string") return value;
-	const text = filled(value, tokens);
-	return text.startsWith("=") ? text : keptAsText(text);
-};
-
-/** The data for a block as rows; one value is a row of one. */
-function dataFor(block: Block, slots: Slots): Value[][] | undefined {
-	const key = block.slot ?? block.name;
-	const data = key === undefined ? undefined : slots[key];
-	if (data === undefined) return undefined;
-	return typeof data === "object" ? data.map((row) => [...row]) : [[data]];
-}
-
 const sizeOf = ({ rows = [] }: Block): readonly [number, number] => [
 	rows.length,
 	Math.max(1, ...rows.map((row) => row.length)),
@@ -81,13 +61,7 @@ const formatOf = (block: Block, column: number): Format | undefined =>
 /** What each cell of the block is, over what an earlier block said of it. */
 function putBlock(page: Page, block: Block, slots: Slots): void {
 	const area = blockArea(block);
-	const data = dataFor(block, slots)?.map((row) => row.map(keptAsText));
-	const values =
-		data ??
-		block.rows?.map((row) =>
-			row.map((value) => fromTemplate(value, page.tokens)),
-		) ??
-		[];
+	const values = contentOf(block, slots, page.tokens);
 	if (values.length > area.rows)
 		throw new Error(
 			`${block.slot ?? block.name} has ${area.rows} rows, not ${values.length}`,

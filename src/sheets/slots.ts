@@ -9,7 +9,7 @@ import type {
 } from "../template/job";
 import type { Slots, Value } from "../template/plan";
 import { checkPieces, checkTones } from "./check";
-import { isAbsent } from "./shape";
+import { isAbsent } from "./fields";
 
 /** What the studio has, to hold a job against. */
 export interface Known {

@@ -74,13 +74,14 @@ function mixesOf({ mixes }: Studio): Mix[] {
 		name,
 		ingredients: mixes
 			.filter((row) => String(row[0]) === name)
-			.map(([, ingredient, parts, gravity, binder, , water]) => {
+			.map(([, ingredient, parts, gravity, binder, cement, water]) => {
 				const of = `${name}, ${ingredient}:`;
 				return {
 					name: String(ingredient),
 					parts: numberOf(parts, `${of} parts`),
 					specificGravity: numberOf(gravity, `${of} specific gravity`),
 					binderShare: numberOf(binder, `${of} binder share`, 0),
+					cementShare: numberOf(cement, `${of} cement share`, 0),
 					waterShare: numberOf(water, `${of} water share`, 0),
 				};
 			}),

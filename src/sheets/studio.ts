@@ -69,12 +69,21 @@ export function starterStudio(units: UnitSystem): Studio {
 	});
 }
 
+/** The names that the studio tabs have. */
+const studioNames = (): string[] =>
+	studioTabs.flatMap(({ blocks }) =>
+		blocks.flatMap(({ name }) =>
+			name === undefined ? [] : [STUDIO_PREFIX + name],
+		),
+	);
+
 /** The studio in the workbook's tabs, or undefined where there are none; `names` are all names of the workbook. */
 export function readStudio(
 	spreadsheet: Spreadsheet,
 	names: readonly string[],
 ): Studio | undefined {
-	if (!names.some((name) => name.startsWith(STUDIO_PREFIX))) return undefined;
+	const there = new Set(names.map((name) => name.toLowerCase()));
+	if (!studioNames().some((name) => there.has(name))) return undefined;
 	const named = (name: string) => {
 		const range = spreadsheet.getRangeByName(STUDIO_PREFIX + name);
 		if (range) return range;

@@ -1,10 +1,13 @@
 /** What a call has added to the workbook, so that it can be taken away again when the call cannot finish. */
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 export interface Added {
 	spreadsheet: Spreadsheet;
-	tabs: { name: string; sheet: GoogleAppsScript.Spreadsheet.Sheet }[];
+	/** The tab that was open before. */
+	open: Sheet;
+	tabs: { name: string; sheet: Sheet }[];
 	/** Each is noted before it is set. */
 	names: string[];
 }
@@ -14,7 +17,7 @@ export const reason = (error: unknown): string =>
 	error instanceof Error ? error.message : String(error);
 
 /** Takes the added names and tabs away, each whatever becomes of the others; what is left, in words. */
-export function takeBack({ spreadsheet, tabs, names }: Added): string[] {
+export function takeBack({ spreadsheet, open, tabs, names }: Added): string[] {
 	return [
 		...names.flatMap((name) =>
 			left(`the name ${name}`, () => removeName(spreadsheet, name)),
@@ -22,6 +25,7 @@ export function takeBack({ spreadsheet, tabs, names }: Added): string[] {
 		...tabs.flatMap(({ name, sheet }) =>
 			left(`the tab ${name}`, () => spreadsheet.deleteSheet(sheet)),
 		),
+		...left("another tab is open", () => spreadsheet.setActiveSheet(open)),
 	];
 }
 
@@ -29,7 +33,7 @@ function removeName(spreadsheet: Spreadsheet, name: string): void {
 	if (spreadsheet.getRangeByName(name)) spreadsheet.removeNamedRange(name);
 }
 
-function left(what: string, step: () => void): string[] {
+function left(what: string, step: () => unknown): string[] {
 	try {
 		step();
 		return [];

@@ -94,6 +94,24 @@ describe("a job", { timeout: 60_000 }, () => {
 		expect(jobs.map((job) => Object.values(job)[0])).toEqual([1, 2]);
 	});
 
+	test("finds the studio's tabs whatever they are called", async () => {
+		await create();
+		for (const tab of ["Studio", "Mixes", "Pigments"])
+			desk.engine.api
+				.getActiveWorkbook()
+				?.getSheetByName(tab)
+				?.setName(`Our ${tab.toLowerCase()}`);
+		expect((await create()).number).toBe(2);
+		expect(desk.tabs()).toHaveLength(10);
+		expect(desk.errors()).toEqual([]);
+	});
+
+	test("is not kept from its studio by a name of the person's own", async () => {
+		const workbook = desk.engine.api.getActiveWorkbook();
+		workbook?.insertDefinedName("studio_rent", "Sheet1!$A$1");
+		expect((await create()).number).toBe(1);
+	});
+
 	test("in other units than the workbook's is refused", async () => {
 		await create();
 		const before = desk.state();

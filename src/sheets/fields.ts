@@ -1,13 +1,13 @@
 /** Checks plain data against a description of it: every mistake is one sentence that names the field. */
 
-export type Shape =
+export type Kind =
 	| { is: "text" | "number" | "share" | "length" | "day"; optional?: true }
 	| { is: "word"; words: readonly string[]; optional?: true }
 	| { is: "rows"; of: Fields; least: number; most: number; optional?: true }
 	| { is: "shares by name" }
 	| { is: "anything" };
 
-export type Fields = Readonly<Record<string, Shape>>;
+export type Fields = Readonly<Record<string, Kind>>;
 
 /** Left out, or left blank. */
 export const isAbsent = (value: unknown): boolean =>
@@ -30,11 +30,11 @@ const percent = (share: number): string =>
 const listed = (words: readonly string[]): string =>
 	words.map((word) => `"${word}"`).join(", ");
 
-const isOptional = (shape: Shape): boolean =>
-	!("of" in shape && !shape.optional) &&
-	(shape.is === "anything" ||
-		shape.is === "shares by name" ||
-		shape.optional === true);
+const isOptional = (kind: Kind): boolean =>
+	!("of" in kind && !kind.optional) &&
+	(kind.is === "anything" ||
+		kind.is === "shares by name" ||
+		kind.optional === true);
 
 /** What is wrong with the fields of an object; `path` leads to it, e.g. `pieces[2].`. */
 export function mistakesIn(
@@ -52,24 +52,24 @@ export function mistakesIn(
 			(key) =>
 				`unknown field "${path}${key}": allowed are ${Object.keys(fields).join(", ")}`,
 		);
-	const wrong = Object.entries(fields).flatMap(([key, shape]) =>
-		fieldMistakes(value[key], shape, path + key),
+	const wrong = Object.entries(fields).flatMap(([key, kind]) =>
+		fieldMistakes(value[key], kind, path + key),
 	);
 	return [...unknown, ...wrong];
 }
 
-function fieldMistakes(value: unknown, shape: Shape, path: string): string[] {
+function fieldMistakes(value: unknown, kind: Kind, path: string): string[] {
 	if (isAbsent(value))
-		return isOptional(shape) ? [] : [`missing field "${path}"`];
-	if (shape.is === "rows") return rowMistakes(value, shape, path);
-	if (shape.is === "shares by name") return sharesMistakes(value, path);
-	const wanted = complaint(value, shape);
+		return isOptional(kind) ? [] : [`missing field "${path}"`];
+	if (kind.is === "rows") return rowMistakes(value, kind, path);
+	if (kind.is === "shares by name") return sharesMistakes(value, path);
+	const wanted = complaint(value, kind);
 	return wanted ? [`"${path}" must be ${wanted}, got ${shown(value)}`] : [];
 }
 
 function rowMistakes(
 	value: unknown,
-	{ of, least, most }: Extract<Shape, { is: "rows" }>,
+	{ of, least, most }: Extract<Kind, { is: "rows" }>,
 	path: string,
 ): string[] {
 	if (!Array.isArray(value)) return [`"${path}" must be a list`];
@@ -91,10 +91,10 @@ function sharesMistakes(value: unknown, path: string): string[] {
 /** What the value must be instead, or nothing. */
 function complaint(
 	value: unknown,
-	shape: Exclude<Shape, { is: "rows" | "shares by name" }>,
+	kind: Exclude<Kind, { is: "rows" | "shares by name" }>,
 ): string | undefined {
 	const isNumber = typeof value === "number" && Number.isFinite(value);
-	switch (shape.is) {
+	switch (kind.is) {
 		case "text":
 			return typeof value === "string" ? undefined : "text";
 		case "number":
@@ -110,9 +110,9 @@ function complaint(
 				? undefined
 				: "a day that exists, as yyyy-mm-dd";
 		case "word":
-			return typeof value === "string" && shape.words.includes(value)
+			return typeof value === "string" && kind.words.includes(value)
 				? undefined
-				: `one of ${listed(shape.words)}`;
+				: `one of ${listed(kind.words)}`;
 		case "anything":
 			return undefined;
 	}
