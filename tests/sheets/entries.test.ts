@@ -91,6 +91,7 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 					parts: 583,
 					specificGravity: 3.15,
 					binderShare: 1,
+					cementShare: 1,
 					waterShare: 0,
 				},
 			],

@@ -11,7 +11,7 @@ export const STUDIO: PanelStart = {
 	air: 0,
 	mixes: [
 		{
-			// 2 parts of SG 2.5 and 0.2 of water: 2.2 / (2 / 2.5 + 0.2) = 2.2 kg/L, so 2200 kg/m³; binder 1.1 / 2.2 = 50%.
+			// 2 parts of SG 2.5 and 0.2 of water: 2.2 / (2 / 2.5 + 0.2) = 2.2 kg/L, so 2200 kg/m³; binder 1.1 / 2.2 = 50%; cement 0.88 / 1.1 = 80% of it.
 			name: "Plain mix",
 			ingredients: [
 				{
@@ -19,6 +19,7 @@ export const STUDIO: PanelStart = {
 					parts: 2,
 					specificGravity: 2.5,
 					binderShare: 0.55,
+					cementShare: 0.44,
 					waterShare: 0,
 				},
 				{
@@ -26,6 +27,7 @@ export const STUDIO: PanelStart = {
 					parts: 0.2,
 					specificGravity: 1,
 					binderShare: 0,
+					cementShare: 0,
 					waterShare: 1,
 				},
 			],

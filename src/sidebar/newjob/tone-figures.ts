@@ -1,7 +1,7 @@
 /** What each tone and pigment of the job takes. */
 import { BINDER_SHARE } from "../../functions/mix";
 import { PIGMENT_HEADROOM, TONE_WEIGHTS } from "../../functions/tones";
-import type { PanelStart } from "../../sheets/messages";
+import type { Ingredient, PanelStart } from "../../sheets/messages";
 import { numberOf, rowsOf } from "./asked";
 import type { JobForm } from "./form";
 import { toneArguments } from "./mistakes";
@@ -31,8 +31,7 @@ export function toneFigures(
 	tones: ReadonlyMap<number, ToneFigures>;
 	pigments: readonly PigmentFigures[];
 } {
-	const mix = start.mixes.find(({ name }) => name === form.mix);
-	const ingredients = mix?.ingredients ?? [];
+	const ingredients = ingredientsOf(form, start);
 	const binderShare = numberOf(
 		BINDER_SHARE,
 		ingredients.map(({ parts }) => [parts]),
@@ -63,9 +62,20 @@ export function toneFigures(
 	};
 }
 
-/** Of cement that is all of the binder; where it is less, the dose is over by more. */
+const ingredientsOf = (form: JobForm, { mixes }: PanelStart): Ingredient[] =>
+	mixes.find(({ name }) => name === form.mix)?.ingredients ?? [];
+
+/** Cement in the binder of the mix: limits are of cement, doses of binder. */
+function cementInBinder(ingredients: readonly Ingredient[]): number {
+	const sum = (share: "cementShare" | "binderShare") =>
+		ingredients.reduce((all, each) => all + each.parts * each[share], 0);
+	return sum("cementShare") / sum("binderShare");
+}
+
+/** How far each tone is over the limit; nothing where the mix says of no cement. */
 function overLimit(form: JobForm, start: PanelStart): number[] {
-	if (form.pigments.length === 0) return [];
+	const cementShare = cementInBinder(ingredientsOf(form, start));
+	if (form.pigments.length === 0 || cementShare === 0) return [];
 	const doses = toneArguments(form, 1, 1)[0] as unknown[][];
 	const maxima = form.pigments.map(
 		(name) => start.pigments.find((pigment) => pigment.name === name)?.maximum,
@@ -74,6 +84,7 @@ function overLimit(form: JobForm, start: PanelStart): number[] {
 		PIGMENT_HEADROOM,
 		doses.map(([, , ...row]) => row.map((dose) => (dose === "" ? 0 : dose))),
 		[maxima],
+		cementShare,
 	).map(([headroom = 0]) => Math.max(0, -headroom));
 }
 

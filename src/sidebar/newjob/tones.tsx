@@ -128,7 +128,7 @@ function Tone({ row, place, form, start, figures, edit }: ToneProps) {
 			<RowMistake id={fieldId(key, "row")} />
 			{tone && tone.over > 1e-9 && (
 				<p class="caution">
-					Over the pigment limit by at least{" "}
+					Over the pigment limit by{" "}
 					{percentShown(Number(tone.over.toPrecision(3)), start.separator)} of
 					cement.
 				</p>
