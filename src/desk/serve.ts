@@ -29,7 +29,6 @@ process.on("exit", () => rmSync(page, { recursive: true, force: true }));
 for (const signal of ["SIGINT", "SIGTERM"] as const)
 	process.on(signal, () => process.exit(0));
 
-await bundlePage(page);
 const addOn = join(import.meta.dirname, "../../dist");
 const { url } = await openServer({ page, addOn, port }).catch((error) =>
 	fail(
@@ -38,4 +37,5 @@ const { url } = await openServer({ page, addOn, port }).catch((error) =>
 			: error.message,
 	),
 );
+await bundlePage(page);
 console.log(`Tonefold desk: ${url}\nCtrl-C stops it.`);

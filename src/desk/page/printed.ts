@@ -9,7 +9,7 @@ import {
 	WrapStrategy,
 } from "@univerjs/core";
 import { type Block, columnLetters, parseA1 } from "../a1";
-import type { Desk } from "../contract";
+import type { CellValue, Desk } from "../contract";
 
 type Side = "top" | "right" | "bottom" | "left";
 
@@ -29,6 +29,7 @@ export interface PrintedTab {
 interface Tab {
 	sheet: Worksheet;
 	texts: string[][];
+	values: CellValue[][];
 	styles: IStyleData[][];
 }
 
@@ -52,6 +53,7 @@ function openTab(desk: Desk): Tab {
 	return {
 		sheet,
 		texts: desk.display(sheet.getName(), whole),
+		values: desk.read(sheet.getName(), whole),
 		// getCell, not getCellRaw: it has the conditional formats in it
 		styles: count(0, rows - 1).map((row) =>
 			count(0, columns - 1).map(
@@ -61,8 +63,8 @@ function openTab(desk: Desk): Tab {
 	};
 }
 
-/** The tab's print area, where a name ending in `_print` says it; else all cells with a text, a tint or a line. */
-function printArea(desk: Desk, { sheet, texts, styles }: Tab): Block {
+/** The tab's print area, where a name ending in `_print` says it; else all cells that say something. */
+function printArea(desk: Desk, { sheet, texts }: Tab): Block {
 	const named = desk.engine.api
 		.getActiveWorkbook()
 		?.getDefinedNames()
@@ -77,8 +79,7 @@ function printArea(desk: Desk, { sheet, texts, styles }: Tab): Block {
 	let endColumn = 0;
 	texts.forEach((line, row) => {
 		line.forEach((text, column) => {
-			const { bg, bd } = styles[row]?.[column] ?? {};
-			if (text === "" && !bg?.rgb && !bd) return;
+			if (text === "") return;
 			endRow = Math.max(endRow, row);
 			endColumn = Math.max(endColumn, column);
 		});
@@ -119,13 +120,13 @@ function printCell(
 	row: number,
 	column: number,
 ): PrintCell | undefined {
-	const { sheet, texts, styles } = tab;
+	const { sheet, texts, values, styles } = tab;
 	const merged = sheet.getMergedCell(row, column);
 	if (merged && (merged.startRow !== row || merged.startColumn !== column))
 		return undefined;
 	const style = styles[row]?.[column] ?? {};
 	const text = texts[row]?.[column] ?? "";
-	const isNumber = typeof sheet.getCellRaw(row, column)?.v === "number";
+	const isNumber = typeof values[row]?.[column] === "number";
 	const covers = count(column, merged?.endColumn ?? column);
 	const next = covers.at(-1) ?? column;
 	const css = cssOf(style, isNumber);
