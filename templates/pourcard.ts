@@ -111,7 +111,7 @@ export const pourCard: Tab = {
 			size: [12, 1],
 			rows: [
 				[
-					'=ARRAYFORMULA(IF(ISNUMBER(C12:C23)*ISNUMBER({tab:Tones}!J23:J34)=0;"";IF({tab:Tones}!J23:J34<=0;"";IF(C12:C23<{tab:Tones}!J23:J34;"";INT(C12:C23/{tab:Tones}!J23:J34)&" of "&{tab:Tones}!J23:J34&" {mass} + "&ROUND(C12:C23-INT(C12:C23/{tab:Tones}!J23:J34)*{tab:Tones}!J23:J34;3)&" {mass}"))))',
+					'=ARRAYFORMULA(IF(ISNUMBER(C12:C23)*ISNUMBER({tab:Tones}!G23:G34)=0;"";IF({tab:Tones}!G23:G34<=0;"";IF(C12:C23<{tab:Tones}!G23:G34;"";INT(C12:C23/{tab:Tones}!G23:G34)&" of "&{tab:Tones}!G23:G34&" {mass} + "&ROUND(C12:C23-INT(C12:C23/{tab:Tones}!G23:G34)*{tab:Tones}!G23:G34;3)&" {mass}"))))',
 				],
 			],
 		},
@@ -165,9 +165,9 @@ export const pourCard: Tab = {
 			look: "note",
 			rows: [["Common practice; the data sheet of the material comes first."]],
 		},
-		{ at: "M26", look: "caution", rows: [["Cautions"]] },
+		{ at: "F26", look: "caution", rows: [["Cautions"]] },
 		{
-			at: "M27",
+			at: "F27",
 			look: "note",
 			rows: [
 				["Wet cement burns skin and eyes: gloves, goggles, rinse at once."],
@@ -176,8 +176,9 @@ export const pourCard: Tab = {
 				["Mixers catch sleeves: off and unplugged before reaching in."],
 				["Powered wet tools on a ground-fault interrupter (GFCI)."],
 				["Lift with enough people or a cart: see To carry on the Job tab."],
-				["Local codes, the material's data sheet and a licensed engineer"],
-				["come before any number here."],
+				[
+					"Local codes, the material's data sheet and a licensed engineer come before any number here.",
+				],
 			],
 		},
 		{ at: "A35", look: "total", rows: [["Fresh tests and times"]] },

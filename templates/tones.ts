@@ -5,7 +5,7 @@ export const tones: Tab = {
 	name: "Tones",
 	color: "#8a5a2b",
 	rows: 38,
-	widths: [170, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
+	widths: [170, 190, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
 	frozenRows: 1,
 	frozenColumns: 1,
 	blocks: [
@@ -31,7 +31,6 @@ export const tones: Tab = {
 				["Vessels to dose in"],
 			],
 		},
-		{ at: "B3", look: "input", size: [1, 3] },
 		{ at: "B3", look: "input", size: [1, 1], formats: "text", slot: "mix" },
 		{
 			at: "B4",
@@ -198,9 +197,6 @@ export const tones: Tab = {
 					"Binder share",
 					"Cement share",
 					"Water share",
-					"Temperature group",
-					"Moisture",
-					"Absorption",
 					"Pack, {mass}",
 					"Pack price",
 					"For this job, {mass}",
@@ -210,7 +206,7 @@ export const tones: Tab = {
 		{
 			at: "A23",
 			look: "result",
-			size: [12, 11],
+			size: [12, 8],
 			rows: [
 				[
 					'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:L64;{tab:Mixes}!A5:A64=B3);""))',
@@ -223,15 +219,12 @@ export const tones: Tab = {
 				"share",
 				"share",
 				"share",
-				"text",
-				"share",
-				"share",
 				"mass",
 				"money",
 			],
 		},
 		{
-			at: "L23",
+			at: "I23",
 			look: "result",
 			size: [12, 1],
 			rows: [
