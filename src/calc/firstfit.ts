@@ -81,7 +81,7 @@ export function evened(
 	let best = heaviest(masses, level) < heaviest(masses, known) ? level : known;
 	let low = Math.max(sum(masses) / loads, ...masses);
 	let high = Math.min(capacityKg, heaviest(masses, best));
-	for (let halvings = 0; halvings < 40 && low < high; halvings += 1) {
+	for (let halvings = 0; halvings < 20 && low < high; halvings += 1) {
 		const middle = (low + high) / 2;
 		const tried = placed(masses, firstFit(middle));
 		if (countOf(tried) > loads) low = middle;

@@ -21,7 +21,7 @@ const lab = fc.record({
 	b: fc.double({ min: -80, max: 80, noNaN: true }),
 });
 
-describe("L*, a*, b*", () => {
+describe("L*, a*, b*", { timeout: 60_000 }, () => {
 	// Colour for Python, models/tests/test_cie_lab.py (confirmed): XYZ and the white's x, y.
 	const D65: readonly [number, number] = [0.3127, 0.329];
 	const D50: readonly [number, number] = [0.3457, 0.3585];
@@ -93,7 +93,7 @@ describe("L*, a*, b*", () => {
 	});
 });
 
-describe("color difference", () => {
+describe("color difference", { timeout: 60_000 }, () => {
 	test("is what colorjs.io finds for the same L*, a*, b*", () => {
 		const other = ({ l, a, b }: Lab) => new ColorJs("lab", [l, a, b]);
 		fc.assert(
@@ -123,7 +123,7 @@ describe("color difference", () => {
 	});
 });
 
-describe("color from afar", () => {
+describe("color from afar", { timeout: 60_000 }, () => {
 	test("is the mean of linear light, by the sRGB formula", () => {
 		// IEC 61966-2-1, decoded, averaged and encoded channel by channel: linear light is the same mean in XYZ.
 		const decoded = (v: number) =>

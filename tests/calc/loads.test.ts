@@ -64,7 +64,7 @@ function firstFitDecreasing(
 	return sums.length;
 }
 
-describe("mixer loads", () => {
+describe("mixer loads", { timeout: 60_000 }, () => {
 	test("are those of brute force for up to 8 castings", () => {
 		fc.assert(
 			fc.property(

@@ -87,7 +87,7 @@ function byRule(a: readonly number[], b: readonly number[]): number {
 	return i < 0 ? 0 : (b[i] ?? 0) - (a[i] ?? 0);
 }
 
-describe("vessels", () => {
+describe("vessels", { timeout: 60_000 }, () => {
 	test("are the fewest, the heaviest first, as brute force finds them", () => {
 		fc.assert(
 			fc.property(tonesOf(6), (tones) => {
@@ -221,7 +221,7 @@ function weighedBy(
 const leaves = (step: Exclude<Step, { kind: "add" }>): number =>
 	step.part / (step.part + step.later);
 
-describe("pull-off plan", () => {
+describe("pull-off plan", { timeout: 60_000 }, () => {
 	test("every tone gets the doses and the share asked for", () => {
 		fc.assert(
 			fc.property(tonesOf(8), (tones) => {

@@ -41,7 +41,7 @@ const at = (fit: Fit, dose: number): Lab =>
 const mean = (numbers: readonly number[]): number =>
 	numbers.reduce((sum, each) => sum + each, 0) / numbers.length;
 
-describe("Kubelka and Munk", () => {
+describe("Kubelka and Munk", { timeout: 60_000 }, () => {
 	// Allen (1980), equations 19 and 20, as in a public toolbox (confirmed); numbers by hand: (1 − R)² / 2R.
 	test.each([
 		[0.05, 9.025],
@@ -76,7 +76,9 @@ describe("Kubelka and Munk", () => {
 	});
 });
 
-describe("the fit of raw sienna from three swatches", () => {
+describe("the fit of raw sienna from three swatches", {
+	timeout: 60_000,
+}, () => {
 	const fit = fitted(THREE);
 
 	// Reference run on the same data with λ 0.3 and noise 0.5, in two languages that agree to 3 decimals.
@@ -104,7 +106,7 @@ describe("the fit of raw sienna from three swatches", () => {
 	});
 });
 
-describe("raw sienna without the tie", () => {
+describe("raw sienna without the tie", { timeout: 60_000 }, () => {
 	/** σ = [(q₁ − q₀)/u₁ − (q₂ − q₀)/u₂] / (q₂ − q₁), κ = (q₁ − q₀)/u₁ + σq₁: exact through two doses. */
 	const exact = (): Fit => {
 		const [q0, q1, q2] = THREE.map(({ lab }) => absorptions(lab)) as [
@@ -151,7 +153,7 @@ describe("raw sienna without the tie", () => {
 	});
 });
 
-describe("doses that were not in the fit", () => {
+describe("doses that were not in the fit", { timeout: 60_000 }, () => {
 	// Reference: mean CIEDE2000 over the ten inner doses, each left out in turn.
 	test("raw sienna, one inner dose left out in turn: 1.28", () => {
 		const misses = DOSES_ML.slice(1, -1).map((left) => {
@@ -205,7 +207,7 @@ const SWATCHES = [
 	...LADDER.map((dose) => ({ doses: [0, dose], lab: made([[OXIDE, dose]]) })),
 ];
 
-describe("tones of several pigments", () => {
+describe("tones of several pigments", { timeout: 60_000 }, () => {
 	test("a mix never seen is told from the pigments' own swatches", () => {
 		fc.assert(
 			fc.property(
@@ -298,7 +300,7 @@ const read = (lab: Lab, next: () => number): Lab => ({
 	b: lab.b + 0.28 * next(),
 });
 
-describe("dose for a color", () => {
+describe("dose for a color", { timeout: 60_000 }, () => {
 	const ladder = (doses: readonly number[], next = () => 0): Swatch[] =>
 		doses.map((dose) => ({
 			dose,
@@ -383,7 +385,7 @@ describe("dose for a color", () => {
 	});
 });
 
-describe("monotone", () => {
+describe("monotone", { timeout: 60_000 }, () => {
 	test("more of a pigment darkens every channel, or lightens it, all the way", () => {
 		for (const colors of Object.values(LADDERS)) {
 			const fit = fitted(swatchesOf(colors, [0.01, 0.05, 0.16]));
