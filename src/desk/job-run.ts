@@ -2,10 +2,10 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { messageOf } from "./bridge";
+import { forEachLoad } from "./card";
 import type { CellError, Desk } from "./contract";
 import { csv } from "./csv";
 import { openHeadlessDesk } from "./headless";
-import { textTable } from "./print";
 
 export interface JobRun {
 	/** What came after the command's name. */
@@ -52,52 +52,6 @@ function readJob(file: string): unknown {
 	}
 }
 
-/** The pour card as it stands: what is in sight of its tab. */
-function cardText(desk: Desk, tab: string): string {
-	const sheet = desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
-	if (!sheet) throw new Error(`there is no tab ${tab}`);
-	const grid = sheet.getSheet();
-	const all = { rows: grid.getRowCount(), columns: grid.getColumnCount() };
-	const columns = Array.from(
-		{ length: all.columns },
-		(_, index) => index,
-	).filter((column) => grid.getColVisible(column));
-	const range = sheet.getRange(0, 0, all.rows, all.columns).getA1Notation();
-	const values = desk.read(tab, range);
-	return textTable(
-		desk.display(tab, range).map((row, index) =>
-			columns.map((column) => ({
-				text: row[column] ?? "",
-				isNumber: typeof values[index]?.[column] === "number",
-			})),
-		),
-	);
-}
-
-/** Calls `each` for every load of the job, the pour card showing it. */
-async function forEachLoad(
-	desk: Desk,
-	job: number,
-	each: (card: string, load: number, loads: number) => void,
-): Promise<void> {
-	const chosen = desk.named(`job${job}_load`);
-	const count = desk.named(`job${job}_loads`);
-	if (!chosen || !count)
-		throw new Error(`job ${job} has no pour card with loads`);
-	const [[loads] = []] = desk.read(count.tab, count.range);
-	if (typeof loads !== "number" || loads < 1)
-		throw new Error(
-			`job ${job} has no loads to print: ${count.tab}!${count.range} says ${loads || "nothing"}`,
-		);
-	for (let load = 1; load <= loads; load++) {
-		desk.type(chosen.tab, chosen.range, String(load));
-		await desk.settle();
-		each(cardText(desk, chosen.tab), load, loads);
-	}
-	desk.type(chosen.tab, chosen.range, "1");
-	await desk.settle();
-}
-
 function writeCsv(desk: Desk, folder: string): string[] {
 	mkdirSync(folder, { recursive: true });
 	return desk.tabs().map((tab) => {
@@ -115,6 +69,44 @@ function errorLine({ tab, cell, shown, message }: CellError): string {
 	return `${tab}!${cell}: ${shown}${message ? ` ${message}` : ""}`;
 }
 
+/** Error cells as they are met: a load may have some of its own. */
+function errorList(desk: Desk) {
+	const lines = new Map<string, string>();
+	return {
+		note(when: string) {
+			for (const line of desk.errors().map(errorLine))
+				if (!lines.has(line)) lines.set(line, when);
+		},
+		lines: () => [...lines].map(([line, when]) => `  ${when}${line}`),
+	};
+}
+
+/** Prints the card of every load. Answers what is wrong with it, in lines. */
+async function printCards(
+	desk: Desk,
+	run: JobRun,
+	job: number,
+): Promise<string[]> {
+	const errors = errorList(desk);
+	const problems: string[] = [];
+	errors.note("");
+	try {
+		await forEachLoad(desk, job, (card, load, loads) => {
+			run.out(`===== Job ${job}, load ${load} of ${loads} =====\n\n${card}\n`);
+			errors.note(`load ${load}: `);
+		});
+	} catch (error) {
+		problems.push(messageOf(error));
+	}
+	const lines = errors.lines();
+	if (lines.length > 0)
+		problems.push(
+			`ERRORS IN THE WORKBOOK: ${lines.length}; do not pour from this card`,
+			...lines,
+		);
+	return problems;
+}
+
 async function makeJob(
 	desk: Desk,
 	run: JobRun,
@@ -122,27 +114,12 @@ async function makeJob(
 	csvFolder: string | undefined,
 ): Promise<number> {
 	const made = (await desk.call("createJob", [job])) as { number: number };
-	const wrong = new Map<string, string>();
-	const note = (when: string) => {
-		for (const error of desk.errors()) {
-			const line = errorLine(error);
-			if (!wrong.has(line)) wrong.set(line, when);
-		}
-	};
-	note("");
-	await forEachLoad(desk, made.number, (card, load, loads) => {
-		run.out(
-			`===== Job ${made.number}, load ${load} of ${loads} =====\n\n${card}\n`,
-		);
-		note(`load ${load}: `);
-	});
+	const problems = await printCards(desk, run, made.number);
 	if (csvFolder !== undefined)
 		for (const written of writeCsv(desk, resolve(run.folder, csvFolder)))
 			run.out(written);
-	if (wrong.size === 0) return 0;
-	run.err(`ERRORS IN THE WORKBOOK: ${wrong.size}; do not pour from this card`);
-	for (const [line, when] of wrong) run.err(`  ${when}${line}`);
-	return 1;
+	for (const problem of problems) run.err(problem);
+	return problems.length === 0 ? 0 : 1;
 }
 
 /** Makes the job and prints its pour card, load by load. Answers the exit code. */

@@ -22,7 +22,8 @@ function createJob(job) {
 	card.getRange("E4").setValue("hidden");
 	card.hideColumns(5, 1);
 	ss.setNamedRange("job1_load", card.getRange("C2"));
-	card.getRange("F1").setValue(2);
+	card.getRange("C2").setDataValidation(SpreadsheetApp.newDataValidation().requireValueInList(["1", "2"]).setAllowInvalid(false).build());
+	card.getRange("F1").setValue(job.loads === undefined ? 2 : job.loads);
 	ss.setNamedRange("job1_loads", card.getRange("F1"));
 	return { number: 1, tabs: ["1 Pour card"] };
 }
@@ -32,6 +33,12 @@ writeFileSync(join(folder, "Code.js"), CODE);
 writeFileSync(join(folder, "good.json"), '{ "title": "Bar" }');
 writeFileSync(join(folder, "bad.json"), '{ "bad": true }');
 writeFileSync(join(folder, "wet.json"), '{ "title": "Bar", "wet": true }');
+writeFileSync(join(folder, "three.json"), '{ "title": "Bar", "loads": 3 }');
+writeFileSync(join(folder, "none-yet.json"), '{ "title": "Bar", "loads": 0 }');
+writeFileSync(
+	join(folder, "lost.json"),
+	'{ "title": "Bar", "loads": "=WEIGHT(-1)" }',
+);
 writeFileSync(join(folder, "torn.json"), '{ "title": ');
 
 async function run(...args: string[]) {
@@ -59,6 +66,21 @@ it("prints the card of each load, as it is seen", async () => {
 	expect(out).not.toContain("hidden");
 });
 
+it.each([
+	[
+		"three.json",
+		"THE CARD IS NOT WHOLE: the job has 3 loads and 1 Pour card has room for 2",
+	],
+	["none-yet.json", "job 1 has no loads to print: 1 Pour card!F1 says nothing"],
+])(
+	"a card that cannot show all loads is no good card: %s",
+	async (file, message) => {
+		const { code, err } = await run(file);
+		expect(code).toBe(1);
+		expect(err).toContain(message);
+	},
+);
+
 it("writes every tab as CSV", async () => {
 	const { code } = await run("good.json", "--csv", "tables");
 	expect(code).toBe(0);
@@ -80,6 +102,13 @@ it("says loudly which cell failed and why", async () => {
 	expect(code).toBe(1);
 	expect(err).toContain("ERRORS IN THE WORKBOOK: 1");
 	expect(err).toContain("1 Pour card!C5: #ERROR! load must be above 0");
+	// also when there is no card to print for it
+	const lost = await run("lost.json");
+	expect(lost.code).toBe(1);
+	expect(lost.err).toContain(
+		"job 1 has no loads to print: 1 Pour card!F1 says #ERROR!",
+	);
+	expect(lost.err).toContain("1 Pour card!F1: #ERROR! load must be above 0");
 });
 
 it.each([
