@@ -209,7 +209,7 @@ export const tones: Tab = {
 			size: [12, 8],
 			rows: [
 				[
-					'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:L64;{tab:Mixes}!A5:A64=B3);""))',
+					'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:I64;{tab:Mixes}!A5:A64=B3);""))',
 				],
 			],
 			formats: [
