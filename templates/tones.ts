@@ -176,10 +176,10 @@ export const tones: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(C10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(C10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(C10;studio_pigment_names;0));1/10);""))',
-					'=IF(D10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(D10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(D10;studio_pigment_names;0));1/10);""))',
-					'=IF(E10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(E10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(E10;studio_pigment_names;0));1/10);""))',
-					'=IF(F10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(F10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(F10;studio_pigment_names;0));1/10);""))',
+					'=IF(C10="";"";IFERROR(IF(INDEX({tab:Pigments}!B5:B34;MATCH(C10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!B5:B34;MATCH(C10;studio_pigment_names;0));1/10);""))',
+					'=IF(D10="";"";IFERROR(IF(INDEX({tab:Pigments}!B5:B34;MATCH(D10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!B5:B34;MATCH(D10;studio_pigment_names;0));1/10);""))',
+					'=IF(E10="";"";IFERROR(IF(INDEX({tab:Pigments}!B5:B34;MATCH(E10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!B5:B34;MATCH(E10;studio_pigment_names;0));1/10);""))',
+					'=IF(F10="";"";IFERROR(IF(INDEX({tab:Pigments}!B5:B34;MATCH(F10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!B5:B34;MATCH(F10;studio_pigment_names;0));1/10);""))',
 				],
 			],
 			formats: "share",

@@ -18,7 +18,8 @@ export interface Limits {
 	whole?: boolean;
 }
 
-const ERROR_CELL = /^(#[A-Z0-9/]+[!?]?|Loading\.\.\.)$/;
+const ERROR_CELL =
+	/^(#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|ERROR!|SPILL!|CALC!)|Loading\.\.\.)$/;
 
 export const isBlank = (cell: unknown): boolean =>
 	cell === undefined ||
