@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 /** Tests that start no workbook: they keep no state, so they can share a process and what it has loaded. */
@@ -9,6 +10,8 @@ const PLAIN = [
 export default defineConfig({
 	test: {
 		pool: "forks",
+		// The default leaves one core of two idle.
+		maxWorkers: availableParallelism(),
 		testTimeout: 60_000,
 		hookTimeout: 60_000,
 		projects: [
