@@ -1,4 +1,10 @@
-import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import {
+	BooleanNumber,
+	LocaleType,
+	LogLevel,
+	mergeLocales,
+	Univer,
+} from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { FunctionType } from "@univerjs/engine-formula";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
@@ -14,19 +20,31 @@ import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-note/lib/index.css";
 import type { Engine, EngineFunction } from "../contract";
+import type { FunctionHelp } from "./help";
 
-/** What the grid offers to type after `=`. */
-function suggestion([, name]: EngineFunction) {
+export interface Grid {
+	/** Id of the element it is drawn into. */
+	container: string;
+	help: ReadonlyMap<string, FunctionHelp>;
+}
+
+/** What the grid says about a function while its formula is typed. */
+function described(name: string, help: FunctionHelp | undefined) {
+	const about = help?.about ?? "A function of the add-on";
 	return {
 		functionName: name,
 		functionType: FunctionType.User,
-		description: "A function of the add-on",
-		abstract: "A function of the add-on",
-		functionParameter: [],
+		description: about,
+		abstract: about,
+		functionParameter: (help?.params ?? []).map((param) => ({
+			...param,
+			require: BooleanNumber.TRUE,
+			repeat: BooleanNumber.FALSE,
+		})),
 	};
 }
 
-function presets(functions: EngineFunction[], container: string) {
+function presets(functions: EngineFunction[], { container, help }: Grid) {
 	return [
 		UniverSheetsCorePreset({
 			container,
@@ -43,10 +61,15 @@ function presets(functions: EngineFunction[], container: string) {
 			},
 			formula: {
 				function: functions as never,
-				description: functions.map(suggestion),
+				description: functions.map(([, name]) =>
+					described(name, help.get(name)),
+				),
 			},
 		}),
-		UniverSheetsDataValidationPreset(),
+		UniverSheetsDataValidationPreset({
+			showEditOnDropdown: false,
+			showSearchOnDropdown: false,
+		}),
 		UniverSheetsConditionalFormattingPreset(),
 		UniverSheetsNotePreset(),
 	];
@@ -64,10 +87,10 @@ function register(univer: Univer, parts: ReturnType<typeof presets>): void {
 		univer.registerPlugin(type as never, settings as never);
 }
 
-/** Univer with its grid, drawn into the element of this id. */
+/** Univer with its grid. */
 export function startPageEngine(
 	functions: EngineFunction[],
-	container: string,
+	grid: Grid,
 ): Engine {
 	const univer = new Univer({
 		locale: LocaleType.EN_US,
@@ -81,7 +104,7 @@ export function startPageEngine(
 		},
 		logLevel: LogLevel.WARN,
 	});
-	register(univer, presets(functions, container));
+	register(univer, presets(functions, grid));
 	return {
 		univer,
 		api: FUniver.newAPI(univer),

@@ -7,6 +7,7 @@ import { keepLineBelow } from "./below";
 import { coverFails, coverSays, uncover } from "./cover";
 import { element, sentence } from "./elements";
 import { startPageEngine } from "./engine";
+import { readHelp } from "./help";
 import { showMenus } from "./menus";
 import { openPanelPlace, type Panel } from "./panel";
 import { personAtPage, showMessage } from "./person";
@@ -34,6 +35,7 @@ async function openEverything(): Promise<{ desk: Desk; panel: Panel }> {
 	const [addOn, runner] = await Promise.all([fetchAddOn(), fetchRunner()]);
 	await coverSays("Opening the workbook …");
 	const realm = openPageRealm();
+	const help = readHelp(addOn.code);
 	const panel = openPanelPlace({
 		names: publicNames(addOn),
 		runner,
@@ -43,7 +45,8 @@ async function openEverything(): Promise<{ desk: Desk; panel: Panel }> {
 	});
 	const desk = await openDesk({
 		addOn,
-		startEngine: (functions) => startPageEngine(functions, "grid"),
+		startEngine: (functions) =>
+			startPageEngine(functions, { container: "grid", help }),
 		// every call evaluates the whole script anew, so one bare context is enough
 		openRealm: () => realm,
 		person: personAtPage((page) => panel.show(page)),
