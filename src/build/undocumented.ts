@@ -1,69 +1,79 @@
 import { readFileSync } from "node:fs";
-import { type AnyNode, type Property, parse } from "acorn";
+import { type AnyNode, type CallExpression, parse } from "acorn";
 import { type Plugin, transformSync } from "esbuild";
 import { everyNode } from "./gates/tree";
 
 /** What a declaration says to a reader: in the script the comment above each stub says it, once. */
 const SAID_ABOVE = new Set(["group", "summary", "limits", "example", "source"]);
 
-function saidAbove(node: AnyNode): Property[] {
-	if (node.type !== "CallExpression") return [];
-	const [declaration] = node.arguments;
-	const named =
-		node.callee.type === "Identifier" && node.callee.name === "sheetFunction";
-	if (!named || declaration?.type !== "ObjectExpression") return [];
+interface Edit {
+	start: number;
+	end: number;
+	/** What stands there instead; nothing, with the comma behind it, when absent. */
+	instead?: string;
+}
+
+const calls = (node: AnyNode, name: (name: string) => boolean): boolean =>
+	node.type === "CallExpression" &&
+	node.callee.type === "Identifier" &&
+	name(node.callee.name);
+
+/** The fields of a declaration that only a reader needs. */
+function readersFields(node: AnyNode): Edit[] {
+	if (!calls(node, (name) => name === "sheetFunction")) return [];
+	const [declaration] = (node as CallExpression).arguments;
+	if (declaration?.type !== "ObjectExpression") return [];
 	return declaration.properties.filter(
-		(property): property is Property =>
+		(property) =>
 			property.type === "Property" &&
 			property.key.type === "Identifier" &&
 			SAID_ABOVE.has(property.key.name),
 	);
 }
 
-/** Help of an argument is a sentence; names, allowed words and units are shorter. */
-const HELP_FROM = 24;
+const isText = (node: AnyNode): boolean =>
+	node.type === "TemplateLiteral" ||
+	(node.type === "Literal" && typeof node.value === "string");
 
-interface Cut {
-	start: number;
-	end: number;
-	left: string;
+/** Names that a module has of the declaring one: `mass`, `share`, `table` … */
+const declaring = (nodes: readonly AnyNode[]): Set<string> =>
+	new Set(
+		nodes.flatMap((node) =>
+			node.type === "ImportDeclaration" && node.source.value === "./declare"
+				? node.specifiers.map(({ local }) => local.name)
+				: [],
+		),
+	);
+
+/** The helps of arguments, but for the one that names the columns of `more` in an error. */
+function helps(nodes: readonly AnyNode[]): Edit[] {
+	const names = declaring(nodes);
+	const named = new Set(
+		nodes.flatMap((node) =>
+			node.type === "Property" &&
+			node.key.type === "Identifier" &&
+			node.key.name === "more"
+				? [node.value as AnyNode]
+				: [],
+		),
+	);
+	return nodes
+		.filter((node) => !named.has(node))
+		.filter((node) => calls(node, (name) => names.has(name)))
+		.flatMap((node) => (node as CallExpression).arguments.filter(isText))
+		.map(({ start, end }) => ({ start, end, instead: '""' }));
 }
 
-/** Help texts of arguments, wherever a declaration is given them. */
-const helpOf = (node: AnyNode): Cut[] =>
-	node.type === "Literal" &&
-	typeof node.value === "string" &&
-	node.value.length >= HELP_FROM
-		? [{ start: node.start, end: node.end, left: '""' }]
-		: [];
-
-/** Calls that read an argument, and so are told what it is. */
-const ARGUMENT_CALLS = new Set([
-	"length",
-	"coordinate",
-	"area",
-	"volume",
-	"mass",
-	"pigment",
-	"density",
-	"temperature",
-	"stress",
-	"wind",
-	"coverage",
-	"number",
-	"share",
-	"text",
-	"word",
-	"custom",
-	"table",
-]);
-
-function argumentHelp(node: AnyNode): Cut[] {
-	if (node.type !== "CallExpression") return [];
-	const { callee } = node;
-	if (callee.type !== "Identifier" || !ARGUMENT_CALLS.has(callee.name))
-		return [];
-	return node.arguments.flatMap((argument) => helpOf(argument));
+function edited(code: string, edits: readonly Edit[]): string {
+	const backwards = [...edits].sort((a, b) => b.start - a.start);
+	return backwards.reduce((text, { start, end, instead }) => {
+		const after = text.slice(end);
+		return (
+			text.slice(0, start) +
+			(instead ?? "") +
+			(instead === undefined ? after.replace(/^\s*,/, "") : after)
+		);
+	}, code);
 }
 
 /** A module's JavaScript without what its declarations say to a reader. */
@@ -71,23 +81,7 @@ export function undocumented(typescript: string): string {
 	const { code } = transformSync(typescript, { loader: "ts", charset: "utf8" });
 	const tree = parse(code, { ecmaVersion: "latest", sourceType: "module" });
 	const nodes = [...everyNode(tree)];
-	const properties = nodes.flatMap(saidAbove);
-	const inside = ({ start }: Cut) =>
-		properties.some((whole) => start >= whole.start && start < whole.end);
-	const help = nodes.flatMap(argumentHelp).filter((cut) => !inside(cut));
-	const cuts: Cut[] = [
-		...help,
-		...properties.map(({ start, end }) => ({ start, end, left: "" })),
-	];
-	return cuts
-		.sort((a, b) => b.start - a.start)
-		.reduce(
-			(text, { start, end, left }) =>
-				text.slice(0, start) +
-				left +
-				(left ? text.slice(end) : text.slice(end).replace(/^\s*,/, "")),
-			code,
-		);
+	return edited(code, [...nodes.flatMap(readersFields), ...helps(nodes)]);
 }
 
 /** Takes the readers' part out of every declaration that is bundled. */

@@ -108,17 +108,35 @@ describe("Code.js", () => {
 });
 
 describe("a declaration in the script", () => {
+	const left = (source: string): string =>
+		undocumented(source).replace(/\s+/g, " ").trim();
+
 	test("keeps what computes and leaves out what a reader is told", () => {
-		const left = undocumented(`
+		expect(
+			left(`
 			export const A = sheetFunction({
 				name: "A", group: "G", summary: "S", limits: \`L, \${1}\`,
 				params: { group: text("kept") },
 				example: { shown: ["1, 2"] }, source: "B",
 				compute: ({ example }) => example,
 			});
-			export const other = { source: "kept too" };`);
-		expect(left.replace(/\s+/g, " ")).toBe(
-			'export const A = sheetFunction({ name: "A", params: { group: text("kept") }, compute: ({ example }) => example }); export const other = { source: "kept too" }; ',
+			export const other = { source: "kept too" };`),
+		).toBe(
+			'export const A = sheetFunction({ name: "A", params: { group: text("kept") }, compute: ({ example }) => example }); export const other = { source: "kept too" };',
+		);
+	});
+
+	test("loses the help of arguments, but for the name of columns that follow", () => {
+		expect(
+			left(`
+			import { mass, word, table, text } from "./declare";
+			import { said } from "./other";
+			export const a = mass("Help", { blank: 1 });
+			export const b = word(["x"], \`Help\`, { blank: "x" });
+			export const c = table("Help", { name: text("Help") }, { more: mass("dose", {}) });
+			export const d = said("kept");`),
+		).toBe(
+			'import { mass, word, table, text } from "./declare"; import { said } from "./other"; export const a = mass("", { blank: 1 }); export const b = word(["x"], "", { blank: "x" }); export const c = table("", { name: text("") }, { more: mass("dose", {}) }); export const d = said("kept");',
 		);
 	});
 });
