@@ -1,0 +1,37 @@
+import { fileURLToPath } from "node:url";
+import { expect, it } from "vitest";
+import type { CellValue, Desk } from "../../src/desk/desk";
+import { openHeadlessDesk } from "../../src/desk/headless";
+
+const DIST = fileURLToPath(new URL("../../dist", import.meta.url));
+
+function everything(desk: Desk): [string, CellValue[][]][] {
+	return desk.tabs().map((tab) => {
+		const sheet = desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
+		if (!sheet) throw new Error(`there is no tab ${tab}`);
+		const all = sheet.getRange(0, 0, sheet.getMaxRows(), sheet.getMaxColumns());
+		return [tab, desk.read(tab, all.getA1Notation())];
+	});
+}
+
+it("the demo's workbook holds the same values in files of every locale, and no error", async () => {
+	const workbooks = [];
+	for (const locale of ["en_US", "de_DE", "fr_FR", "pt_BR"] as const) {
+		const desk = await openHeadlessDesk(DIST, { locale, enabled: true });
+		try {
+			await desk.call("createDemoJob", ["metric"]);
+			expect(desk.errors()).toEqual([]);
+			workbooks.push(everything(desk));
+		} finally {
+			desk.dispose();
+		}
+	}
+	const [first, ...others] = workbooks;
+	for (const other of others) expect(other).toEqual(first);
+	// it holds something: the tabs of a studio and of a job, with numbers in them
+	const numbers = first?.flatMap(([, rows]) =>
+		rows.flat().filter((value) => typeof value === "number"),
+	);
+	expect(first?.length).toBeGreaterThan(6);
+	expect(numbers?.length).toBeGreaterThan(200);
+}, 240_000);
