@@ -6,7 +6,7 @@ import { checkedFields } from "./input";
 import { waitForTurn } from "./lock";
 import type { JobMade } from "./messages";
 import {
-	allNames,
+	firstName,
 	jobPrefix,
 	jobTabName,
 	nextJobNumber,
@@ -14,7 +14,7 @@ import {
 } from "./names";
 import { type Page, pageOf } from "./page";
 import { jobSlots, type Known } from "./slots";
-import { readStudio, type Studio, starterStudio } from "./studio";
+import { readStudio, type Studio, settingCells, starterStudio } from "./studio";
 import type { Tokens } from "./tokens";
 import { type Added, reason, takeBack } from "./undo";
 import { writePages } from "./write";
@@ -23,8 +23,9 @@ type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
 /** What was read of the workbook before anything is written. */
 interface Found {
-	names: readonly string[];
-	tabs: readonly string[];
+	number: number;
+	/** How many tabs there are. */
+	tabs: number;
 	studio: Studio;
 }
 
@@ -40,33 +41,52 @@ export function createdJob(input: unknown): JobMade {
 	waitForTurn();
 	const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
 	const found = foundIn(spreadsheet, job);
-	return written(spreadsheet, planned(job, found), found.tabs.length);
+	return written(spreadsheet, planned(job, found), found.tabs);
 }
 
 function foundIn(spreadsheet: Spreadsheet, job: JobInput): Found {
-	const names = allNames(spreadsheet);
+	const studio = readStudio(spreadsheet);
+	const sheets = spreadsheet.getSheets();
+	if (!studio) mayHaveStudio(sheets.map((sheet) => sheet.getName()));
 	return {
-		names,
-		tabs: spreadsheet.getSheets().map((sheet) => sheet.getName()),
-		studio: readStudio(spreadsheet, names) ?? starterStudio(job.units),
+		number: nextJobNumber((number) => isTaken(spreadsheet, number)),
+		tabs: sheets.length,
+		studio: studio ?? starterStudio(job.units),
 	};
 }
 
-function planned(job: JobInput, { names, tabs, studio }: Found): Plan {
+/** Whether a job has this number, whatever its tabs are called now, or something else a name that it needs. */
+const isTaken = (spreadsheet: Spreadsheet, job: number): boolean =>
+	jobTabs.some(
+		(tab) =>
+			spreadsheet.getRangeByName(jobPrefix(job) + firstName(tab)) !== null ||
+			spreadsheet.getSheetByName(jobTabName(job, tab.name)) !== null,
+	);
+
+/** @throws InputError where the workbook has a tab of the person's own that is called like one of the studio's. */
+function mayHaveStudio(tabs: readonly string[]): void {
+	const there = new Set(tabs.map((name) => name.toLowerCase()));
+	for (const { name } of studioTabs)
+		if (there.has(name.toLowerCase()))
+			throw new InputError(
+				`This workbook has a tab named ${name} already, which the studio needs: rename yours, then try again`,
+			);
+}
+
+function planned(job: JobInput, { number, studio }: Found): Plan {
 	const slots = jobSlots(job, knownOf(studio));
-	const wanted = jobTabs.map(({ name }) => name);
-	const number = nextJobNumber(names, tabs, wanted);
 	const jobNames = Object.fromEntries(
-		wanted.map((name) => [name, jobTabName(number, name)]),
+		jobTabs.map(({ name }) => [name, jobTabName(number, name)]),
 	);
 	const tokens: Tokens = {
 		units: studio.units,
 		job: jobPrefix(number),
 		tabs: { ...studio.tabs, ...jobNames },
+		studio: settingCells(studio.tabs),
 	};
 	return {
 		pages: [
-			...(studio.exists ? [] : studioPages(studio, tabs)),
+			...(studio.exists ? [] : studioPages(studio)),
 			...jobTabs.map((tab) =>
 				pageOf({ tab, tokens, prefix: jobPrefix(number), slots }),
 			),
@@ -75,21 +95,16 @@ function planned(job: JobInput, { names, tabs, studio }: Found): Plan {
 	};
 }
 
-/** The studio's tabs, on first use. @throws InputError where the workbook has a tab of such a name. */
-function studioPages(studio: Studio, tabs: readonly string[]): Page[] {
-	return studioTabs.map((tab) => {
-		if (tabs.some((name) => name.toLowerCase() === tab.name.toLowerCase()))
-			throw new InputError(
-				`This workbook has a tab named ${tab.name} already, which the studio needs: rename yours, then try again`,
-			);
-		return pageOf({
+/** The studio's tabs, on first use. */
+const studioPages = (studio: Studio): Page[] =>
+	studioTabs.map((tab) =>
+		pageOf({
 			tab,
 			tokens: { units: studio.units, tabs: studio.tabs },
 			prefix: STUDIO_PREFIX,
 			slots: starter[studio.units],
-		});
-	});
-}
+		}),
+	);
 
 const knownOf = (studio: Studio): Known => ({
 	units: studio.units,

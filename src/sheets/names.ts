@@ -1,4 +1,5 @@
 /** Names in the workbook, and which of them are whose. */
+import type { Tab } from "../template/plan";
 
 export const STUDIO_PREFIX = "studio_";
 export const jobPrefix = (job: number): string => `job${job}_`;
@@ -17,22 +18,32 @@ export function jobNumbers(names: readonly string[]): number[] {
 	return [...new Set(numbers)].sort((a, b) => a - b);
 }
 
+/** The first name that a tab's cells have; by it the tab is found again. */
+export function firstName({ name, blocks, names = {} }: Tab): string {
+	const first =
+		blocks.find((block) => block.name !== undefined)?.name ??
+		Object.keys(names)[0];
+	if (first === undefined) throw new Error(`${name} has no name to find it by`);
+	return first;
+}
+
 /** What a job's tab is called. */
 export const jobTabName = (job: number, tab: string): string => `${job} ${tab}`;
 
 /**
- * The number of the next job: above every job there is, and none whose tabs' names are taken by something else.
+ * A number that no job has, the next one where none is missing; asks of few numbers, however many jobs there are.
  */
-export function nextJobNumber(
-	names: readonly string[],
-	tabsThere: readonly string[],
-	tabsWanted: readonly string[],
-): number {
-	const taken = new Set(tabsThere.map((tab) => tab.toLowerCase()));
-	let number = Math.max(0, ...jobNumbers(names)) + 1;
-	while (
-		tabsWanted.some((tab) => taken.has(jobTabName(number, tab).toLowerCase()))
-	)
-		number += 1;
-	return number;
+export function nextJobNumber(isTaken: (job: number) => boolean): number {
+	let taken = 0;
+	let free = 1;
+	while (isTaken(free)) {
+		taken = free;
+		free *= 2;
+	}
+	while (free - taken > 1) {
+		const between = Math.floor((taken + free) / 2);
+		if (isTaken(between)) taken = between;
+		else free = between;
+	}
+	return free;
 }

@@ -22,14 +22,9 @@ export function setRules(
 	);
 }
 
-function built({ when, look }: Rule, page: Page, ranges: Range[]) {
-	const { background, color, bold, struck } = MARKS[look];
-	const builder = SpreadsheetApp.newConditionalFormatRule()
+const built = ({ when, look }: Rule, page: Page, ranges: Range[]) =>
+	SpreadsheetApp.newConditionalFormatRule()
 		.whenFormulaSatisfied(filled(when, page.tokens))
-		.setRanges(ranges);
-	if (background) builder.setBackground(background);
-	if (color) builder.setFontColor(color);
-	if (bold) builder.setBold(true);
-	if (struck) builder.setStrikethrough(true);
-	return builder.build();
-}
+		.setRanges(ranges)
+		.setBackground(MARKS[look])
+		.build();

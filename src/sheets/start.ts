@@ -12,10 +12,8 @@ const MOST_PIGMENT = 0.1;
 
 /** Everything the panel needs to answer as one types. */
 export function startOf(spreadsheet: Spreadsheet): PanelStart {
-	const names = allNames(spreadsheet);
 	const locale = spreadsheet.getSpreadsheetLocale();
-	const studio =
-		readStudio(spreadsheet, names) ?? starterStudio(usualUnits(locale));
+	const studio = readStudio(spreadsheet) ?? starterStudio(usualUnits(locale));
 	return {
 		units: studio.units,
 		unitsFixed: studio.exists,
@@ -25,7 +23,7 @@ export function startOf(spreadsheet: Spreadsheet): PanelStart {
 		pigments: studio.pigments.map((row, index) =>
 			pigmentOf(row, `Pigments, row ${index + 1}`),
 		),
-		jobs: jobNumbers(names).map((number) => ({
+		jobs: jobNumbers(allNames(spreadsheet)).map((number) => ({
 			number,
 			title: titleOf(spreadsheet, number),
 		})),

@@ -1,9 +1,11 @@
 /** What the studio tabs hold, or, before there are any, what they will start with. */
 import { starter, studioTabs } from "../../templates/index";
+import { studio } from "../../templates/studio";
 import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
 import type { Slots } from "../template/plan";
-import { STUDIO_PREFIX } from "./names";
+import { firstName, STUDIO_PREFIX } from "./names";
+import { quoted } from "./tokens";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
@@ -27,24 +29,42 @@ export interface Studio {
 
 type Rows = readonly (readonly Cell[])[];
 
-/** The studio whose blocks `rows` answers by name. */
-function studioFrom(
-	rows: (name: string) => Rows,
-	rest: Pick<Studio, "exists" | "tabs">,
-): Studio {
-	const one = (name: string): Cell => rows(name)[0]?.[0] ?? "";
-	return {
-		...rest,
-		units: unitsOf(one("units")),
-		currency: String(one("currency")),
-		mixerCapacity: one("mixer_capacity"),
-		gramDivision: one("gram_division"),
-		waste: one("waste"),
-		air: one("air"),
-		mixes: filledRows(rows("mixes")),
-		pigments: filledRows(rows("pigments")),
-	};
+/** The settings of the Studio tab by their keys, with the cell of each. */
+const SETTINGS: readonly { key: string; at: string }[] = studio.blocks.flatMap(
+	({ slot, at }) => (slot === undefined ? [] : [{ key: slot, at }]),
+);
+
+/** The cell of each setting as formulas of other tabs write it. */
+export const settingCells = (
+	tabs: Readonly<Record<string, string>>,
+): Record<string, string> =>
+	Object.fromEntries(
+		SETTINGS.map(({ key, at }) => [
+			key,
+			`${quoted(tabs[studio.name] ?? studio.name)}!${at.replace(/([A-Z]+)(\d+)/, "$$$1$$$2")}`,
+		]),
+	);
+
+interface Read {
+	setting(key: string): Cell;
+	mixes: Rows;
+	pigments: Rows;
 }
+
+const studioFrom = (
+	{ setting, mixes, pigments }: Read,
+	rest: Pick<Studio, "exists" | "tabs">,
+): Studio => ({
+	...rest,
+	units: unitsOf(setting("units")),
+	currency: String(setting("currency")),
+	mixerCapacity: setting("mixer_capacity"),
+	gramDivision: setting("gram_division"),
+	waste: setting("waste"),
+	air: setting("air"),
+	mixes: filledRows(mixes),
+	pigments: filledRows(pigments),
+});
 
 const filledRows = (rows: Rows): Rows =>
 	rows.filter(([name]) => name !== undefined && name !== "");
@@ -63,46 +83,61 @@ export function starterStudio(units: UnitSystem): Studio {
 		const data = slots[name] ?? "";
 		return typeof data === "object" ? data : [[data]];
 	};
-	return studioFrom(rows, {
-		exists: false,
-		tabs: Object.fromEntries(studioTabs.map(({ name }) => [name, name])),
-	});
+	return studioFrom(
+		{
+			setting: (key) => rows(key)[0]?.[0] ?? "",
+			mixes: rows("mixes"),
+			pigments: rows("pigments"),
+		},
+		{
+			exists: false,
+			tabs: Object.fromEntries(studioTabs.map(({ name }) => [name, name])),
+		},
+	);
 }
 
-/** The names that the studio tabs have. */
-const studioNames = (): string[] =>
-	studioTabs.flatMap(({ blocks }) =>
-		blocks.flatMap(({ name }) =>
-			name === undefined ? [] : [STUDIO_PREFIX + name],
-		),
-	);
+/** The name by which each studio tab is found, whatever it is called now. */
+const FOUND_BY = studioTabs.map((tab) => ({
+	tab: tab.name,
+	name: STUDIO_PREFIX + firstName(tab),
+}));
 
-/** The studio in the workbook's tabs, or undefined where there are none; `names` are all names of the workbook. */
-export function readStudio(
-	spreadsheet: Spreadsheet,
-	names: readonly string[],
-): Studio | undefined {
-	const there = new Set(names.map((name) => name.toLowerCase()));
-	if (!studioNames().some((name) => there.has(name))) return undefined;
-	const named = (name: string) => {
-		const range = spreadsheet.getRangeByName(STUDIO_PREFIX + name);
-		if (range) return range;
-		throw new InputError(
-			`The name ${STUDIO_PREFIX}${name} is gone, and its tab perhaps too: bring it back with File, Version history`,
-		);
-	};
-	return studioFrom((name) => named(name).getValues() as Cell[][], {
-		exists: true,
-		tabs: Object.fromEntries(
-			studioTabs.map((tab) => {
-				const block = tab.blocks.find(({ name }) => name !== undefined);
-				return [
-					tab.name,
-					named(block?.name ?? "")
-						.getSheet()
-						.getName(),
-				];
-			}),
-		),
-	});
+/**
+ * The studio in the workbook's tabs, or undefined where there are none.
+ *
+ * @throws InputError when some of its tabs are gone.
+ */
+export function readStudio(spreadsheet: Spreadsheet): Studio | undefined {
+	const found = FOUND_BY.map(({ tab, name }) => ({
+		tab,
+		name,
+		range: spreadsheet.getRangeByName(name),
+	}));
+	if (found.every(({ range }) => range === null)) return undefined;
+	const [settings = [], mixes = [], pigments = []] = found.map(
+		({ name, range }) => {
+			if (range) return range.getValues() as Cell[][];
+			throw new InputError(
+				`The name ${name} is gone, and its tab perhaps too: bring it back with File, Version history`,
+			);
+		},
+	);
+	return studioFrom(
+		{
+			setting: (key) =>
+				settings[SETTINGS.findIndex((setting) => setting.key === key)]?.[0] ??
+				"",
+			mixes,
+			pigments,
+		},
+		{
+			exists: true,
+			tabs: Object.fromEntries(
+				found.map(({ tab, range }) => [
+					tab,
+					range?.getSheet().getName() ?? tab,
+				]),
+			),
+		},
+	);
 }

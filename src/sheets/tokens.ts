@@ -8,6 +8,8 @@ export interface Tokens {
 	job?: string;
 	/** What each tab of the templates is called in the workbook. */
 	tabs: Readonly<Record<string, string>>;
+	/** The cell of each setting of the studio, e.g. `'Studio'!$B$3`. */
+	studio?: Readonly<Record<string, string>>;
 }
 
 const TOKEN = /\{([a-z]+)(?::([^{}]+))?\}/g;
@@ -31,11 +33,13 @@ const isQuantity = (word: string): word is Quantity =>
 /** A tab's name as formulas write it. */
 export const quoted = (tab: string): string => `'${tab.replace(/'/g, "''")}'`;
 
-/** The text with `{mass}` as `kg`, `{job}` as `job14_` and `{tab:Tones}` as `'14 Tones'`. */
+/** The text with `{mass}` as `kg`, `{job}` as `job14_`, `{tab:Tones}` as `'14 Tones'`, `{studio:waste}` as its cell. */
 export const filled = (text: string, tokens: Tokens): string =>
 	text.replace(TOKEN, (whole, word: string, name?: string) => {
 		if (word === "tab" && name !== undefined)
 			return quoted(tokens.tabs[name] ?? unknown(whole));
+		if (word === "studio" && name !== undefined)
+			return tokens.studio?.[name] ?? unknown(whole);
 		if (word === "job") return tokens.job ?? unknown(whole);
 		return isQuantity(word) ? unitName(word, tokens.units) : unknown(whole);
 	});

@@ -184,12 +184,23 @@ describe("job numbers", () => {
 	});
 
 	test.each([
-		[[], [], 1],
-		[["job4_client"], [], 5],
-		[["job4_client"], ["5 tones"], 6],
-		[[], ["1 Job", "2 Job", "3 Cost"], 3],
-	])("after names %j and tabs %j comes %d", (names, tabs, next) => {
-		expect(nextJobNumber(names, tabs, ["Job", "Tones"])).toBe(next);
+		[[], 1],
+		[[1], 2],
+		[[1, 2, 3], 4],
+		[Array.from({ length: 60 }, (_, index) => index + 1), 61],
+	])("after jobs %j comes %d", (jobs: number[], next) => {
+		let asked = 0;
+		const number = nextJobNumber((job) => {
+			asked += 1;
+			return jobs.includes(job);
+		});
+		expect(number).toBe(next);
+		expect(asked).toBeLessThanOrEqual(2 * Math.ceil(Math.log2(next)) + 1);
+	});
+
+	test("are never one that is taken, where some are missing", () => {
+		const jobs = [1, 2, 4, 7, 8];
+		expect(jobs).not.toContain(nextJobNumber((job) => jobs.includes(job)));
 	});
 });
 
