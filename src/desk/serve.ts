@@ -26,7 +26,7 @@ function portAsked(): number {
 const port = portAsked();
 const page = mkdtempSync(join(tmpdir(), "tonefold-desk-"));
 process.on("exit", () => rmSync(page, { recursive: true, force: true }));
-for (const signal of ["SIGINT", "SIGTERM"] as const)
+for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const)
 	process.on(signal, () => process.exit(0));
 
 const addOn = join(import.meta.dirname, "../../dist");

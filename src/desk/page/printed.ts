@@ -1,24 +1,15 @@
 /** What of a tab goes on paper: its cells as they are shown, without what is hidden or empty at the end. */
-import {
-	BooleanNumber,
-	HorizontalAlign,
-	type IBorderStyleData,
-	type IStyleData,
-	type Nullable,
-	type Worksheet,
-	WrapStrategy,
-} from "@univerjs/core";
+import type { IStyleData, Worksheet } from "@univerjs/core";
 import { type Block, columnLetters, parseA1 } from "../a1";
 import type { CellValue, Desk } from "../contract";
-
-type Side = "top" | "right" | "bottom" | "left";
+import { type Borders, bordersOf, cssOf } from "./printlook";
 
 export interface PrintCell {
 	text: string;
 	rows: number;
 	columns: number;
 	style: Partial<CSSStyleDeclaration>;
-	borders: Partial<Record<Side, string>>;
+	borders: Borders;
 }
 
 export interface PrintedTab {
@@ -32,12 +23,6 @@ interface Tab {
 	values: CellValue[][];
 	styles: IStyleData[][];
 }
-
-const ALIGN: Readonly<Record<number, string>> = {
-	[HorizontalAlign.LEFT]: "left",
-	[HorizontalAlign.CENTER]: "center",
-	[HorizontalAlign.RIGHT]: "right",
-};
 
 const count = (from: number, to: number) =>
 	Array.from({ length: to - from + 1 }, (_, index) => from + index);
@@ -85,33 +70,6 @@ function printArea(desk: Desk, { sheet, texts }: Tab): Block {
 		});
 	});
 	return { startRow: 0, startColumn: 0, endRow, endColumn };
-}
-
-function cssOf(
-	style: IStyleData,
-	isNumber: boolean,
-): Partial<CSSStyleDeclaration> {
-	return {
-		fontFamily: style.ff ?? "",
-		fontSize: style.fs ? `${style.fs}pt` : "",
-		fontWeight: style.bl === BooleanNumber.TRUE ? "bold" : "",
-		fontStyle: style.it === BooleanNumber.TRUE ? "italic" : "",
-		color: style.cl?.rgb ?? "",
-		backgroundColor: style.bg?.rgb ?? "",
-		textAlign: ALIGN[style.ht ?? 0] ?? (isNumber ? "right" : ""),
-		whiteSpace: style.tb === WrapStrategy.WRAP ? "pre-wrap" : "pre",
-	};
-}
-
-function bordersOf({ bd }: IStyleData): PrintCell["borders"] {
-	const color = (line: Nullable<IBorderStyleData>) =>
-		line ? (line.cl?.rgb ?? "#000") : undefined;
-	return {
-		top: color(bd?.t),
-		right: color(bd?.r),
-		bottom: color(bd?.b),
-		left: color(bd?.l),
-	};
 }
 
 /** A cell on paper, or undefined where a merged one covers it. */

@@ -2,44 +2,10 @@
 import type { Browser, Frame } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type Started, startServer } from "./server";
+import { ADD_ON } from "./standin";
 import { openBrowser, opened, type Visit, visit } from "./visit";
 
 const MINUTE = 60_000;
-
-const CODE = `
-var count = 0;
-function onOpen() { SpreadsheetApp.getUi().createAddonMenu().addItem("Open the panel", "openThePanel").addToUi(); }
-function openThePanel() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("Panel")); }
-function createDemoJob() { return null; }
-function echo(value) { count += 1; return { value: value, calls: count }; }
-function today() { return { day: new Date(0) }; }
-function fails() { throw new Error("The mold is not level."); }
-function hidden_() { return "secret"; }
-/** What a bare script context has not, where it is there all the same. */
-function NOT_BARE() {
-	return [typeof window, typeof document, typeof fetch, typeof setTimeout, typeof URL, typeof TextEncoder,
-		typeof XMLHttpRequest, typeof localStorage, typeof process, typeof require, typeof postMessage]
-		.filter(function (kind) { return kind !== "undefined"; }).length;
-}`;
-
-const ADD_ON = {
-	"add-on.json": JSON.stringify(["Code.js", "Panel.html"]),
-	"add-on/Code.js": CODE,
-	"add-on/Panel.html":
-		"<!DOCTYPE html><html><head><title>p</title></head><body>Panel</body></html>",
-};
-
-interface ScriptRunner {
-	withSuccessHandler(
-		then: (answer: unknown, user: unknown) => void,
-	): ScriptRunner;
-	withFailureHandler(then: (error: Error, user: unknown) => void): ScriptRunner;
-	withUserObject(user: unknown): ScriptRunner;
-	[name: string]: (...args: never[]) => unknown;
-}
-declare global {
-	var google: { script: { run: ScriptRunner; host: { close(): void } } };
-}
 
 let server: Started;
 let browser: Browser;
