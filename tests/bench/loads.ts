@@ -3,12 +3,12 @@ import { compiled, distText, loaded } from "./script";
 
 const CAPACITY = 100;
 
-/** Castings of 8 to 60 in a mixer of 100: few fit together, so that packing matters. */
+/** Castings of 18 to 50 in a mixer of 100: two to five a load, so that packing matters. */
 function castings(count: number): [name: string, mass: number][] {
 	const next = numbers(count);
 	return Array.from({ length: count }, (_, i) => [
 		`piece ${i + 1}`,
-		8 + 52 * next(),
+		18 + 32 * next(),
 	]);
 }
 

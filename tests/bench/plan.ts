@@ -20,14 +20,12 @@ export function planRows(): Row[] {
 		milliseconds(() =>
 			call("PULL_OFF_PLAN", [tones(count), [PIGMENTS], 100, 0.5]),
 		);
+	const counts = [2, 4, 6, 8, 10, 12];
 	took(12);
-	const least = took(2);
-	return [2, 4, 6, 8, 10, 12].map((count) => {
-		const time = took(count);
-		return {
-			what: `PULL_OFF_PLAN, ${count} tones`,
-			figure: ms(time),
-			beside: `${times(time, least)} 2 tones`,
-		};
-	});
+	const all = counts.map(took);
+	return counts.map((count, i) => ({
+		what: `PULL_OFF_PLAN, ${count} tones`,
+		figure: ms(all[i] ?? Number.NaN),
+		beside: `${times(all[i] ?? Number.NaN, all[0] ?? Number.NaN)} 2 tones`,
+	}));
 }
