@@ -78,7 +78,7 @@ describe("a job", { timeout: 60_000 }, () => {
 	});
 
 	test("goes beside what is called like its tabs already", async () => {
-		desk.engine.api.getActiveWorkbook()?.create("1 job", 5, 5);
+		desk.engine.api.getActiveWorkbook()?.create("1 Job", 5, 5);
 		expect((await create()).number).toBe(2);
 	});
 
