@@ -6,8 +6,8 @@ export const job: Tab = {
 	color: "#8a5a2b",
 	rows: 87,
 	widths: [
-		160, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 90, 90, 90, 90, 90, 90, 90,
-		90, 90, 90, 90, 330, 90, 90,
+		160, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80, 80,
+		80, 80, 80, 80, 330, 80, 80,
 	],
 	frozenRows: 1,
 	frozenColumns: 1,
@@ -50,9 +50,8 @@ export const job: Tab = {
 			look: "input",
 			size: [1, 1],
 			formats: "share",
-			name: "waste",
+			slot: "waste",
 			align: "left",
-			note: "Share added to every volume: it must cover the reserve and what sticks in the vessels.",
 		},
 		{
 			at: "G3",
@@ -161,7 +160,7 @@ export const job: Tab = {
 			size: [20, 5],
 			rows: [
 				[
-					'=IF(COUNTA(A11:A30)=0;"";PIECE_TAKEOFF({job}pieces;IF(COUNTA({job}cutouts)=0;"";{job}cutouts);studio_units))',
+					'=IF(COUNTA(A11:A30)=0;"";PIECE_TAKEOFF({job}pieces;IF(COUNTA(A34:E45)=0;"";A34:E45);{studio:units}))',
 				],
 			],
 			formats: ["area", "length", "volume", "area", "volume"],
@@ -172,7 +171,7 @@ export const job: Tab = {
 			size: [20, 1],
 			rows: [
 				[
-					'=IF(ISERROR(M11);M11;IF(COUNT(O11:O30)=0;"";BATCH_MASS(O11:O30;{job}density;0;studio_units)))',
+					'=IF(ISERROR(M11);M11;IF(COUNT(O11:O30)=0;"";BATCH_MASS(O11:O30;{job}density;0;{studio:units})))',
 				],
 			],
 			formats: "mass",
@@ -183,7 +182,7 @@ export const job: Tab = {
 			size: [20, 1],
 			rows: [
 				[
-					'=IF(ISERROR(R11);R11;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*B11:B30*(1+{job}waste);"")))',
+					'=IF(ISERROR(R11);R11;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*B11:B30*(1+$C$7);"")))',
 				],
 			],
 			formats: "mass",
@@ -193,7 +192,7 @@ export const job: Tab = {
 			look: "result",
 			size: [20, 2],
 			rows: [
-				['=IF(COUNTA(A11:A30)=0;"";PIECE_SIZE({job}pieces;studio_units))'],
+				['=IF(COUNTA(A11:A30)=0;"";PIECE_SIZE({job}pieces;{studio:units}))'],
 			],
 			formats: "length",
 		},
@@ -202,7 +201,9 @@ export const job: Tab = {
 			look: "result",
 			size: [20, 1],
 			rows: [
-				['=IF(COUNT(R11:R30)=0;"";PEOPLE_TO_LIFT(R11:R30;studio_one_person))'],
+				[
+					'=IF(COUNT(R11:R30)=0;"";PEOPLE_TO_LIFT(R11:R30;{studio:one_person}))',
+				],
 			],
 			formats: "text",
 			align: "right",
@@ -212,7 +213,7 @@ export const job: Tab = {
 			look: "result",
 			size: [20, 1],
 			rows: [
-				['=ARRAYFORMULA(IF(ISNUMBER(Z11:Z30);Z11:Z30/studio_flexural;""))'],
+				['=ARRAYFORMULA(IF(ISNUMBER(Z11:Z30);Z11:Z30/{studio:flexural};""))'],
 			],
 			formats: "share",
 		},
@@ -242,7 +243,7 @@ export const job: Tab = {
 			size: [20, 1],
 			rows: [
 				[
-					'=IF(COUNT(Y11:Y30)=0;"";SELF_WEIGHT_STRESS(Y11:Y30;ARRAYFORMULA(IF(ISNUMBER(Y11:Y30);H11:H30;""));{job}density;"ends";1;studio_units))',
+					'=IF(COUNT(Y11:Y30)=0;"";SELF_WEIGHT_STRESS(Y11:Y30;ARRAYFORMULA(IF(ISNUMBER(Y11:Y30);H11:H30;""));{job}density;"ends";1;{studio:units}))',
 				],
 			],
 		},
@@ -256,7 +257,7 @@ export const job: Tab = {
 			at: "A34",
 			look: "input",
 			size: [12, 5],
-			name: "cutouts",
+			slot: "cutouts",
 			formats: ["text", "whole", "text", "text", "text"],
 		},
 		{ at: "H32", look: "total", rows: [["Checks"]] },
@@ -302,16 +303,16 @@ export const job: Tab = {
 					'=IF($L$34<>"fine";"waits for the first";IF(COUNTIF({tab:Pour card}!Z48:Z83;">"&1/20)=0;"fine";"Look: a dose of load "&{job}load&" is too small for the gram scale"))',
 				],
 				[
-					'=IF($L$34<>"fine";"waits for the first";IF(MAX(ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);0)))<=studio_mixer_capacity;"fine";"Look: a piece needs several loads: cold joints and color differences are likely"))',
+					'=IF($L$34<>"fine";"waits for the first";IF(MAX(ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+$C$7);0)))<={studio:mixer_capacity};"fine";"Look: a piece needs several loads: cold joints and color differences are likely"))',
 				],
 				[
-					'=IF($L$34<>"fine";"waits for the first";IF(COUNT(J48:J87)=0;"fine";IF(MIN(ARRAYFORMULA(IF(ISNUMBER(K48:K87);K48:K87;10^9)))*studio_mixer_capacity>=studio_least_blend;"fine";"Look: a load is less than the mixer blends well")))',
+					'=IF($L$34<>"fine";"waits for the first";IF(COUNT(J48:J87)=0;"fine";IF(MIN(ARRAYFORMULA(IF(ISNUMBER(K48:K87);K48:K87;10^9)))*{studio:mixer_capacity}>={studio:least_blend};"fine";"Look: a load is less than the mixer blends well")))',
 				],
 				[
 					'=IF($L$34<>"fine";"waits for the first";IF({job}loads<=8;"fine";"Look: the pour card has columns for 8 loads: split the job"))',
 				],
 				[
-					'=IF($L$34<>"fine";"waits for the first";IF({job}loads=0;"fine";IF({job}waste*{job}mix_total/(1+{job}waste)>=studio_reserve*{job}mix_total+studio_sticks*{job}loads*{tab:Tones}!B8;"fine";"Look: waste is less than the reserve and what sticks")))',
+					'=IF($L$34<>"fine";"waits for the first";IF({job}loads=0;"fine";IF($C$7*{job}mix_total/(1+$C$7)>={studio:reserve}*{job}mix_total+{studio:sticks}*{job}loads*{tab:Tones}!B8;"fine";"Look: waste is less than the reserve and what sticks")))',
 				],
 				[
 					'=IF($L$34<>"fine";"waits for the first";IF(MAX(W11:W30)*2<=1;"fine";"Look: a slab may crack: carry it on edge or on a board"))',
@@ -331,7 +332,7 @@ export const job: Tab = {
 			size: [40, 4],
 			rows: [
 				[
-					'=IF(ISERROR(R11);R11;IF(COUNT(R11:R30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+{job}waste);"")));studio_mixer_capacity)))',
+					'=IF(ISERROR(R11);R11;IF(COUNT(R11:R30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+$C$7);"")));{studio:mixer_capacity})))',
 				],
 			],
 			formats: ["whole", "text", "mass", "share"],
@@ -354,10 +355,9 @@ export const job: Tab = {
 			range: "C11:C30",
 			list: ["rectangle", "round", "oval", "L", "U", "basin", "tube", "area"],
 			help: "L: A × B less a corner notch C × D. U: notch C wide, D deep in the longer side. Basin: A × B outside, C high. Tube: A outside, C high.",
-			strict: true,
 		},
-		{ range: "L11:L30", list: ["face up", "face down"], strict: true },
-		{ range: "C34:C45", list: ["rectangle", "round", "oval"], strict: true },
+		{ range: "L11:L30", list: ["face up", "face down"] },
+		{ range: "C34:C45", list: ["rectangle", "round", "oval"] },
 	],
 	rules: [{ range: "L34:O44", when: '=LEFT($L34;5)="Look:"', look: "warning" }],
 };

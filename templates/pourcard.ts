@@ -58,7 +58,7 @@ export const pourCard: Tab = {
 					"=IF(ISERROR({job}loads);{job}loads;SUMIF({tab:Job}!H48:H87;{job}load;{tab:Job}!J48:J87))",
 				],
 				[
-					"=ROUND(SUM(R12:R23)*studio_reserve/studio_mix_division;0)*studio_mix_division",
+					"=ROUND(SUM(R12:R23)*{studio:reserve}/{studio:mix_division};0)*{studio:mix_division}",
 				],
 				["=SUM(R12:R23)-C6"],
 			],
@@ -69,7 +69,7 @@ export const pourCard: Tab = {
 			look: "total",
 			rows: [
 				[
-					'=IF(COUNTA({job}pigments)*SUM({tab:Tones}!B11:B16)=0;"";PLAN_NUMBER({job}tones;{job}pigments))',
+					'=IF(SUM({tab:Tones}!B11:B16)=0;"";PLAN_NUMBER({job}tones;{job}pigments))',
 				],
 			],
 			formats: "whole",
@@ -98,7 +98,7 @@ export const pourCard: Tab = {
 			rows: [
 				[
 					'=ARRAYFORMULA(IF({tab:Tones}!A23:A34="";"";{tab:Tones}!A23:A34))',
-					'=IF(ISERROR(R12);R12;ARRAYFORMULA(IF(ISNUMBER(R12:R23);ROUND(R12:R23/studio_mix_division;0)*studio_mix_division;"")))',
+					'=IF(ISERROR(R12);R12;ARRAYFORMULA(IF(ISNUMBER(R12:R23);ROUND(R12:R23/{studio:mix_division};0)*{studio:mix_division};"")))',
 					'=ARRAYFORMULA(IF(ISNUMBER(R12:R23);"{mass}";""))',
 				],
 			],
@@ -266,7 +266,7 @@ export const pourCard: Tab = {
 				[
 					'=ARRAYFORMULA(IF(Q48:Q83="";"";Q48:Q83))',
 					'=ARRAYFORMULA(IF(Q48:Q83="";"";IF(S48:S83="add";"Add "&T48:T83&" to "&SUBSTITUTE(R48:R83;"mixer";"the mixer");IF(S48:S83="keep";"Keep "&T48:T83&" in "&SUBSTITUTE(R48:R83;"mixer";"the mixer");IF(LEFT(T48:T83;7)="bucket ";"Fill "&T48:T83&" from the mixer";"Pull off "&T48:T83&" from "&SUBSTITUTE(R48:R83;"mixer";"the mixer"))))))',
-					'=ARRAYFORMULA(IF(Q48:Q83="";"";IF(V48:V83="g";ROUND(U48:U83/studio_gram_division;0)*studio_gram_division;ROUND(U48:U83/studio_mix_division;0)*studio_mix_division)))',
+					'=ARRAYFORMULA(IF(Q48:Q83="";"";IF(V48:V83="g";ROUND(U48:U83/{studio:gram_division};0)*{studio:gram_division};ROUND(U48:U83/{studio:mix_division};0)*{studio:mix_division})))',
 					'=ARRAYFORMULA(IF(Q48:Q83="";"";V48:V83))',
 				],
 			],
@@ -279,7 +279,7 @@ export const pourCard: Tab = {
 			size: [36, 4],
 			rows: [
 				[
-					'=ARRAYFORMULA(IF(Q48:Q83="";"";IF(Y48:Y83<>"";"Look: "&Y48:Y83;IF(S48:S83="keep";"about "&studio_sticks&" {mass} of it sticks";""))))',
+					'=ARRAYFORMULA(IF(Q48:Q83="";"";IF(Y48:Y83<>"";"Look: "&Y48:Y83;IF(S48:S83="keep";"about "&{studio:sticks}&" {mass} of it sticks";""))))',
 					'=ARRAYFORMULA(IF(S48:S83="add";IF(X48:X83>0;U48:U83/X48:X83;"");""))',
 					'=ARRAYFORMULA(IF(Q48:Q83="";"";X48:X83))',
 					'=ARRAYFORMULA(IF(Q48:Q83="";"";W48:W83))',
@@ -293,7 +293,7 @@ export const pourCard: Tab = {
 			size: [36, 9],
 			rows: [
 				[
-					'=IF(AND(C7>0;SUM({tab:Tones}!B11:B16)>0;COUNTA({job}pigments)>0);PULL_OFF_PLAN({job}tones;{job}pigments;C7;{job}binder;INDEX(E48:L83;0;{job}load);studio_units);"")',
+					'=IF(AND(C7>0;SUM({tab:Tones}!B11:B16)>0);PULL_OFF_PLAN({job}tones;{job}pigments;C7;{job}binder;INDEX(E48:L83;0;{job}load);{studio:units});"")',
 				],
 			],
 		},
@@ -303,7 +303,7 @@ export const pourCard: Tab = {
 			size: [36, 1],
 			rows: [
 				[
-					'=IF(COUNTIF(S48:S83;"add")=0;"";DOSE_UNCERTAINTY(ARRAYFORMULA(IF(S48:S83="add";IF(U48:U83>0;U48:U83;"");""));studio_gram_division;ARRAYFORMULA(IF(S48:S83="add";IF(U48:U83>0;X48:X83;"");""));studio_mix_division;1;studio_units))',
+					'=IF(COUNTIF(S48:S83;"add")=0;"";DOSE_UNCERTAINTY(ARRAYFORMULA(IF(S48:S83="add";IF(U48:U83>0;U48:U83;"");""));{studio:gram_division};ARRAYFORMULA(IF(S48:S83="add";IF(U48:U83>0;X48:X83;"");""));{studio:mix_division};1;{studio:units}))',
 				],
 			],
 		},
@@ -312,7 +312,6 @@ export const pourCard: Tab = {
 		{
 			range: "C3",
 			list: ["1", "2", "3", "4", "5", "6", "7", "8"],
-			strict: true,
 		},
 	],
 	rules: [

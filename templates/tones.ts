@@ -5,7 +5,7 @@ export const tones: Tab = {
 	name: "Tones",
 	color: "#8a5a2b",
 	rows: 38,
-	widths: [170, 190, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
+	widths: [180, 180, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100],
 	frozenRows: 1,
 	frozenColumns: 1,
 	blocks: [
@@ -44,7 +44,7 @@ export const tones: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(COUNT(B23:B34)=0;"";MIX_DENSITY(B23:B34;C23:C34;studio_air;studio_units))',
+					'=IF(COUNT(B23:B34)=0;"";MIX_DENSITY(B23:B34;C23:C34;{studio:air};{studio:units}))',
 				],
 			],
 			formats: "density",
@@ -124,7 +124,7 @@ export const tones: Tab = {
 			size: [6, 6],
 			rows: [
 				[
-					'=IF(AND({job}mix_total>0;SUM(B11:B16)>0);TONE_WEIGHTS({job}tones;{job}pigments;{job}mix_total;{job}binder;studio_units);"")',
+					'=IF(AND({job}mix_total>0;SUM(B11:B16)>0);TONE_WEIGHTS({job}tones;{job}pigments;{job}mix_total;{job}binder;{studio:units});"")',
 				],
 			],
 			formats: ["mass", "mass", "pigment", "pigment", "pigment", "pigment"],
@@ -250,10 +250,9 @@ export const tones: Tab = {
 	],
 	choices: [
 		{ range: "C10:F10", from: "studio_pigment_names" },
-		{ range: "B3", from: "studio_mix_names", strict: true },
+		{ range: "B3", from: "studio_mix_names" },
 	],
 	rules: [
 		{ range: "M11:M16", when: "=AND(ISNUMBER(M11);M11<0)", look: "warning" },
-		{ range: "A10:F16", when: '=$A$17<>""', look: "muted" },
 	],
 };

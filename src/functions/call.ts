@@ -57,8 +57,8 @@ export function callFunction(
 
 /** Where no answer stands beside the rows, nothing but blank rows is nothing to answer. */
 function mustHaveRows(params: readonly Named[], rows: Rows): void {
-	for (const [name, { optional }] of params)
-		if (!optional && rows.values[name]?.length === 0)
+	for (const [name, { optional, alone }] of params)
+		if (!optional && !alone && rows.values[name]?.length === 0)
 			throw new InputError(`${name} is blank`);
 }
 
@@ -194,7 +194,7 @@ function readRows(
 		const kept = [...Array(last).keys()].filter(
 			(row) => param.kind === "list" || !rowBlank(grid[row]),
 		);
-		if (kept.length === 0 && !param.optional)
+		if (kept.length === 0 && !mayBeEmpty(param, grid))
 			throw new InputError(`${name} is blank`);
 		values[name] = kept.map((row) =>
 			grid.length === 1
@@ -236,6 +236,10 @@ function readRows(
 		});
 	return { values, count, filled };
 }
+
+/** A blank cell is a slip; a range of blanks may be meant. */
+const mayBeEmpty = (param: GroupParam, { length }: Grid): boolean =>
+	param.optional || (param.kind === "list" && param.mayBeEmpty && length > 1);
 
 const rowBlank = (row: readonly unknown[] | undefined): boolean =>
 	row?.every(isBlank) ?? true;

@@ -75,6 +75,7 @@ export const PLAN_NUMBER = sheetFunction({
 		),
 		pigments: list(text("Pigment names in the order of the dose columns"), {
 			alone: true,
+			mayBeEmpty: true,
 		}),
 	},
 	answer: { shape: "value", text: "the plan's number" },

@@ -37,6 +37,8 @@ export interface ListParam<T> {
 	of: CellParam<unknown>;
 	/** Not compared in size with the other lists. */
 	alone: boolean;
+	/** A range of blanks is an empty list, no mistake. */
+	mayBeEmpty: boolean;
 	/** Never filled: carries the type of what `compute` gets. */
 	type?: T;
 }
@@ -247,7 +249,7 @@ export const custom = <T, O extends Options<T>>(
 /** A column or row of such cells; `alone` when its size is its own. */
 export const list = <T>(
 	of: CellParam<T>,
-	options: { alone?: boolean; optional?: boolean } = {},
+	options: { alone?: boolean; optional?: boolean; mayBeEmpty?: boolean } = {},
 ): ListParam<T> => ({
 	kind: "list",
 	help: of.help,
@@ -256,6 +258,7 @@ export const list = <T>(
 	optional: options.optional === true || of.optional,
 	of,
 	alone: options.alone === true,
+	mayBeEmpty: options.mayBeEmpty === true,
 });
 
 type Columns = Record<string, CellParam<unknown>>;

@@ -36,6 +36,7 @@ const tones = () =>
 const pigments = () =>
 	list(text("Names of the pigments, in the order of the dose columns"), {
 		alone: true,
+		mayBeEmpty: true,
 	});
 
 const undosed = () => mass("Mix before pigment, e.g. 100");

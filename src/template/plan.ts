@@ -2,7 +2,8 @@
  * What a template may say: tabs made of blocks. Data only; `sheets/` writes it into a spreadsheet.
  *
  * Texts and formulas may hold tokens in braces: `{length}`, `{mass}` … become the unit of the workbook,
- * `{job}` the prefix of the job's names (`job14_`), `{tab:Tones}` the quoted name of another tab of the job.
+ * `{job}` the prefix of the job's names (`job14_`), `{tab:Tones}` the quoted name of another tab, `{studio:waste}` the cell of
+ * a setting of the Studio tab.
  */
 
 export type Value = string | number | boolean;
@@ -75,7 +76,7 @@ export interface Rule {
 	/** One range, or several with commas between. */
 	range: string;
 	when: string;
-	look: "warning" | "done" | "muted" | "current";
+	look: "warning" | "current";
 }
 
 export interface Tab {
