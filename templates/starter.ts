@@ -19,16 +19,7 @@ const INVENTED_WHITE: Rows = [
 	["White casting mix, invented", "Pozzolan", 8, 2.4, 1, 0, 0],
 	["White casting mix, invented", "Fine sand", 46, 2.65, 0, 0, 0],
 	["White casting mix, invented", "Water", 15.5, 1, 0, 0, 1],
-	[
-		"White casting mix, invented",
-		"Water reducer",
-		0.9,
-		1.07,
-		0,
-		0,
-		0.7,
-		"water",
-	],
+	["White casting mix, invented", "Water reducer", 0.9, 1.07, 0, 0, 0.7],
 	["White casting mix, invented", "Fiber, long", 1.4, 1.3, 0, 0, 0],
 	["White casting mix, invented", "Fiber, short", 0.7, 1.3, 0, 0, 0],
 ];
