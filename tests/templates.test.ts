@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { registry } from "../src/functions";
 import type { Tab } from "../src/template/plan";
-import { jobTabs, studioTabs } from "../templates";
+import { jobTabs, starter, studioTabs } from "../templates";
 
 const tabs: readonly Tab[] = [...studioTabs, ...jobTabs];
 
@@ -137,6 +137,28 @@ test.each(tabs.map((tab) => [tab.name, tab] as const))(
 					expect(Number(row) + down).toBeLessThanOrEqual(tab.rows);
 				});
 			});
+		}
+	},
+);
+
+test.each(["metric", "us"] as const)(
+	"the starter of %s fills the columns that its tabs have",
+	(units) => {
+		for (const [tab, name, texts] of [
+			["Mixes", "mixes", 2],
+			["Pigments", "pigments", 1],
+		] as const) {
+			const block = studioTabs
+				.find((studioTab) => studioTab.name === tab)
+				?.blocks.find((candidate) => candidate.name === name);
+			const rows = starter[units][name] as readonly (readonly unknown[])[];
+			for (const row of rows) {
+				expect(row).toHaveLength(block?.size?.[1] ?? 0);
+				row.forEach((cell, column) => {
+					if (column < texts) expect(typeof cell).toBe("string");
+					else expect(cell === "" || typeof cell === "number").toBe(true);
+				});
+			}
 		}
 	},
 );
