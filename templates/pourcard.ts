@@ -46,7 +46,7 @@ export const pourCard: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF({job}loads=0;"no piece yet: fill in the Job tab";TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF({tab:Job}!H48:H87={job}load;{tab:Job}!I48:I87;""))))',
+					'=IF({job}loads=0;"no piece yet: fill in the Job tab";IF({job}load>{job}loads;"Look: this job has no load "&{job}load;TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF({tab:Job}!H48:H87={job}load;{tab:Job}!I48:I87;"")))))',
 				],
 			],
 		},
@@ -321,8 +321,8 @@ export const pourCard: Tab = {
 			look: "current",
 		},
 		{
-			range: "E8,E45:L45,M48:M83",
-			when: '=LEFT(E8;5)="Look:"',
+			range: "C4,E8,E45:L45,M48:M83",
+			when: '=LEFT(C4;5)="Look:"',
 			look: "warning",
 		},
 	],
