@@ -1,4 +1,4 @@
-/** Every sheet function, in the order of its subjects. */
+/** Every sheet function: subject by subject, in each by name. */
 import * as card from "./card";
 import * as color from "./color";
 import * as cure from "./cure";
@@ -30,7 +30,11 @@ export const registry: readonly SheetFunction[] = [
 	handling,
 	finish,
 	money,
-].flatMap((subject) => Object.values(subject) as SheetFunction[]);
+].flatMap((subject) =>
+	(Object.values(subject) as SheetFunction[]).sort((a, b) =>
+		a.name < b.name ? -1 : 1,
+	),
+);
 
 export const functionNamed = (name: string): SheetFunction | undefined =>
 	registry.find((fn) => fn.name === name);
