@@ -24,6 +24,7 @@ import {
 	units,
 	word,
 } from "./declare";
+import { checkComma } from "./typed";
 import { fromSi, type UnitSystem, unitName } from "./units";
 
 export const SLAB_VOLUME = sheetFunction({
@@ -83,10 +84,12 @@ export const POLYGON_AREA = sheetFunction({
 });
 
 /** In a column of typed lengths, cells are plain text: there a bare number is a text too. */
-const numeric = (cell: unknown): unknown =>
-	typeof cell === "string" && /^\s*\d+(?:[.,]\d+)?\s*$/.test(cell)
-		? Number(cell.replace(",", "."))
-		: cell;
+function numeric(name: string, cell: unknown): unknown {
+	if (typeof cell !== "string" || !/^\s*\d+(?:[.,]\d+)?\s*$/.test(cell))
+		return cell;
+	at(name, () => checkComma(cell));
+	return Number(cell.replace(",", "."));
+}
 
 const A_LENGTH = length("A as a length");
 const A_AREA = area("A as an area");
@@ -96,7 +99,7 @@ const FACE_OR_LENGTH = custom(
 	"A: first dimension; of the shape area the face area",
 	(name, cell, units) => ({
 		lengthM: () => A_LENGTH.read(name, cell, units),
-		areaM2: () => A_AREA.read(name, numeric(cell), units),
+		areaM2: () => A_AREA.read(name, numeric(name, cell), units),
 	}),
 	{ optional: true },
 );

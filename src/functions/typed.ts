@@ -70,10 +70,7 @@ function quantity(number: string): number {
  */
 export function lengthM(text: string, bareUnit: "mm" | "in"): number {
 	const spelled = plainSpelling(text);
-	if (/(?<![\d.,])\d+,\d{3}(?![\d.,])/.test(spelled))
-		throw new InputError(
-			`${quoted(text)} can be read in two ways: type ${spelled.replace(",", "")} or ${spelled.replace(",", ".")}`,
-		);
+	checkComma(text, spelled);
 	const negative = spelled.startsWith("-");
 	const length = unsignedM(negative ? spelled.slice(1) : spelled, bareUnit);
 	if (!Number.isFinite(length))
@@ -81,6 +78,14 @@ export function lengthM(text: string, bareUnit: "mm" | "in"): number {
 			`${quoted(text)} is not a length: type for example 2440, 8' 1/2", 25 1/2 or 650 mm`,
 		);
 	return negative ? -length : length;
+}
+
+/** @throws InputError when a comma may stand for thousands as well as for a decimal. */
+export function checkComma(text: string, spelled = text.trim()): void {
+	if (/(?<![\d.,])\d+,\d{3}(?![\d.,])/.test(spelled))
+		throw new InputError(
+			`${quoted(text)} can be read in two ways: type ${spelled.replace(",", "")} or ${spelled.replace(",", ".")}`,
+		);
 }
 
 function unsignedM(spelled: string, bareUnit: "mm" | "in"): number {

@@ -143,6 +143,11 @@ describe("PIECE_TAKEOFF", () => {
 			() => takeoff([text], "", "us"),
 			`row 1: A must be a number, got "20'"`,
 		);
+		const comma = ["Free", 1, "area", "2,440", 240, B, B, 1.5, B, B, B];
+		refused(
+			() => takeoff([comma], "", "us"),
+			'row 1: A: "2,440" can be read in two ways: type 2440 or 2.440',
+		);
 	});
 
 	test("drop edge of 3 in along 8 ft, as thick as the slab: + 2 ft² and 0.25 ft³", () => {
