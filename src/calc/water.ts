@@ -33,7 +33,7 @@ function solidHeat(solids: readonly Solid[]): { heat: number; kg: number } {
  *
  * [0.22 Σ(m T) + mw Tw − 80 mi] / [0.22 Σm + mw + mi]; ice at 0 °C, its mass not in mw.
  *
- * @throws InputError when there are no solids, or so much ice that the mix could not melt it all.
+ * @throws InputError when there are no solids, when nothing has a mass, or when there is so much ice that the mix could not melt it all.
  * @source ACI 305R; formula as in Neville, Properties of Concrete.
  */
 export function mixTemperatureC(
@@ -44,6 +44,8 @@ export function mixTemperatureC(
 ): number {
 	const { waterKg, waterC, iceKg } = mix;
 	const solid = solidHeat(mix.solids);
+	if (solid.kg + waterKg + iceKg === 0)
+		throw new InputError("solid_masses and water_mass must not all be 0");
 	const heat = solid.heat + waterKg * waterC - ICE_KCAL_PER_KG * iceKg;
 	if (iceKg > 0 && heat < 0)
 		throw new InputError(

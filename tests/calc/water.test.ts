@@ -128,6 +128,16 @@ describe("water and ice for a target", () => {
 			() => iceKg({ targetC: 20, solids: [], waterKg, waterC: 10 }),
 			"solid_masses is blank",
 		],
+		[
+			() =>
+				mixTemperatureC({
+					solids: [{ massKg: 0, temperatureC: 30 }],
+					waterKg: 0,
+					waterC: 10,
+					iceKg: 0,
+				}),
+			"solid_masses and water_mass must not all be 0",
+		],
 	])("what is refused (%#)", (work, sentence) => {
 		expect(work).toThrow(new InputError(sentence));
 	});
