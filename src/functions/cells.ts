@@ -51,10 +51,17 @@ export function filled(name: string, cell: unknown): unknown {
 	return cell;
 }
 
+/** Numbers up to here can be added up without end; beyond, a sum of weights is infinite and each share of it 0. */
+const LARGEST = 1e100;
+
 /** A number in the unit it is typed in; TRUE, text and dates are no numbers. */
 export function numberIn(name: string, cell: unknown): number {
 	const value = filled(name, cell);
-	if (typeof value === "number" && Number.isFinite(value)) return value;
+	if (typeof value === "number" && Math.abs(value) <= LARGEST) return value;
+	if (typeof value === "number" && Number.isFinite(value))
+		throw new InputError(
+			`${name} is too large to calculate with, got ${came(value)}`,
+		);
 	throw new InputError(`${name} must be a number, got ${came(value)}`);
 }
 

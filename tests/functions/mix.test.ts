@@ -57,6 +57,10 @@ describe("WEIGH_OUT", () => {
 		[[[[1], [-2]], 50], "row 2: parts must be 0 or more, got -2"],
 		[[[[0], [0]], 50], "parts must not all be 0"],
 		[[[[1], [2]], 0], "mass must be above 0, got 0"],
+		[
+			[[[1e308], [1e308]], 50],
+			"row 1: parts is too large to calculate with, got 1e+308",
+		],
 	])("refuses %j", (args, sentence) => {
 		refused(() => callFunction(WEIGH_OUT, args), sentence);
 	});
