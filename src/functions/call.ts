@@ -1,6 +1,6 @@
 /** What a cell calls: reads the arguments by the declaration, computes, and answers in the person's units. */
 import { at, InputError } from "../calc/errors";
-import { isBlank, plain, wordIn } from "./cells";
+import { isBlank, wordIn } from "./cells";
 import type {
 	CellParam,
 	CellValue,
@@ -197,7 +197,7 @@ function readRows(
 		if (kept.length === 0 && !mayBeEmpty(param, grid))
 			throw new InputError(`${name} is blank`);
 		values[name] = kept.map((row) =>
-			grid.length === 1
+			grid.length === 1 && param.kind === "list"
 				? readGroup(name, param, grid, row, units)
 				: at(place(row), () => readGroup(name, param, grid, row, units)),
 		);
@@ -350,7 +350,7 @@ function cellValue(
 	const shown = unit ? fromSi(value, unit, units) : value;
 	if (Number.isFinite(shown)) return shown + 0;
 	throw new InputError(
-		`these numbers are too large or too small to calculate with (${plain(value)})`,
+		"these numbers are too large or too small to calculate with",
 	);
 }
 

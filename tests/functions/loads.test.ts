@@ -43,6 +43,7 @@ describe("MIXER_LOADS", () => {
 			60,
 			"castings row 2: name is blank",
 		],
+		[[["a", 0]], 60, "castings row 1: mass must be above 0 kg, got 0"],
 		[[["a", 5]], 0, "capacity must be above 0 kg, got 0"],
 		[[["", ""]], 60, "castings is blank"],
 		[[["slab", 70_000]], 60, "castings: slab would take 1167 loads of its own"],
