@@ -39,6 +39,8 @@ export type Refused = (problem: {
 
 /** Off by more than this is remarked. */
 const WORTH_A_REMARK = 0.01;
+/** 909 g in place of 900 g is 1%, whatever the last bits say. */
+const ROUNDING = 1e-9;
 /** A typed value this much above what is there is that value, rounded. */
 const SAME_MASS = 1e-9;
 
@@ -146,6 +148,8 @@ function missesOf({ doses }: Tone, { doses: reached }: Contents): Miss[] {
 	return doses.flatMap((dose, pigment) => {
 		if (dose === 0) return [];
 		const excess = (reached[pigment] ?? 0) / dose - 1;
-		return Math.abs(excess) > WORTH_A_REMARK ? [{ pigment, excess }] : [];
+		return Math.abs(excess) > WORTH_A_REMARK + ROUNDING
+			? [{ pigment, excess }]
+			: [];
 	});
 }

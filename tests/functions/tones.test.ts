@@ -150,6 +150,8 @@ describe("PULL_OFF_PLAN", () => {
 				typed.map((cell) => [cell]),
 			]) as unknown[][];
 		expect(rows([504.9, 1009])[2]?.[8]).toBe("");
+		// 505/500 = 1010/1000 = 1.01: exactly 1% is not more than 1%
+		expect(rows([505, 1010])[2]?.[8]).toBe("");
 		// 550/500 = 10% too strong, 900/1000 = 10% too weak; 100 kg × 0.1
 		expect(rows([550, 900])[2]?.[8]).toBe(
 			"yellow 10% too strong, black 10% too weak: fold in 10 kg of undosed mix to bring it back",
