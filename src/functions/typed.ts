@@ -90,6 +90,8 @@ export function checkComma(text: string, spelled = text.trim()): void {
 
 function unsignedM(spelled: string, bareUnit: "mm" | "in"): number {
 	const [, feet, inches = "0"] = FEET.exec(spelled) ?? [];
+	// 2'440 is 2440 with a sign for thousands, not 2 ft and 440 in.
+	if (feet !== undefined && quantity(inches) >= 12) return Number.NaN;
 	if (feet !== undefined)
 		return ((quantity(feet) * 12 + quantity(inches)) * 254) / TENTHS_A_METER;
 	const [, number, unit = bareUnit] = ONE_UNIT.exec(spelled) ?? [];

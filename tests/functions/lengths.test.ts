@@ -46,6 +46,7 @@ describe("a length as people write it", () => {
 		["2 440", "is not a length"],
 		["1,234,567", "is not a length"],
 		["25 3/2", "is not a length"],
+		["2'440", "is not a length"],
 		["3/0", "is not a length"],
 		["1e3", "is not a length"],
 		["8' 6\" 2", "is not a length"],
