@@ -217,7 +217,9 @@ function readRows(
 	const spread = together.filter(
 		([name]) => Array.isArray(raw[name]) || tall.length === 0,
 	);
-	const required = spread.filter(([, { optional }]) => !optional);
+	const required = spread.filter(
+		([, param]) => !param.optional || (param.kind === "list" && param.decides),
+	);
 	const deciding = required.length ? required : spread;
 	const count = lastFilled(size, (row) =>
 		spread.every(([name]) => rowBlank(rowOf(name, row))),

@@ -39,6 +39,8 @@ export interface ListParam<T> {
 	alone: boolean;
 	/** A range of blanks is an empty list, no mistake. */
 	mayBeEmpty: boolean;
+	/** Although optional, a row of it needs the required ones. */
+	decides: boolean;
 	/** Never filled: carries the type of what `compute` gets. */
 	type?: T;
 }
@@ -249,7 +251,9 @@ export const custom = <T, O extends Options<T>>(
 /** A column or row of such cells; `alone` when its size is its own. */
 export const list = <T>(
 	of: CellParam<T>,
-	options: { alone?: boolean; optional?: boolean; mayBeEmpty?: boolean } = {},
+	options: Partial<
+		Record<"alone" | "optional" | "mayBeEmpty" | "decides", boolean>
+	> = {},
 ): ListParam<T> => ({
 	kind: "list",
 	help: of.help,
@@ -259,6 +263,7 @@ export const list = <T>(
 	of,
 	alone: options.alone === true,
 	mayBeEmpty: options.mayBeEmpty === true,
+	decides: options.decides === true,
 });
 
 type Columns = Record<string, CellParam<unknown>>;

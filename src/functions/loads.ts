@@ -89,6 +89,7 @@ export const RESCALE_BATCH = sheetFunction({
 				optional: true,
 				min: 0,
 			}),
+			{ decides: true },
 		),
 	},
 	answer: {

@@ -75,6 +75,7 @@ describe("RESCALE_BATCH", () => {
 			[[50], [""], [2]],
 			"row 3: weighed must be blank where planned is 0, got 2",
 		],
+		[[[50], [""]], [[50], [5]], "row 2: planned is blank"],
 		[[[50], [40]], [[50], [-1]], "row 2: weighed must be 0 or more, got -1"],
 		[[[50], [40]], [[50], [""], [1]], "planned has 2 rows and weighed has 3"],
 	])("refuses %j beside %j", (planned, weighed, message) => {
