@@ -234,7 +234,9 @@ function readRows(
 		values[name] = filled.map((row) => {
 			const cells = [rowOf(name, row) ?? []];
 			const read = () => readGroup(name, param, cells, 0, units, row);
-			return size === 1 ? read() : at(`row ${row + 1}`, read);
+			return size === 1 && param.kind === "list"
+				? read()
+				: at(`row ${row + 1}`, read);
 		});
 	return { values, count, filled };
 }

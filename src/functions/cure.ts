@@ -137,7 +137,7 @@ export const AGE_FOR_STRENGTH = sheetFunction({
 	params: {
 		share: share("Share of the 28-day strength, e.g. 70%", {
 			above: 0,
-			max: 1.5,
+			max: 10,
 		}),
 		cement: cement(),
 	},

@@ -187,7 +187,7 @@ test.each<[SheetFunction, unknown[], string]>([
 	[
 		AGE_FOR_STRENGTH,
 		[70],
-		"share must be between 0% and 150%, not 0%, got 7000% (type 70% or 0.7)",
+		"share must be between 0% and 1000%, not 0%, got 7000% (type 70% or 0.7)",
 	],
 	[
 		AGE_FOR_STRENGTH,
