@@ -12,7 +12,7 @@ import {
 import { tonesOf } from "./tonetable";
 
 /** More castings than this in one job are a slip of the finger. */
-const MOST_CASTINGS = 1000;
+const MOST_CASTINGS = 2000;
 
 export const CASTINGS = sheetFunction({
 	name: "CASTINGS",
