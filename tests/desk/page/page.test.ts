@@ -90,7 +90,7 @@ describe("the desk in a browser", { timeout: 2 * MINUTE }, () => {
 		await closePanel(page);
 		await chooseInMenu(page, "Open the panel");
 		const panel = panelOf(page);
-		await panel.getByLabel("Client").fill("Lena");
+		await panel.getByLabel("Client").fill("A cafe");
 		await panel.getByLabel("Title").fill("A shelf");
 		await panel.getByLabel("Name").first().fill("Shelf");
 		await panel.getByLabel("A, length").fill("1200");
