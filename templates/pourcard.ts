@@ -13,7 +13,6 @@ export const pourCard: Tab = {
 	],
 	frozenRows: 3,
 	hidden: ["Q:Z"],
-	print: "A1:P83",
 	blocks: [
 		{
 			at: "A1",

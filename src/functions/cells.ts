@@ -1,6 +1,6 @@
 /** What a cell holds, read by the rules of the sheet functions: blank, error cell, date, number, text. */
-import { InputError } from "../calc/errors";
-import { lengthM, quoted } from "./typed";
+import { at, InputError, quoted } from "../calc/errors";
+import { lengthM } from "./typed";
 import {
 	fromSi,
 	type Quantity,
@@ -78,13 +78,7 @@ export function lengthIn(
 		);
 	if (typeof value !== "string")
 		return toSi(numberIn(name, value), "length", units);
-	try {
-		return lengthM(value, units === "us" ? "in" : "mm");
-	} catch (error) {
-		if (error instanceof InputError)
-			throw new InputError(`${name}: ${error.message}`);
-		throw error;
-	}
+	return at(name, () => lengthM(value, units === "us" ? "in" : "mm"));
 }
 
 /** A name or another text; a number typed for a name is that text. */
@@ -106,9 +100,7 @@ export function wordIn<W extends string>(
 	const word = words.find((candidate) => candidate.toLowerCase() === typed);
 	if (word !== undefined) return word;
 	const list =
-		words.length > 2
-			? `one of ${words.join(", ")}`
-			: words.map((candidate) => candidate).join(" or ");
+		words.length > 2 ? `one of ${words.join(", ")}` : words.join(" or ");
 	throw new InputError(`${name} must be ${list}, got ${came(value)}`);
 }
 

@@ -1,4 +1,4 @@
-import { InputError } from "../calc/errors";
+import { InputError, quoted } from "../calc/errors";
 
 /** Units of a length in tenths of a millimeter: whole numbers keep 96 in exact. */
 const TENTHS_MM: Record<string, number> = {
@@ -48,10 +48,6 @@ function plainSpelling(text: string): string {
 		.replace(/ ?- ?/g, "-")
 		.trim();
 }
-
-/** A typed text in an error sentence, cut where nobody would read on. */
-export const quoted = (text: string): string =>
-	`"${text.length > 60 ? `${text.slice(0, 60)}…` : text}"`;
 
 function quantity(number: string): number {
 	const [, whole = "0", top, bottom] =

@@ -14,7 +14,6 @@ export function setChoices(
 ): void {
 	for (const choice of page.tab.choices ?? []) {
 		const builder = demanded(choice, page, named);
-		if (choice.strict) builder.setAllowInvalid(false);
 		if (choice.help) builder.setHelpText(filled(choice.help, page.tokens));
 		at(choice.range).setDataValidation(builder.build());
 	}

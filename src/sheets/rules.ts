@@ -18,7 +18,7 @@ export function setRules(
 	const { rules = [] } = page.tab;
 	if (rules.length === 0) return;
 	sheet.setConditionalFormatRules(
-		rules.map((rule) => built(rule, page, rule.range.split(",").map(at))),
+		rules.map((rule) => built(rule, page, rangesOf(rule).map(at))),
 	);
 }
 

@@ -60,7 +60,7 @@ export interface Block {
 	note?: string;
 }
 
-/** A dropdown (`list` or `from`) or a number between two limits. Strict ones refuse anything else. */
+/** A dropdown (`list` or `from`) or a number between two limits; anything else is marked, not refused. */
 export interface Choice {
 	range: string;
 	list?: readonly string[];
@@ -68,7 +68,6 @@ export interface Choice {
 	from?: string;
 	between?: readonly [number, number];
 	help?: string;
-	strict?: boolean;
 }
 
 /** A conditional format; `when` is a formula without custom functions, for the range's first cell. */
@@ -95,8 +94,6 @@ export interface Tab {
 	rules?: readonly Rule[];
 	/** Columns kept out of sight, e.g. `["P:X"]`. */
 	hidden?: readonly string[];
-	/** What is printed, e.g. `A1:N60`. */
-	print?: string;
 	/** Name of one cell range more than blocks have: name to A1. */
 	names?: Readonly<Record<string, string>>;
 }
