@@ -7,7 +7,7 @@ import type { Mode } from "../contract";
 
 /** Allowed before the person has allowed anything: building the menu, and what belongs to nobody. */
 const FREE =
-	/^(?:SpreadsheetApp\.getUi|Ui\.create(?:Addon)?Menu|Menu\.|Logger\.|Utilities\.|Session\.getActiveUserLocale$)/;
+	/^(?:SpreadsheetApp\.getUi|Ui\.create(?:Addon)?Menu|Menu\.|Logger\.|Utilities\.|Blob\.|Session\.getActiveUserLocale$)/;
 /** The interface beyond menus needs a person who has asked for it. */
 const ASKED =
 	/^Ui\.(?:alert|prompt|showSidebar|showModalDialog|showModelessDialog)$/;

@@ -8,6 +8,7 @@ import { sheetService } from "./sheet";
 import { activePlace, spreadsheetService } from "./spreadsheet";
 import { BORDER_STYLES } from "./style";
 import { uiService } from "./ui";
+import { utilities } from "./utilities";
 import { newDataValidation } from "./validation";
 
 const names = (...words: string[]) =>
@@ -30,14 +31,6 @@ function spreadsheetApp(call: Call): Members {
 		Record<keyof GoogleAppsScript.Spreadsheet.SpreadsheetApp, unknown>
 	>;
 }
-
-let uuids = 0;
-
-const utilities = (): Members => ({
-	// counted, so that a run can be repeated
-	getUuid: () => `00000000-0000-4000-8000-${String(++uuids).padStart(12, "0")}`,
-	sleep: () => null,
-});
 
 /** The names a script may use; there is nothing else in its context. */
 export const SERVICES = [
@@ -63,7 +56,7 @@ export function servicesOf(call: Call): Services {
 			AuthMode: names("NONE", "CUSTOM_FUNCTION", "LIMITED", "FULL"),
 		}),
 		Session: call.serve("Session", { getActiveUserLocale: () => "en" }),
-		Utilities: call.serve("Utilities", utilities()),
+		Utilities: utilities(call),
 		Logger: call.serve("Logger", { log: () => null }),
 	};
 }
