@@ -18,7 +18,7 @@ const TABLE: Record<string, Floor> = {
 	},
 	"src/desk": {
 		packages:
-			/^(node:|@univerjs\/|rxjs$|react$|react-dom|esbuild$|playwright-core$|acorn$)/,
+			/^(node:|@univerjs\/|rxjs$|react$|react-dom|esbuild$|playwright-core$|acorn$|fflate$)/,
 	},
 	"src/build": {
 		folders: ["src/functions"],
