@@ -1,19 +1,41 @@
 /** The workbook as data: the studio's tabs, a job's tabs, what they start with, and the demo. */
 import type { JobInput, UnitSystem } from "../src/template/job";
 import type { Tab } from "../src/template/plan";
+import { cost } from "./cost";
+import { cure } from "./cure";
 import guesthouse from "./demo/guesthouse.json";
 import guesthouseUs from "./demo/guesthouse-us.json";
 import { job } from "./job";
+import { jobs } from "./jobs";
 import { mixes } from "./mixes";
 import { pigments } from "./pigments";
 import { pourCard } from "./pourcard";
+import { pourLog } from "./pourlog";
+import { quote } from "./quote";
+import { stock } from "./stock";
 import { studio } from "./studio";
+import { swatches } from "./swatches";
 import { tones } from "./tones";
 
 export { starter } from "./starter";
 
-export const studioTabs: readonly Tab[] = [studio, mixes, pigments];
-export const jobTabs: readonly Tab[] = [job, tones, pourCard];
+export const studioTabs: readonly Tab[] = [
+	studio,
+	mixes,
+	pigments,
+	swatches,
+	stock,
+	jobs,
+	pourLog,
+];
+export const jobTabs: readonly Tab[] = [
+	job,
+	tones,
+	pourCard,
+	cure,
+	cost,
+	quote,
+];
 
 export const demo = {
 	metric: guesthouse,

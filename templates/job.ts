@@ -359,5 +359,4 @@ export const job: Tab = {
 		{ range: "L11:L30", list: ["face up", "face down"] },
 		{ range: "C34:C45", list: ["rectangle", "round", "oval"] },
 	],
-	rules: [{ range: "L34:O44", when: '=LEFT($L34;5)="Look:"', look: "warning" }],
 };

@@ -4,7 +4,7 @@ import type { Tab } from "../src/template/plan";
 export const mixes: Tab = {
 	name: "Mixes",
 	rows: 64,
-	widths: [190, 190, 90, 90, 90, 90, 90, 90, 90],
+	widths: [190, 190, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
 	frozenRows: 4,
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Mixes"]] },
@@ -30,6 +30,9 @@ export const mixes: Tab = {
 					"Binder share",
 					"Cement share",
 					"Water share",
+					"Temperature group",
+					"Moisture",
+					"Absorption",
 					"Pack, {mass}",
 					"Pack price",
 				],
@@ -38,7 +41,7 @@ export const mixes: Tab = {
 		{
 			at: "A5",
 			look: "input",
-			size: [60, 9],
+			size: [60, 12],
 			name: "mixes",
 			formats: [
 				"text",
@@ -48,6 +51,9 @@ export const mixes: Tab = {
 				"share",
 				"share",
 				"share",
+				"text",
+				"share",
+				"share",
 				"mass",
 				"money",
 			],
@@ -55,6 +61,11 @@ export const mixes: Tab = {
 	],
 	names: { mix_names: "A5:A64" },
 	choices: [
+		{
+			range: "H5:H64",
+			list: ["solid", "water"],
+			help: "For the mix temperature: what weighs in as water, and what as solid. Blank is solid.",
+		},
 		{
 			range: "E5:G64",
 			between: [0, 1],

@@ -4,7 +4,7 @@ import type { Tab } from "../src/template/plan";
 export const pigments: Tab = {
 	name: "Pigments",
 	rows: 34,
-	widths: [190, 110, 110, 110],
+	widths: [190, 110, 110, 110, 110, 110, 110, 110],
 	frozenRows: 4,
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Pigments"]] },
@@ -13,7 +13,7 @@ export const pigments: Tab = {
 			look: "note",
 			rows: [
 				[
-					"Powder pigments. Maximum dose as its maker states it, of cement; blank counts as 10%, the most ASTM C979 allows.",
+					"Of a liquid, state the share of pigment in it. Maximum dose as its maker states it, of cement; blank counts as 10%, the most ASTM C979 allows.",
 				],
 			],
 		},
@@ -21,16 +21,40 @@ export const pigments: Tab = {
 			at: "A4",
 			look: "heading",
 			wrap: true,
-			rows: [["Pigment", "Maximum dose, of cement", "Pack, g", "Pack price"]],
+			rows: [
+				[
+					"Pigment",
+					"Form",
+					"Pigment in it",
+					"Its doses are of",
+					"Maximum dose, of cement",
+					"Water to wet it, g a g",
+					"Pack, g",
+					"Pack price",
+				],
+			],
 		},
 		{
 			at: "A5",
 			look: "input",
-			size: [30, 4],
+			size: [30, 8],
 			name: "pigments",
-			formats: ["text", "share", "pigment", "money"],
+			formats: [
+				"text",
+				"text",
+				"share",
+				"text",
+				"share",
+				"number",
+				"pigment",
+				"money",
+			],
 		},
 		{ at: "A5", look: "input", size: [30, 1], name: "pigment_names" },
 	],
-	choices: [{ range: "B5:B34", between: [0, 1], help: "For example 6%." }],
+	choices: [
+		{ range: "B5:B34", list: ["powder", "liquid"] },
+		{ range: "D5:D34", list: ["binder", "cement", "dry mix"] },
+		{ range: "E5:E34", between: [0, 1], help: "For example 6%." },
+	],
 };

@@ -110,7 +110,7 @@ export const pourCard: Tab = {
 			size: [12, 1],
 			rows: [
 				[
-					'=ARRAYFORMULA(IF(ISNUMBER(C12:C23)*ISNUMBER({tab:Tones}!G23:G34)=0;"";IF({tab:Tones}!G23:G34<=0;"";IF(C12:C23<{tab:Tones}!G23:G34;"";INT(C12:C23/{tab:Tones}!G23:G34)&" of "&{tab:Tones}!G23:G34&" {mass} + "&ROUND(C12:C23-INT(C12:C23/{tab:Tones}!G23:G34)*{tab:Tones}!G23:G34;3)&" {mass}"))))',
+					'=ARRAYFORMULA(IF(ISNUMBER(C12:C23)*ISNUMBER({tab:Tones}!J23:J34)=0;"";IF({tab:Tones}!J23:J34<=0;"";IF(C12:C23<{tab:Tones}!J23:J34;"";INT(C12:C23/{tab:Tones}!J23:J34)&" of "&{tab:Tones}!J23:J34&" {mass} + "&ROUND(C12:C23-INT(C12:C23/{tab:Tones}!J23:J34)*{tab:Tones}!J23:J34;3)&" {mass}"))))',
 				],
 			],
 		},
@@ -318,11 +318,6 @@ export const pourCard: Tab = {
 			range: "E11:L23,E36:L41,E45:L83",
 			when: "=COLUMN(E11)-4=$C$3",
 			look: "current",
-		},
-		{
-			range: "C4,E8,E45:L45,M48:M83",
-			when: '=LEFT(C4;5)="Look:"',
-			look: "warning",
 		},
 	],
 };

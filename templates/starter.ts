@@ -32,21 +32,27 @@ const INVENTED_BAGGED: Rows = [
 	["Bagged blend, invented", "Fiber", 1.8, 1.3, 0, 0, 0],
 ];
 
+/** What counts as water when the mix temperature is worked out. */
+const WATERY = ["Water", "Water reducer"];
+
 /** The mixes with pack and price of the ingredients that come in packs; prices are invented. */
 const packed = (
 	packs: Record<string, readonly [pack: number, price: number]>,
 ) =>
 	[...PUBLISHED_M45, ...INVENTED_WHITE, ...INVENTED_BAGGED].map((row) => [
 		...row,
+		WATERY.includes(String(row[1])) ? "water" : "solid",
+		"",
+		"",
 		...(packs[String(row[1])] ?? ["", ""]),
 	]);
 
 // Invented pigments. A maker's data sheet gives the real maximum; 6% is a usual one for iron oxides (trade pages).
 const PIGMENTS: Rows = [
-	["Umber", 0.06, 1000, 24],
-	["Black", 0.06, 1000, 21],
-	["Ocher", 0.06, 1000, 23],
-	["White", 0.1, 1000, 19],
+	["Umber", "powder", "", "binder", 0.06, 0.5, 1000, 24],
+	["Black", "powder", "", "binder", 0.06, 0.5, 1000, 21],
+	["Ocher", "powder", "", "binder", 0.06, 0.5, 1000, 23],
+	["White", "powder", "", "binder", 0.1, 0.5, 1000, 19],
 ];
 
 /** What the studio tabs hold when they are made; every number is a start to be replaced by the studio's own. */
@@ -54,6 +60,14 @@ export const starter: Record<"metric" | "us", Slots> = {
 	metric: {
 		units: "metric",
 		currency: "€",
+		labor_rate: 42,
+		overhead: 0.18,
+		remake: 0.05,
+		margin: 0.35,
+		tax: 0.2,
+		card_fee: 0.02,
+		deposit: 0.5,
+		quote_days: 30,
 		mixer_capacity: 150,
 		least_blend: 30,
 		mix_division: 0.02,
@@ -63,7 +77,27 @@ export const starter: Record<"metric" | "us", Slots> = {
 		waste: 0.08,
 		air: 0.02,
 		one_person: 23,
+		crew: 3,
 		flexural: 5,
+		warmest_mix: 20,
+		working_minutes: 45,
+		working_temp: 20,
+		step_minutes: 1.5,
+		demold_hours: 20,
+		fill_days: 3,
+		polish_days: 4,
+		recoat_hours: 4,
+		seal_days: 10,
+		deliver_days: 4,
+		cement: "normal",
+		weekend: "Saturday and Sunday",
+		bench_hours: 60,
+		void_share: 0.06,
+		void_depth: 1.5,
+		skim: 0.2,
+		sealer_coverage: 12,
+		sealer_coats: 2,
+		sealer_price: 48,
 		mixes: packed({
 			"Portland cement": [25, 9],
 			"White cement": [25, 16],
@@ -82,6 +116,14 @@ export const starter: Record<"metric" | "us", Slots> = {
 	us: {
 		units: "us",
 		currency: "$",
+		labor_rate: 45,
+		overhead: 0.18,
+		remake: 0.05,
+		margin: 0.35,
+		tax: 0.0825,
+		card_fee: 0.02,
+		deposit: 0.5,
+		quote_days: 30,
 		mixer_capacity: 330,
 		least_blend: 65,
 		mix_division: 0.05,
@@ -91,7 +133,27 @@ export const starter: Record<"metric" | "us", Slots> = {
 		waste: 0.08,
 		air: 0.02,
 		one_person: 51,
+		crew: 3,
 		flexural: 700,
+		warmest_mix: 68,
+		working_minutes: 45,
+		working_temp: 68,
+		step_minutes: 1.5,
+		demold_hours: 20,
+		fill_days: 3,
+		polish_days: 4,
+		recoat_hours: 4,
+		seal_days: 10,
+		deliver_days: 4,
+		cement: "normal",
+		weekend: "Saturday and Sunday",
+		bench_hours: 60,
+		void_share: 0.06,
+		void_depth: 0.06,
+		skim: 0.008,
+		sealer_coverage: 490,
+		sealer_coats: 2,
+		sealer_price: 190,
 		mixes: packed({
 			"Portland cement": [94, 16],
 			"White cement": [94, 34],

@@ -1,114 +1,313 @@
-import type { Tab } from "../src/template/plan";
+import type { Block, Format, Tab } from "../src/template/plan";
+
+type Setting = readonly [
+	key: string,
+	label: string,
+	format: Format,
+	help: string,
+];
+
+/** Under each heading its settings, a row each. */
+const SECTIONS: readonly (readonly [
+	heading: string,
+	settings: readonly Setting[],
+])[] = [
+	[
+		"Units and money",
+		[
+			[
+				"units",
+				"Units",
+				"text",
+				"Set when these tabs were made: every number in this workbook is in them",
+			],
+			["currency", "Currency", "text", "Shown beside money"],
+			[
+				"labor_rate",
+				"Labor, an hour",
+				"money",
+				"What an hour of work costs the studio",
+			],
+			[
+				"overhead",
+				"Overhead",
+				"share",
+				"Rent, power, insurance …, as a share of materials and labor",
+			],
+			[
+				"remake",
+				"Remake allowance",
+				"share",
+				"Share of the cost set aside for pieces that must be cast again",
+			],
+			[
+				"margin",
+				"Margin wanted",
+				"share",
+				"What is left of the price after all cost",
+			],
+			["tax", "Tax", "share", "Added to the price on the quote"],
+			[
+				"card_fee",
+				"Card fee",
+				"share",
+				"Share of a payment that the card company keeps; in the price",
+			],
+			[
+				"deposit",
+				"Deposit",
+				"share",
+				"Share of the quote that is paid before work begins",
+			],
+			["quote_days", "A quote holds, days", "whole", "Shown on the quote"],
+		],
+	],
+	[
+		"Mixer and scales",
+		[
+			[
+				"mixer_capacity",
+				"Mixer capacity, {mass}",
+				"mass",
+				"Fresh mix in one load, as its maker states it for stiff mixes",
+			],
+			[
+				"least_blend",
+				"Least the mixer blends well, {mass}",
+				"mass",
+				"A smaller load turns without blending: the job's checks say so",
+			],
+			[
+				"mix_division",
+				"Mix scale division, {mass}",
+				"number",
+				"The smallest step of the scale that weighs the mix",
+			],
+			[
+				"gram_division",
+				"Gram scale division, g",
+				"number",
+				"The smallest step of the scale that weighs pigment",
+			],
+			[
+				"sticks",
+				"Sticks in each vessel, {mass}",
+				"mass",
+				"Left on walls and tools; taken off the last tone of each vessel",
+			],
+			[
+				"reserve",
+				"Reserve for corrections",
+				"share",
+				"Undosed mix pulled off first, to lighten a tone that came out too dark",
+			],
+			[
+				"waste",
+				"Usual waste",
+				"share",
+				"Added to every volume; it must cover the reserve and what sticks",
+			],
+			[
+				"air",
+				"Air in fresh mix",
+				"share",
+				"Share of the volume; 2% is usual for fluid mixes without air entrainer",
+			],
+		],
+	],
+	[
+		"Lifting and strength",
+		[
+			[
+				"one_person",
+				"One person may lift, {mass}",
+				"mass",
+				"This studio's own limit for a piece carried by one person",
+			],
+			[
+				"crew",
+				"People there to lift",
+				"whole",
+				"More than these, or equipment, and the checks say so",
+			],
+			[
+				"flexural",
+				"Flexural strength to count on, {stress}",
+				"number",
+				"Of the cured material, from its data sheet or a test, with a margin",
+			],
+		],
+	],
+	[
+		"Pour day",
+		[
+			[
+				"warmest_mix",
+				"Mix temperature wanted, {temperature}",
+				"temperature",
+				"Of the fresh mix as it leaves the mixer",
+			],
+			[
+				"working_minutes",
+				"Working time, minutes",
+				"whole",
+				"From water in to the last tone placed, as a trial in this studio showed",
+			],
+			[
+				"working_temp",
+				"Measured at a mix temperature of, {temperature}",
+				"temperature",
+				"Of the trial: the working time at another temperature follows from it",
+			],
+			[
+				"step_minutes",
+				"Minutes a step",
+				"number",
+				"To pull off or dose and fold once; with it the card tells whether the time is enough",
+			],
+		],
+	],
+	[
+		"Cure and calendar",
+		[
+			[
+				"demold_hours",
+				"Demold after, hours",
+				"whole",
+				"At about 20 °C (68 °F) under cover; a test on the piece comes first",
+			],
+			["fill_days", "Fill voids, days after the pour", "whole", ""],
+			["polish_days", "Polish, days after the pour", "whole", ""],
+			[
+				"recoat_hours",
+				"Recoat, hours between coats",
+				"whole",
+				"From the sealer's data sheet",
+			],
+			[
+				"seal_days",
+				"Seal not before, days after the pour",
+				"whole",
+				"And not before the moisture reading that the sealer's data sheet asks for",
+			],
+			[
+				"deliver_days",
+				"Deliver, days after sealing",
+				"whole",
+				"The sealer's own cure, from its data sheet",
+			],
+			[
+				"cement",
+				"Cement",
+				"text",
+				"rapid, normal or slow, for the estimate of strength against age",
+			],
+			[
+				"weekend",
+				"Days off",
+				"text",
+				"No work is planned on them, nor on the closed days beside",
+			],
+			[
+				"bench_hours",
+				"Bench hours a week",
+				"whole",
+				"Hours of work that the studio has in a week",
+			],
+		],
+	],
+	[
+		"Finish",
+		[
+			[
+				"void_share",
+				"Voids, share of the surface",
+				"share",
+				"Of the area to finish, as the studio's own pieces show",
+			],
+			["void_depth", "Mean void depth, {length}", "number", ""],
+			[
+				"skim",
+				"Skim of paste, {length}",
+				"number",
+				"Thickness left over the whole surface before it is polished off",
+			],
+			[
+				"sealer_coverage",
+				"Sealer covers, {coverage}",
+				"number",
+				"A coat, from its data sheet",
+			],
+			["sealer_coats", "Sealer coats", "whole", ""],
+			["sealer_price", "Sealer, price a {coating}", "money", ""],
+		],
+	],
+];
+
+const FIRST_ROW = 3;
+
+const rows = SECTIONS.flatMap(([heading, settings]) => [
+	{ heading },
+	...settings.map(([key, label, format, help]) => ({
+		key,
+		label,
+		format,
+		help,
+	})),
+]).map((row, index) => ({ ...row, at: FIRST_ROW + index }));
+
+const LAST_ROW = FIRST_ROW + rows.length - 1;
+
+const blocks: Block[] = rows.flatMap((row): Block[] =>
+	"heading" in row
+		? [{ at: `A${row.at}`, look: "total", rows: [[row.heading]] }]
+		: [
+				{ at: `A${row.at}`, look: "label", rows: [[row.label]] },
+				{
+					at: `B${row.at}`,
+					look: row.key === "units" ? "result" : "input",
+					size: [1, 1],
+					formats: row.format,
+					slot: row.key,
+					align: "right",
+				},
+				{ at: `C${row.at}`, look: "note", rows: [[row.help]] },
+			],
+);
 
 /** The studio's own numbers, one set a workbook. */
 export const studio: Tab = {
 	name: "Studio",
-	rows: 20,
-	widths: [230, 110, 470],
+	rows: LAST_ROW + 1,
+	widths: [250, 150, 470, 30, 130],
 	frozenRows: 2,
-	names: { settings: "B3:B14" },
+	names: { settings: `B${FIRST_ROW}:B${LAST_ROW}` },
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Studio"]] },
 		{
 			at: "A2",
 			look: "heading",
-			rows: [["What", "Here", "What it is for"]],
+			rows: [["What", "Here", "What it is for", "", "Closed days"]],
 		},
+		...blocks,
 		{
-			at: "A3",
-			look: "label",
-			rows: [
-				["Units"],
-				["Currency"],
-				["Mixer capacity, {mass}"],
-				["Least the mixer blends well, {mass}"],
-				["Mix scale division, {mass}"],
-				["Gram scale division, g"],
-				["Sticks in each vessel, {mass}"],
-				["Reserve for corrections"],
-				["Usual waste"],
-				["Air in fresh mix"],
-				["One person may lift, {mass}"],
-				["Flexural strength to count on, {stress}"],
-			],
-		},
-		{
-			at: "C3",
-			look: "note",
-			rows: [
-				[
-					"Set when these tabs were made: every number in this workbook is in them",
-				],
-				["Shown beside money"],
-				["Fresh mix in one load, as its maker states it for stiff mixes"],
-				["A smaller load turns without blending: the job's checks say so"],
-				["The smallest step of the scale that weighs the mix"],
-				["The smallest step of the scale that weighs pigment"],
-				["Left on walls and tools; taken off the last tone of each vessel"],
-				[
-					"Undosed mix pulled off first, to lighten a tone that came out too dark",
-				],
-				["Added to every volume; it must cover the reserve and what sticks"],
-				[
-					"Share of the volume; 2% is usual for fluid mixes without air entrainer",
-				],
-				["This studio's own limit for a piece carried by one person"],
-				["Of the cured material, from its data sheet or a test, with a margin"],
-			],
-		},
-		{ at: "B3", look: "result", size: [1, 1], slot: "units", align: "right" },
-		{ at: "B4", look: "input", size: [1, 1], slot: "currency", align: "right" },
-		{
-			at: "B5",
+			at: "E3",
 			look: "input",
-			size: [1, 1],
-			formats: "mass",
-			slot: "mixer_capacity",
-		},
-		{
-			at: "B6",
-			look: "input",
-			size: [1, 1],
-			formats: "mass",
-			slot: "least_blend",
-		},
-		{
-			at: "B7",
-			look: "input",
-			size: [1, 1],
-			formats: "number",
-			slot: "mix_division",
-		},
-		{
-			at: "B8",
-			look: "input",
-			size: [1, 1],
-			formats: "number",
-			slot: "gram_division",
-		},
-		{ at: "B9", look: "input", size: [1, 1], formats: "mass", slot: "sticks" },
-		{
-			at: "B10",
-			look: "input",
-			size: [1, 1],
-			formats: "share",
-			slot: "reserve",
-		},
-		{ at: "B11", look: "input", size: [1, 1], formats: "share", slot: "waste" },
-		{ at: "B12", look: "input", size: [1, 1], formats: "share", slot: "air" },
-		{
-			at: "B13",
-			look: "input",
-			size: [1, 1],
-			formats: "mass",
-			slot: "one_person",
-		},
-		{
-			at: "B14",
-			look: "input",
-			size: [1, 1],
-			formats: "number",
-			slot: "flexural",
+			size: [30, 1],
+			formats: "date",
+			slot: "closed_days",
+			align: "right",
 		},
 	],
+	choices: [
+		{
+			range: `B${rowOf("weekend")}`,
+			list: ["Saturday and Sunday", "Sunday", "none"],
+		},
+		{ range: `B${rowOf("cement")}`, list: ["rapid", "normal", "slow"] },
+	],
 };
+
+function rowOf(key: string): number {
+	return rows.find((row) => "key" in row && row.key === key)?.at ?? 0;
+}

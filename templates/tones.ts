@@ -176,10 +176,10 @@ export const tones: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(C10="";"";IFERROR(IF(INDEX({tab:Pigments}!B5:B34;MATCH(C10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!B5:B34;MATCH(C10;studio_pigment_names;0));1/10);""))',
-					'=IF(D10="";"";IFERROR(IF(INDEX({tab:Pigments}!B5:B34;MATCH(D10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!B5:B34;MATCH(D10;studio_pigment_names;0));1/10);""))',
-					'=IF(E10="";"";IFERROR(IF(INDEX({tab:Pigments}!B5:B34;MATCH(E10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!B5:B34;MATCH(E10;studio_pigment_names;0));1/10);""))',
-					'=IF(F10="";"";IFERROR(IF(INDEX({tab:Pigments}!B5:B34;MATCH(F10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!B5:B34;MATCH(F10;studio_pigment_names;0));1/10);""))',
+					'=IF(C10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(C10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(C10;studio_pigment_names;0));1/10);""))',
+					'=IF(D10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(D10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(D10;studio_pigment_names;0));1/10);""))',
+					'=IF(E10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(E10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(E10;studio_pigment_names;0));1/10);""))',
+					'=IF(F10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(F10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(F10;studio_pigment_names;0));1/10);""))',
 				],
 			],
 			formats: "share",
@@ -197,6 +197,9 @@ export const tones: Tab = {
 					"Binder share",
 					"Cement share",
 					"Water share",
+					"Temperature group",
+					"Moisture",
+					"Absorption",
 					"Pack, {mass}",
 					"Pack price",
 					"For this job, {mass}",
@@ -206,10 +209,11 @@ export const tones: Tab = {
 		{
 			at: "A23",
 			look: "result",
-			size: [12, 8],
+			size: [12, 11],
+			slot: "mix_table",
 			rows: [
 				[
-					'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:I64;{tab:Mixes}!A5:A64=B3);""))',
+					'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:L64;{tab:Mixes}!A5:A64=B3);""))',
 				],
 			],
 			formats: [
@@ -219,12 +223,16 @@ export const tones: Tab = {
 				"share",
 				"share",
 				"share",
+				"text",
+				"share",
+				"share",
 				"mass",
 				"money",
 			],
 		},
 		{
-			at: "I23",
+			at: "L23",
+			slot: "mix_weights",
 			look: "result",
 			size: [12, 1],
 			rows: [

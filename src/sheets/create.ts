@@ -2,6 +2,7 @@
 import { jobTabs, starter, studioTabs } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { JobInput } from "../template/job";
+import { cellsOf } from "./cells";
 import { checkedFields } from "./input";
 import { waitForTurn } from "./lock";
 import type { JobMade } from "./messages";
@@ -14,7 +15,7 @@ import {
 } from "./names";
 import { type Page, pageOf } from "./page";
 import { jobSlots, type Known } from "./slots";
-import { readStudio, type Studio, settingCells, starterStudio } from "./studio";
+import { readStudio, type Studio, starterStudio } from "./studio";
 import type { Tokens } from "./tokens";
 import { type Added, reason, takeBack } from "./undo";
 import { writePages } from "./write";
@@ -78,11 +79,12 @@ function planned(job: JobInput, { number, studio }: Found): Plan {
 	const jobNames = Object.fromEntries(
 		jobTabs.map(({ name }) => [name, jobTabName(number, name)]),
 	);
+	const tabs = { ...studio.tabs, ...jobNames };
 	const tokens: Tokens = {
 		units: studio.units,
 		job: jobPrefix(number),
-		tabs: { ...studio.tabs, ...jobNames },
-		studio: settingCells(studio.tabs),
+		tabs,
+		cells: cellsOf([...studioTabs, ...jobTabs], tabs),
 	};
 	return {
 		pages: [
@@ -100,7 +102,11 @@ const studioPages = (studio: Studio): Page[] =>
 	studioTabs.map((tab) =>
 		pageOf({
 			tab,
-			tokens: { units: studio.units, tabs: studio.tabs },
+			tokens: {
+				units: studio.units,
+				tabs: studio.tabs,
+				cells: cellsOf(studioTabs, studio.tabs),
+			},
 			prefix: STUDIO_PREFIX,
 			slots: starter[studio.units],
 		}),

@@ -1,5 +1,4 @@
 /** New tabs, and the ranges of them that a page speaks of. */
-import { a1Of } from "./a1";
 import type { Page } from "./page";
 import { rangesOf } from "./rules";
 import type { Added } from "./undo";
@@ -48,7 +47,7 @@ export function resize(sheet: Sheet, from: Size, to: Size): void {
 
 /** The page's ranges in its tab, all fetched in two calls. */
 export function gridOf(page: Page, sheet: Sheet): Grid {
-	const whole = a1Of({ row: 0, column: 0, ...sizeOf(page) });
+	const { whole } = page;
 	const { choices = [], rules = [] } = page.tab;
 	const texts = [
 		...new Set([

@@ -24,6 +24,8 @@ export interface Page {
 	widths: WidthRun[];
 	/** Named ranges, whole names to A1. */
 	names: Record<string, string>;
+	/** A1 of all its cells. */
+	whole: string;
 	/** A1 of what people type in. */
 	inputs: string[];
 	notes: Record<string, string>;
@@ -117,6 +119,12 @@ export function pageOf(setup: PageSetup): Page {
 		cells: Array.from({ length: tab.rows }, () => tab.widths.map(blankCell)),
 		widths: widthRuns(tab.widths),
 		names: namesOf(setup),
+		whole: a1Of({
+			row: 0,
+			column: 0,
+			rows: tab.rows,
+			columns: tab.widths.length,
+		}),
 		inputs: inputsOf(tab),
 		notes: notesOf(tab, tokens),
 	};

@@ -16,11 +16,19 @@ export function setRules(
 	at: (a1: string) => Range,
 ): void {
 	const { rules = [] } = page.tab;
-	if (rules.length === 0) return;
 	sheet.setConditionalFormatRules(
-		rules.map((rule) => built(rule, page, rangesOf(rule).map(at))),
+		[lookOut(page), ...rules].map((rule) =>
+			built(rule, page, rangesOf(rule).map(at)),
+		),
 	);
 }
+
+/** What is wrong begins with this word, in every tab. */
+const lookOut = ({ whole }: Page): Rule => ({
+	range: whole,
+	when: '=LEFT(A1;5)="Look:"',
+	look: "warning",
+});
 
 const built = ({ when, look }: Rule, page: Page, ranges: Range[]) =>
 	SpreadsheetApp.newConditionalFormatRule()

@@ -87,7 +87,7 @@ function mixesOf({ mixes }: Studio): Mix[] {
 }
 
 function pigmentOf(row: readonly Cell[], where: string): Pigment {
-	const [name, maximum, pack, price] = row;
+	const [name, , , , maximum, , pack, price] = row;
 	const packGrams = numberOf(pack, `${where}: pack`, 0);
 	return {
 		name: String(name),

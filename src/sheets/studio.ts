@@ -4,8 +4,8 @@ import { studio } from "../../templates/studio";
 import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
 import type { Slots } from "../template/plan";
+import { areaOf } from "./a1";
 import { firstName, STUDIO_PREFIX } from "./names";
-import { quoted } from "./tokens";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
@@ -29,21 +29,15 @@ export interface Studio {
 
 type Rows = readonly (readonly Cell[])[];
 
-/** The settings of the Studio tab by their keys, with the cell of each. */
-const SETTINGS: readonly { key: string; at: string }[] = studio.blocks.flatMap(
-	({ slot, at }) => (slot === undefined ? [] : [{ key: slot, at }]),
-);
-
-/** The cell of each setting as formulas of other tabs write it. */
-export const settingCells = (
-	tabs: Readonly<Record<string, string>>,
-): Record<string, string> =>
-	Object.fromEntries(
-		SETTINGS.map(({ key, at }) => [
-			key,
-			`${quoted(tabs[studio.name] ?? studio.name)}!${at.replace(/([A-Z]+)(\d+)/, "$$$1$$$2")}`,
-		]),
+/** The row of each setting within the range that is named for all of them. */
+const SETTING_ROWS: ReadonlyMap<string, number> = (() => {
+	const first = areaOf(studio.names?.settings?.split(":")[0] ?? "").row;
+	return new Map(
+		studio.blocks.flatMap(({ slot, at }): [string, number][] =>
+			slot === undefined ? [] : [[slot, areaOf(at).row - first]],
+		),
 	);
+})();
 
 interface Read {
 	setting(key: string): Cell;
@@ -124,9 +118,7 @@ export function readStudio(spreadsheet: Spreadsheet): Studio | undefined {
 	);
 	return studioFrom(
 		{
-			setting: (key) =>
-				settings[SETTINGS.findIndex((setting) => setting.key === key)]?.[0] ??
-				"",
+			setting: (key) => settings[SETTING_ROWS.get(key) ?? -1]?.[0] ?? "",
 			mixes,
 			pigments,
 		},

@@ -8,8 +8,8 @@ export interface Tokens {
 	job?: string;
 	/** What each tab of the templates is called in the workbook. */
 	tabs: Readonly<Record<string, string>>;
-	/** The cell of each setting of the studio, e.g. `'Studio'!$B$3`. */
-	studio?: Readonly<Record<string, string>>;
+	/** The cells of each block by tab and key: `Studio.waste` to `'Studio'!$B$3`. */
+	cells?: Readonly<Record<string, string>>;
 }
 
 const TOKEN = /\{([a-z]+)(?::([^{}]+))?\}/g;
@@ -25,6 +25,7 @@ const QUANTITIES: readonly string[] = [
 	"temperature",
 	"stress",
 	"pressure",
+	"coverage",
 ] satisfies Quantity[];
 
 const isQuantity = (word: string): word is Quantity =>
@@ -33,13 +34,15 @@ const isQuantity = (word: string): word is Quantity =>
 /** A tab's name as formulas write it. */
 export const quoted = (tab: string): string => `'${tab.replace(/'/g, "''")}'`;
 
-/** The text with `{mass}` as `kg`, `{job}` as `job14_`, `{tab:Tones}` as `'14 Tones'`, `{studio:waste}` as its cell. */
+/** The text with `{mass}` as `kg`, `{job}` as `job14_`, `{tab:Tones}` as `'14 Tones'`, `{studio:waste}` or `{at:Tones.mix}` as cells. */
 export const filled = (text: string, tokens: Tokens): string =>
 	text.replace(TOKEN, (whole, word: string, name?: string) => {
 		if (word === "tab" && name !== undefined)
 			return quoted(tokens.tabs[name] ?? unknown(whole));
 		if (word === "studio" && name !== undefined)
-			return tokens.studio?.[name] ?? unknown(whole);
+			return tokens.cells?.[`Studio.${name}`] ?? unknown(whole);
+		if (word === "at" && name !== undefined)
+			return tokens.cells?.[name] ?? unknown(whole);
 		if (word === "job") return tokens.job ?? unknown(whole);
 		return isQuantity(word) ? unitName(word, tokens.units) : unknown(whole);
 	});

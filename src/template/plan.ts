@@ -3,7 +3,7 @@
  *
  * Texts and formulas may hold tokens in braces: `{length}`, `{mass}` … become the unit of the workbook,
  * `{job}` the prefix of the job's names (`job14_`), `{tab:Tones}` the quoted name of another tab, `{studio:waste}` the cell of
- * a setting of the Studio tab.
+ * a setting of the Studio tab, `{at:Tones.mix}` the cells of the block of that tab with this slot or name.
  */
 
 export type Value = string | number | boolean;
@@ -52,8 +52,10 @@ export interface Block {
 	 * The data of a job with the same key is written into the block.
 	 */
 	name?: string;
-	/** Key of the job's data for a block without a name; names cost calls, so only what formulas use has one. */
+	/** Key of the job's data, and of the block's cells for `{at:Tab.slot}`; names cost calls, so few blocks have one. */
 	slot?: string;
+	/** Typed for this one pour, date or payment: a repeat order begins without it. */
+	once?: true;
 	align?: "left" | "center" | "right";
 	wrap?: boolean;
 	/** Shown beside the block's first cell. */

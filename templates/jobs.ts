@@ -1,0 +1,65 @@
+import type { Tab } from "../src/template/plan";
+
+/** Every job, a row each. */
+export const jobs: Tab = {
+	name: "Jobs",
+	rows: 124,
+	widths: [
+		60, 190, 190, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90,
+	],
+	frozenRows: 4,
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Jobs"]] },
+		{
+			at: "A4",
+			look: "heading",
+			wrap: true,
+			rows: [
+				[
+					"Job",
+					"Client",
+					"Title",
+					"Stage",
+					"Pour",
+					"Due",
+					"Price",
+					"Cost",
+					"Margin",
+					"Deposit received",
+					"Balance received",
+					"Hours",
+					"Demold",
+					"Fill",
+					"Polish",
+					"Seal",
+					"Deliver",
+				],
+			],
+		},
+		{
+			at: "A5",
+			look: "result",
+			size: [120, 17],
+			name: "jobs",
+			formats: [
+				"whole",
+				"text",
+				"text",
+				"text",
+				"date",
+				"date",
+				"money",
+				"money",
+				"share",
+				"money",
+				"money",
+				"number",
+				"date",
+				"date",
+				"date",
+				"date",
+				"date",
+			],
+		},
+	],
+};

@@ -1,0 +1,65 @@
+import type { Tab } from "../src/template/plan";
+
+/** What each pour was. */
+export const pourLog: Tab = {
+	name: "Pour log",
+	rows: 305,
+	widths: [
+		90, 60, 190, 60, 190, 190, 90, 90, 90, 90, 90, 90, 90, 190, 190, 90, 90,
+	],
+	frozenRows: 5,
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Pour log"]] },
+		{
+			at: "A5",
+			look: "heading",
+			wrap: true,
+			rows: [
+				[
+					"Date",
+					"Job",
+					"Title",
+					"Load",
+					"Mix",
+					"Tones and doses reached",
+					"Spread",
+					"Mix temperature",
+					"Air temperature",
+					"Most off target",
+					"Minutes since the load before",
+					"Weighed by",
+					"Lots",
+					"Remarks",
+					"Result",
+					"Cost",
+					"Estimate",
+				],
+			],
+		},
+		{
+			at: "A6",
+			look: "input",
+			size: [300, 17],
+			name: "pours",
+			formats: [
+				"date",
+				"whole",
+				"text",
+				"whole",
+				"text",
+				"text",
+				"number",
+				"temperature",
+				"temperature",
+				"share",
+				"whole",
+				"text",
+				"text",
+				"text",
+				"text",
+				"money",
+				"money",
+			],
+		},
+	],
+};
