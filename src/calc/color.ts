@@ -4,16 +4,10 @@ import {
 	convertLab65ToXyz65,
 	convertRgbToLab65,
 	convertXyz65ToLab65,
-	differenceCiede2000,
-	modeLab65,
-	parseHex,
-	useMode as register,
-	serializeHex,
 } from "culori/fn";
 import { InputError } from "./errors";
 
-// Once: the difference looks its color space up by name. Plain `lab` would be read as D50.
-register(modeLab65);
+export { ciede2000 as colorDifference } from "./ciede2000";
 
 export interface Lab {
 	l: number;
@@ -26,33 +20,30 @@ export type Channels = readonly [number, number, number];
 
 const WHITE = convertLab65ToXyz65({ l: 100, a: 0, b: 0 });
 
-const ciede2000 = differenceCiede2000();
-
-/**
- * CIEDE2000 of two colors, kL = kC = kH = 1.
- *
- * Made for small differences, up to about 5; it jumps where two hues are opposite.
- *
- * @source Sharma, Wu and Dalal, Color Research & Application 30(1) (2005).
- */
-export const colorDifference = (a: Lab, b: Lab): number =>
-	ciede2000({ mode: "lab65", ...a }, { mode: "lab65", ...b });
-
 /**
  * The color of `#rrggbb`.
  *
  * @source IEC 61966-2-1 (sRGB), white at x 0.3127, y 0.3290.
  */
 export function labOfHex(hex: string): Lab {
-	const rgb = /^#[0-9a-f]{6}$/i.test(hex) ? parseHex(hex) : undefined;
-	if (!rgb) throw new InputError(`color must be #rrggbb, got "${hex}"`);
-	const { l, a, b } = convertRgbToLab65(rgb);
-	return { l, a, b };
+	if (!/^#[0-9a-f]{6}$/i.test(hex))
+		throw new InputError(`color must be #rrggbb, got "${hex}"`);
+	const channel = (at: number) =>
+		Number.parseInt(hex.slice(at, at + 2), 16) / 255;
+	const [r, g, b] = [channel(1), channel(3), channel(5)];
+	const lab = convertRgbToLab65({ r, g, b });
+	return { l: lab.l, a: lab.a, b: lab.b };
 }
 
 /** `#rrggbb`; channels out of gamut are limited. */
-export const hexOfLab = (lab: Lab): string =>
-	serializeHex(convertLab65ToRgb(lab));
+export function hexOfLab(lab: Lab): string {
+	const { r, g, b } = convertLab65ToRgb(lab);
+	const channel = (value: number) =>
+		Math.round(255 * Math.min(1, Math.max(0, value)))
+			.toString(16)
+			.padStart(2, "0");
+	return `#${channel(r)}${channel(g)}${channel(b)}`;
+}
 
 export function channelsOf(lab: Lab): Channels {
 	const { x, y, z } = convertLab65ToXyz65(lab);
