@@ -9,6 +9,9 @@ type Range = GoogleAppsScript.Spreadsheet.Range;
 /** A1 of each range that the rule marks. */
 export const rangesOf = ({ range }: Rule): string[] => range.split(/\s*,\s*/);
 
+/** What every text about something wrong begins with, in all tabs. */
+const WRONG = "Look:";
+
 /** Sets all rules of the tab in one call; the first that holds wins. */
 export function setRules(
 	page: Page,
@@ -16,19 +19,16 @@ export function setRules(
 	at: (a1: string) => Range,
 ): void {
 	const { rules = [] } = page.tab;
-	sheet.setConditionalFormatRules(
-		[lookOut(page), ...rules].map((rule) =>
-			built(rule, page, rangesOf(rule).map(at)),
-		),
-	);
+	const wrong = SpreadsheetApp.newConditionalFormatRule()
+		.whenTextStartsWith(WRONG)
+		.setRanges([at(page.whole)])
+		.setBackground(MARKS.warning)
+		.build();
+	sheet.setConditionalFormatRules([
+		wrong,
+		...rules.map((rule) => built(rule, page, rangesOf(rule).map(at))),
+	]);
 }
-
-/** What is wrong begins with this word, in every tab. */
-const lookOut = ({ whole }: Page): Rule => ({
-	range: whole,
-	when: '=LEFT(A1;5)="Look:"',
-	look: "warning",
-});
 
 const built = ({ when, look }: Rule, page: Page, ranges: Range[]) =>
 	SpreadsheetApp.newConditionalFormatRule()

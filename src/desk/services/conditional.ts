@@ -5,6 +5,7 @@ import {
 	CFNumberOperator,
 	CFRuleType,
 	CFSubRuleType,
+	CFTextOperator,
 	ConditionalFormattingRuleModel,
 	DeleteConditionalRuleMutation,
 	type IConditionFormattingRule,
@@ -23,6 +24,7 @@ type BuilderMethods = Pick<
 	| "whenNumberGreaterThan"
 	| "whenNumberLessThan"
 	| "whenTextEqualTo"
+	| "whenTextStartsWith"
 	| "setBackground"
 	| "setFontColor"
 	| "setBold"
@@ -34,7 +36,7 @@ type BuilderMethods = Pick<
 
 interface Condition {
 	subType: CFSubRuleType;
-	operator?: CFNumberOperator;
+	operator?: CFNumberOperator | CFTextOperator;
 	value: string | number;
 }
 
@@ -109,7 +111,13 @@ export function newConditionalFormatRule(call: Call): Builder {
 		whenTextEqualTo: (text) =>
 			when({
 				subType: CFSubRuleType.text,
-				operator: "equal" as CFNumberOperator,
+				operator: CFTextOperator.equal,
+				value: text,
+			}),
+		whenTextStartsWith: (text) =>
+			when({
+				subType: CFSubRuleType.text,
+				operator: CFTextOperator.beginsWith,
 				value: text,
 			}),
 		setBackground: (color) => styled({ bg: color ? { rgb: color } : null }),
