@@ -53,7 +53,7 @@ export async function bundleCode(
 		legalComments: "none",
 		// Every cell's call loads the whole script, so it is small; its lines stay short enough to find an error in.
 		minify: true,
-		lineLimit: 120,
+		lineLimit: 500,
 		plugins: [withoutDocumentation],
 	});
 	const entries = await entryPoints(join(sources.root, sources.entries));

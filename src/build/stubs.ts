@@ -1,4 +1,5 @@
 import type { SheetFunction } from "../functions/declare";
+import { eitherUnit } from "../functions/help";
 import type { EntryPoint } from "./entries";
 import { paramHelp } from "./help";
 
@@ -12,6 +13,10 @@ const inComment = (text: string): string =>
 /** Sheets takes the text in braces for the sample of an argument. */
 const sample = (text: string): string => text.replace(/[{}]/g, "");
 
+/** What it answers, with the unit: Sheets does not show what stands after `@return`. */
+const summary = ({ summary, answer: { unit } }: SheetFunction): string =>
+	unit ? `${summary.replace(/\.$/, "")} (${eitherUnit(unit)}).` : summary;
+
 /**
  * A top-level function that a cell can call, under the comment that Sheets shows as its help.
  *
@@ -20,17 +25,16 @@ const sample = (text: string): string => text.replace(/[{}]/g, "");
 export function sheetStub(fn: SheetFunction): string {
 	const params = Object.entries(fn.params);
 	const lines = [
-		...[fn.summary, fn.limits ?? ""].filter(Boolean).map(inComment),
+		...[summary(fn), fn.limits ?? ""].filter(Boolean).map(inComment),
 		"",
 		...params.map(
 			([name, param], i) =>
 				`@param {${sample(inComment(fn.example.shown[i] ?? usual(param.kind)))}} ${name} ${inComment(paramHelp(param))}`,
 		),
-		`@return ${inComment(fn.answer.text)}`,
 		"@customfunction",
 	];
 	const signature = params.map(([name]) => name).join(", ");
-	return `${comment(lines)}\nfunction ${fn.name}(${signature}) {\n  return ${NAMESPACE}.call("${fn.name}", arguments);\n}\n`;
+	return `${comment(lines)}\nfunction ${fn.name}(${signature}) { return ${NAMESPACE}.call("${fn.name}", arguments); }\n`;
 }
 
 const usual = (kind: string): string =>

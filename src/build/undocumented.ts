@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type AnyNode, type CallExpression, parse } from "acorn";
+import { type AnyNode, type CallExpression, type Property, parse } from "acorn";
 import { type Plugin, transformSync } from "esbuild";
 import { everyNode } from "./gates/tree";
 
@@ -18,17 +18,32 @@ const calls = (node: AnyNode, name: (name: string) => boolean): boolean =>
 	node.callee.type === "Identifier" &&
 	name(node.callee.name);
 
-/** The fields of a declaration that only a reader needs. */
+/** The fields of an object whose names a test picks. */
+const fields = (
+	node: AnyNode,
+	picked: (name: string) => boolean,
+): Property[] =>
+	node.type === "ObjectExpression"
+		? node.properties.filter(
+				(property): property is Property =>
+					property.type === "Property" &&
+					property.key.type === "Identifier" &&
+					picked(property.key.name),
+			)
+		: [];
+
+/** The fields of a declaration that only a reader needs, and of its answer what the columns are called. */
 function readersFields(node: AnyNode): Edit[] {
 	if (!calls(node, (name) => name === "sheetFunction")) return [];
 	const [declaration] = (node as CallExpression).arguments;
-	if (declaration?.type !== "ObjectExpression") return [];
-	return declaration.properties.filter(
-		(property) =>
-			property.type === "Property" &&
-			property.key.type === "Identifier" &&
-			SAID_ABOVE.has(property.key.name),
-	);
+	if (!declaration) return [];
+	const answers = fields(declaration, (name) => name === "answer");
+	return [
+		...fields(declaration, (name) => SAID_ABOVE.has(name)),
+		...answers
+			.flatMap(({ value }) => [...everyNode(value)])
+			.flatMap((part) => fields(part, (name) => name === "text")),
+	];
 }
 
 const isText = (node: AnyNode): boolean =>

@@ -306,6 +306,6 @@ export function table(
 
 export const units = (): UnitsParam => ({
 	kind: "units",
-	help: "metric or us; metric when left out",
+	help: "metric or us; blank is metric",
 	optional: true,
 });

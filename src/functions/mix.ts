@@ -26,7 +26,7 @@ const parts = () =>
 const binderShare = () =>
 	list(
 		share(
-			"Binder in each ingredient, e.g. 100% for cement, 55% for a bagged blend; blank = none",
+			"Binder in each ingredient, e.g. 100% for cement, 55% for a bagged blend",
 			{ blank: 0 },
 		),
 	);
@@ -147,7 +147,7 @@ export const WATER_BINDER_RATIO = sheetFunction({
 		binder_share: binderShare(),
 		water_share: list(
 			share(
-				"Water in each ingredient, e.g. 100% for water, 60% for a liquid reducer; blank = none",
+				"Water in each ingredient, e.g. 100% for water, 60% for a liquid reducer",
 				{ blank: 0 },
 			),
 		),

@@ -292,7 +292,7 @@ export const PIGMENT_HEADROOM = sheetFunction({
 			{ more: share("dose", { blank: 0 }) },
 		),
 		maxima: table(
-			"One row: each pigment's maximum as a share of cement; blank is 10%",
+			"One row: each pigment's maximum as a share of cement, 10% where blank",
 			{},
 			{
 				more: share("maximum", { optional: true }),
@@ -300,7 +300,7 @@ export const PIGMENT_HEADROOM = sheetFunction({
 				optional: true,
 			},
 		),
-		cement_share: share("Cement in the binder, e.g. 80%; all of it if blank", {
+		cement_share: share("Cement in the binder, e.g. 80%", {
 			blank: 1,
 			above: 0,
 			max: 1,

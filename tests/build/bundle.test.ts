@@ -102,7 +102,7 @@ describe("Code.js", () => {
 	test("explains a function above its name", () => {
 		const help = code.slice(0, code.indexOf("\nfunction READ_LENGTH("));
 		expect(help.slice(help.lastIndexOf("/**"))).toMatch(
-			/^\/\*\*\n \* \w.*\n(?: \* .*\n)* \*\n \* @param \{[^}]+\} text \w.*\n \* @param \{"us"\} units .*\n \* @return .*\n \* @customfunction\n \*\/$/,
+			/^\/\*\*\n \* \w.*\n(?: \* .*\n)* \*\n \* @param \{[^}]+\} text \w.*\n \* @param \{"us"\} units .*\n \* @customfunction\n \*\/$/,
 		);
 	});
 });
@@ -117,12 +117,13 @@ describe("a declaration in the script", () => {
 			export const A = sheetFunction({
 				name: "A", group: "G", summary: "S", limits: \`L, \${1}\`,
 				params: { group: text("kept") },
+				answer: { shape: "table", text: "T", columns: [{ text: "C", unit: "mass" }] },
 				example: { shown: ["1, 2"] }, source: "B",
 				compute: ({ example }) => example,
 			});
 			export const other = { source: "kept too" };`),
 		).toBe(
-			'export const A = sheetFunction({ name: "A", params: { group: text("kept") }, compute: ({ example }) => example }); export const other = { source: "kept too" };',
+			'export const A = sheetFunction({ name: "A", params: { group: text("kept") }, answer: { shape: "table", columns: [{ unit: "mass" }] }, compute: ({ example }) => example }); export const other = { source: "kept too" };',
 		);
 	});
 

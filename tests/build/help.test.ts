@@ -26,7 +26,7 @@ describe("an argument's help", () => {
 		],
 		[length("Skim", { blank: 0.002 }), "Skim (mm, us: in; 2 mm when blank)"],
 		[list(mass("Masses")), "Masses (kg, us: lb)"],
-		[units(), "metric or us; metric when left out"],
+		[units(), "metric or us; blank is metric"],
 	])("%j", (param, expected) => {
 		expect(paramHelp(param)).toBe(expected);
 	});
