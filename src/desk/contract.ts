@@ -111,6 +111,25 @@ export interface CellError {
 	message: string;
 }
 
+/** A picture over the cells of a tab. */
+export interface PictureNote {
+	sheetId: string;
+	/** The cell at its top left corner, counted from 1. */
+	row: number;
+	column: number;
+	/** Pixels from that cell's own corner. */
+	x: number;
+	y: number;
+	width: number;
+	height: number;
+	/** The size it has of itself. */
+	inherent: { width: number; height: number };
+	/** A `data:` address that holds all of it. */
+	source: string;
+	title: string;
+	description: string;
+}
+
 export interface Counts {
 	/** Apps Script service calls of the last entry point. */
 	services: number;
@@ -150,6 +169,8 @@ export interface Desk {
 	/** The shown texts of a range. */
 	display(tab: string, range: string): string[][];
 	formula(tab: string, cell: string): string;
+	/** The pictures of a tab. */
+	pictures(tab: string): readonly PictureNote[];
 	/** The tab and range a name stands for. */
 	named(name: string): { tab: string; range: string } | undefined;
 	tabs(): string[];

@@ -1,5 +1,5 @@
 /** The desk: a local workbook with the built add-on in it, in Node and in the page alike. */
-import type { Book } from "./book";
+import { type Book, tabNamed } from "./book";
 import { compareCellByCell } from "./compare";
 import type { CallOptions, Desk, DeskOptions } from "./contract";
 import { type Entrance, enter } from "./enter";
@@ -26,6 +26,8 @@ function hostOf(book: Book, script: Script, options: DeskOptions): Host {
 		documentProperties: new Map(beside.documentProperties),
 		userProperties: new Map(beside.userProperties),
 		protections: beside.protections,
+		pictures: beside.pictures,
+		lastTab: 0,
 		lockedBy: undefined,
 		menus: [],
 		sidebar: undefined,
@@ -104,6 +106,10 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 				enabled = true;
 				enter(entrance, name, []);
 			}),
+		pictures(tab) {
+			const sheetId = tabNamed(book, tab).getSheetId();
+			return host.pictures.filter((note) => note.sheetId === sheetId);
+		},
 		sidebar: () => host.sidebar,
 		closeSidebar() {
 			host.sidebar = undefined;

@@ -1,6 +1,6 @@
 /** The workbook as comparable text, and as what can be kept and opened again. */
 import type { Cell, Workbook } from "./book";
-import type { SavedWorkbook } from "./contract";
+import type { PictureNote, SavedWorkbook } from "./contract";
 import type { Host, ProtectionNote } from "./services/call";
 
 /** What the engine's own snapshot does not hold. */
@@ -8,6 +8,7 @@ interface Beside {
 	documentProperties: [string, string][];
 	userProperties: [string, string][];
 	protections: ProtectionNote[];
+	pictures: PictureNote[];
 	enabled: boolean;
 }
 
@@ -16,6 +17,7 @@ export function besideOf(host: Host, enabled: boolean): Beside {
 		documentProperties: [...host.documentProperties],
 		userProperties: [...host.userProperties],
 		protections: host.protections.map((note) => ({ ...note })),
+		pictures: host.pictures.map((note) => ({ ...note })),
 		enabled,
 	};
 }
@@ -26,6 +28,7 @@ export function besideFrom(saved: SavedWorkbook | undefined): Beside {
 		documentProperties: [],
 		userProperties: [],
 		protections: [],
+		pictures: [],
 		enabled: false,
 	};
 	return { ...empty, ...(saved?.beside as Partial<Beside> | undefined) };

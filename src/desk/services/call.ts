@@ -2,7 +2,15 @@
 import type { Block } from "../a1";
 import type { Book } from "../book";
 import { messageOf } from "../bridge";
-import type { AddOn, Menu, Mode, Person, Realm, Sidebar } from "../contract";
+import type {
+	AddOn,
+	Menu,
+	Mode,
+	Person,
+	PictureNote,
+	Realm,
+	Sidebar,
+} from "../contract";
 import { isDate } from "../dates";
 import { adopter, thrower } from "../script";
 import { permissionProblem } from "./permission";
@@ -26,6 +34,9 @@ export interface Host {
 	documentProperties: Map<string, string>;
 	userProperties: Map<string, string>;
 	protections: ProtectionNote[];
+	pictures: PictureNote[];
+	/** Number of the tab made last. */
+	lastTab: number;
 	/** The call that holds the document's lock. */
 	lockedBy: Call | undefined;
 	menus: Menu[];

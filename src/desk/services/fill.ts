@@ -2,12 +2,11 @@
 import { CellValueType, type Worksheet } from "@univerjs/core";
 import type { Cell } from "../book";
 import { isDate, isDatePattern, serialOf } from "../dates";
-import { patternAt, styleAt } from "../values";
+import { patternAt } from "../values";
 import { NO_CONTENT, typedCell } from "../writing";
 import type { Call } from "./call";
 import { changeCells } from "./change";
-import { height, width } from "./fitting";
-import { type Place, placeBySize, sheetAt } from "./place";
+import { type Place, sheetAt } from "./place";
 import { bordersAt, type Sides, STYLES } from "./style";
 import { checkValid } from "./validation";
 
@@ -129,26 +128,4 @@ export function clearCells(
 			...(what.content ? NO_CONTENT : {}),
 			...(what.format ? { s: null } : {}),
 		}));
-}
-
-/** Gives cells, from the top left of `to` on, the formats of `from`. */
-export function copyFormats(call: Call, from: Place, to: Place): void {
-	const sheet = sheetAt(call, to);
-	const { startRow, startColumn } = to.block;
-	const target = placeBySize(sheet, [
-		startRow + 1,
-		startColumn + 1,
-		height(from.block),
-		width(from.block),
-	]);
-	clearCells(call, [target], { content: false, format: true });
-	const source = sheetAt(call, from);
-	changeCells(call, sheet, [target.block], (row, column) => ({
-		s: styleAt(
-			call.host.book,
-			source,
-			from.block.startRow + row - startRow,
-			from.block.startColumn + column - startColumn,
-		),
-	}));
 }

@@ -16,7 +16,11 @@ import { noteAt } from "./notes";
 import { type Place, sheetAt } from "./place";
 
 /** @throws Error for a calculated cell once the call has written: it may still be calculating. */
-function checkReadable(call: Call, sheet: Worksheet, block: Block): void {
+export function checkReadable(
+	call: Call,
+	sheet: Worksheet,
+	block: Block,
+): void {
 	if (!call.written) return;
 	mapBlock(block, (row, column) => {
 		if (!isCalculated(call.host.book, sheet, row, column)) return;

@@ -1,21 +1,16 @@
 /** `Range` of the script. */
-import type { Worksheet } from "@univerjs/core";
 import {
 	AddWorksheetMergeMutation,
 	RemoveWorksheetMergeMutation,
 } from "@univerjs/sheets";
-import {
-	AddSheetDataValidationCommand,
-	ClearRangeDataValidationCommand,
-} from "@univerjs/sheets-data-validation";
 import { type Block, formatA1 } from "../a1";
 import { mapBlock } from "../book";
 import { engineFormula, NO_CONTENT } from "../writing";
 import { type Call, signature } from "./call";
 import { change, changeCells } from "./change";
+import { setChoice } from "./choice";
 import {
 	clearCells,
-	copyFormats,
 	sidesOf,
 	writeBorders,
 	writeStyle,
@@ -23,12 +18,12 @@ import {
 } from "./fill";
 import { fitting, height, width } from "./fitting";
 import { writeNote } from "./notes";
+import { copyCells } from "./paste";
 import { activate, type Place, placeBySize, placeOn, sheetAt } from "./place";
 import { protect } from "./protection";
 import { readMethods } from "./range-reading";
 import { sheetService } from "./sheet";
 import { STYLES } from "./style";
-import { builtRule } from "./validation";
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
 type Methods = Pick<
@@ -139,13 +134,7 @@ function writeMethods(call: Call, place: Place, self: () => Range) {
 			writeBorders(call, [place], sidesOf(args));
 			return self();
 		},
-		copyTo(destination: unknown, options: unknown = null) {
-			const formatOnly =
-				(options as { formatOnly?: boolean } | null)?.formatOnly === true;
-			if (!formatOnly)
-				throw signature([destination, options], "SpreadsheetApp.Range.copyTo");
-			copyFormats(call, place, call.inner<Place>(destination, "Range"));
-		},
+		copyTo: (...args: unknown[]) => copyCells(call, place, args),
 		clearContent() {
 			clearCells(call, [place], { content: true, format: false });
 			return self();
@@ -183,23 +172,10 @@ function writeMethods(call: Call, place: Place, self: () => Range) {
 	};
 }
 
-function setRule(call: Call, sheet: Worksheet, block: Block, rule: unknown) {
-	if (rule === null || rule === undefined) {
-		change(call, sheet, ClearRangeDataValidationCommand.id, {
-			ranges: [{ ...block }],
-		});
-		return;
-	}
-	const uid = `choice_${sheet.getSheetId()}_${formatA1(block)}`;
-	change(call, sheet, AddSheetDataValidationCommand.id, {
-		rule: { ...builtRule(call, rule), uid, ranges: [{ ...block }] },
-	});
-}
-
 function ruleMethods(call: Call, place: Place, self: () => Range) {
 	const { block } = place;
 	const set = (on: Block, rule: unknown) =>
-		setRule(call, sheetAt(call, place), on, rule);
+		setChoice(call, sheetAt(call, place), on, rule);
 	return {
 		setDataValidation(rule: unknown) {
 			set(block, rule);

@@ -2,6 +2,7 @@
 import type { Call, Members } from "./call";
 import { newConditionalFormatRule } from "./conditional";
 import { htmlService } from "./html";
+import { COPY_PASTE_TYPES } from "./paste";
 import { lockService, propertiesServices } from "./properties";
 import { rangeService } from "./range";
 import { sheetService } from "./sheet";
@@ -17,6 +18,7 @@ const names = (...words: string[]) =>
 function spreadsheetApp(call: Call): Members {
 	return {
 		BorderStyle: BORDER_STYLES,
+		CopyPasteType: COPY_PASTE_TYPES,
 		ProtectionType: names("RANGE", "SHEET"),
 		WrapStrategy: names("WRAP", "OVERFLOW", "CLIP"),
 		flush: () => null,

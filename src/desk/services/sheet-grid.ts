@@ -91,6 +91,11 @@ export function sizeMethods(call: Call, place: SheetPlace) {
 	return {
 		setWidths,
 		setHeights,
+		getColumnWidth: (column: number) => sheet().getColumnWidth(column - 1),
+		getRowHeight: (row: number) => sheet().getRowHeight(row - 1),
+		isColumnHiddenByUser: (column: number) =>
+			!sheet().getColVisible(column - 1),
+		isRowHiddenByUser: (row: number) => !sheet().getRowVisible(row - 1),
 		hideColumns: (column: number, count = 1) =>
 			columns(SetColHiddenMutation.id, column, count),
 		showColumns: (column: number, count = 1) =>

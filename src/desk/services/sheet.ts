@@ -15,6 +15,7 @@ import {
 	setConditionalFormatRules,
 } from "./conditional";
 import { clearCells } from "./fill";
+import { insertImage, picturesOf } from "./pictures";
 import {
 	activate,
 	type Place,
@@ -40,10 +41,12 @@ type Methods = Pick<
 	| "deleteColumns"
 	| "deleteRow"
 	| "deleteRows"
+	| "getColumnWidth"
 	| "getConditionalFormatRules"
 	| "getDataRange"
 	| "getFrozenColumns"
 	| "getFrozenRows"
+	| "getImages"
 	| "getIndex"
 	| "getLastColumn"
 	| "getLastRow"
@@ -54,12 +57,17 @@ type Methods = Pick<
 	| "getProtections"
 	| "getRange"
 	| "getRangeList"
+	| "getRowHeight"
 	| "getSheetId"
+	| "getTabColor"
 	| "hideColumns"
 	| "hideRows"
 	| "hideSheet"
 	| "insertColumnsAfter"
+	| "insertImage"
 	| "insertRowsAfter"
+	| "isColumnHiddenByUser"
+	| "isRowHiddenByUser"
 	| "isSheetHidden"
 	| "protect"
 	| "setColumnWidth"
@@ -124,7 +132,9 @@ function readMethods(call: Call, place: SheetPlace) {
 		getLastColumn: () => size().columns,
 		getFrozenRows: () => sheet().getFreeze().ySplit,
 		getFrozenColumns: () => sheet().getFreeze().xSplit,
+		getTabColor: () => sheet().getTabColor() || null,
 		isSheetHidden: () => sheet().isSheetHidden() === BooleanNumber.TRUE,
+		getImages: () => picturesOf(call, place.sheetId),
 		getProtections: (kind: unknown) => protectionsOf(call, place.sheetId, kind),
 		getConditionalFormatRules: () => conditionalFormatRules(call, sheet()),
 		getDataRange() {
@@ -221,6 +231,7 @@ function lookMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 		clearConditionalFormatRules: () =>
 			setConditionalFormatRules(call, sheet(), []),
 		protect: () => protect(call, sheet(), undefined),
+		insertImage: (...args: unknown[]) => insertImage(call, sheet(), args),
 		activate() {
 			activate(call, place);
 			return self();

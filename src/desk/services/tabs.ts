@@ -1,10 +1,12 @@
 /** New tabs, tabs taken away, tabs moved. */
+import type { IWorksheetData, Worksheet } from "@univerjs/core";
 import {
 	InsertSheetMutation,
 	SetWorksheetOrderMutation,
 } from "@univerjs/sheets";
 import { execute, sheetNamed, sheets } from "../book";
 import { type Call, signature } from "./call";
+import { copiedData, copyBesideCells } from "./copied-tab";
 import { activate, type SheetPlace, sheetAt } from "./place";
 import { sheetService } from "./sheet";
 
@@ -17,12 +19,12 @@ const duplicate = (name: string) =>
 	);
 
 function freeId(call: Call): string {
-	const taken = new Set(
-		sheets(call.host.book).map((sheet) => sheet.getSheetId()),
-	);
-	let number = taken.size;
-	while (taken.has(`tab${number}`)) number += 1;
-	return `tab${number}`;
+	const { host } = call;
+	const taken = new Set(sheets(host.book).map((sheet) => sheet.getSheetId()));
+	// not the id of a tab that is gone: a link to that one would lead here
+	host.lastTab = Math.max(host.lastTab, taken.size - 1) + 1;
+	while (taken.has(`tab${host.lastTab}`)) host.lastTab += 1;
+	return `tab${host.lastTab}`;
 }
 
 function freeName(call: Call): string {
@@ -31,17 +33,65 @@ function freeName(call: Call): string {
 	return `Sheet${number}`;
 }
 
-export function insertSheet(call: Call, args: unknown[]) {
+/** A tab as new ones are. */
+const blankData = (id: string, name: string): IWorksheetData => ({
+	id,
+	name,
+	rowCount: NEW_ROWS,
+	columnCount: NEW_COLUMNS,
+	defaultColumnWidth: 100,
+	defaultRowHeight: 21,
+	defaultStyle: { ff: "Arial", fs: 10, vt: 3 },
+	cellData: {},
+	rowData: {},
+	columnData: {},
+	mergeData: [],
+	freeze: { xSplit: 0, ySplit: 0, startRow: -1, startColumn: -1 },
+	rowHeader: { width: 46 },
+	columnHeader: { height: 20 },
+	tabColor: "",
+	hidden: 0,
+	showGridlines: 1,
+	rightToLeft: 0,
+	zoomRatio: 1,
+	scrollTop: 0,
+	scrollLeft: 0,
+});
+
+interface Wanted {
+	name: string | undefined;
+	index: number | undefined;
+	template: Worksheet | undefined;
+}
+
+/** The tab in `{ template: sheet }`. */
+function templateIn(call: Call, options: object, refuse: () => Error) {
+	const { template, ...others } = options as { template?: unknown };
+	if (Object.keys(others).length > 0) throw refuse();
+	if (template === undefined || template === null) return undefined;
+	return sheetAt(call, call.inner<SheetPlace>(template, "Sheet"));
+}
+
+/** `([name][, index][, options])`. */
+function wantedTab(call: Call, args: readonly unknown[]): Wanted {
+	const rest = [...args];
+	const refuse = () =>
+		signature(args, "SpreadsheetApp.Spreadsheet.insertSheet");
+	const take = (type: string) =>
+		typeof rest[0] === type && rest[0] !== null ? rest.shift() : undefined;
+	const name = take("string") as string | undefined;
+	const index = take("number") as number | undefined;
+	const options = take("object") as object | undefined;
+	if (rest.length > 0) throw refuse();
+	const template = options && templateIn(call, options, refuse);
+	return { name, index, template };
+}
+
+/** Adds a tab behind the open one, or where it is wanted, and opens it. */
+export function insertSheet(call: Call, args: readonly unknown[]) {
 	const { book } = call.host;
-	const name = args.find((arg) => typeof arg === "string") as
-		| string
-		| undefined;
-	const index = args.find((arg) => typeof arg === "number") as
-		| number
-		| undefined;
-	const strange = args.some((arg) => arg !== name && arg !== index);
-	if (strange) throw signature(args, "SpreadsheetApp.Spreadsheet.insertSheet");
-	if (name !== undefined && sheetNamed(book, name)) throw duplicate(name);
+	const { name = freeName(call), index, template } = wantedTab(call, args);
+	if (sheetNamed(book, name)) throw duplicate(name);
 	const sheetId = freeId(call);
 	const active = book.workbook.getActiveSheet();
 	const after = sheets(book).findIndex(
@@ -50,30 +100,12 @@ export function insertSheet(call: Call, args: unknown[]) {
 	call.written = true;
 	execute(book, InsertSheetMutation.id, {
 		index: Math.min(index ?? after + 1, sheets(book).length),
-		sheet: {
-			id: sheetId,
-			name: name ?? freeName(call),
-			rowCount: NEW_ROWS,
-			columnCount: NEW_COLUMNS,
-			defaultColumnWidth: 100,
-			defaultRowHeight: 21,
-			defaultStyle: { ff: "Arial", fs: 10, vt: 3 },
-			cellData: {},
-			rowData: {},
-			columnData: {},
-			mergeData: [],
-			freeze: { xSplit: 0, ySplit: 0, startRow: -1, startColumn: -1 },
-			rowHeader: { width: 46 },
-			columnHeader: { height: 20 },
-			tabColor: "",
-			hidden: 0,
-			showGridlines: 1,
-			rightToLeft: 0,
-			zoomRatio: 1,
-			scrollTop: 0,
-			scrollLeft: 0,
-		},
+		sheet: template
+			? copiedData(template, sheetId, name)
+			: blankData(sheetId, name),
 	});
+	const made = sheetAt(call, { sheetId });
+	if (template) copyBesideCells(call, template, made);
 	activate(call, { sheetId });
 	return sheetService(call, { sheetId });
 }
@@ -86,9 +118,10 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 		throw new Error("You can't remove all the sheets in a document.");
 	call.written = true;
 	if (facade) book.workbook.deleteSheet(facade);
-	call.host.protections = call.host.protections.filter(
-		(note) => note.sheetId !== place.sheetId,
-	);
+	const { host } = call;
+	const elsewhere = (note: SheetPlace) => note.sheetId !== place.sheetId;
+	host.protections = host.protections.filter(elsewhere);
+	host.pictures = host.pictures.filter(elsewhere);
 }
 
 export function moveActiveSheet(call: Call, position: unknown): void {

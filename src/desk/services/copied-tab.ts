@@ -1,0 +1,101 @@
+/**
+ * What a new tab takes over from a tab that is its template: contents, formats, sizes, what is frozen or out of sight,
+ * color, choices, rules, notes and pictures.
+ *
+ * Not names and protections: the platform's page does not say what becomes of those, so nothing here may lean on it.
+ *
+ * @source developers.google.com/apps-script/reference/spreadsheet/spreadsheet, insertSheet(sheetName, sheetIndex, options)
+ */
+import {
+	BooleanNumber,
+	type IWorksheetData,
+	type Worksheet,
+} from "@univerjs/core";
+import {
+	AddConditionalRuleMutation,
+	ConditionalFormattingRuleModel,
+} from "@univerjs/sheets-conditional-formatting";
+import {
+	AddSheetDataValidationCommand,
+	SheetDataValidationModel,
+} from "@univerjs/sheets-data-validation";
+import { SheetsNoteModel, UpdateNoteMutation } from "@univerjs/sheets-note";
+import type { Call } from "./call";
+import { change } from "./change";
+import { copyPictures } from "./pictures";
+
+const plainCopy = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
+
+/** The template's own data, for a tab of another id and name. */
+export function copiedData(
+	template: Worksheet,
+	id: string,
+	name: string,
+): IWorksheetData {
+	return {
+		...plainCopy(template.getConfig()),
+		id,
+		name,
+		hidden: BooleanNumber.FALSE,
+	};
+}
+
+function copyChoices(call: Call, from: Worksheet, to: Worksheet): void {
+	const { engine, workbook } = call.host.book;
+	const rules = engine.univer
+		.__getInjector()
+		.get(SheetDataValidationModel)
+		.getRules(workbook.getId(), from.getSheetId());
+	rules.forEach((rule, index) => {
+		const uid = `choice_${to.getSheetId()}_copy_${index}`;
+		change(call, to, AddSheetDataValidationCommand.id, {
+			rule: { ...plainCopy(rule), uid },
+		});
+	});
+}
+
+function copyRules(call: Call, from: Worksheet, to: Worksheet): void {
+	const { engine, workbook } = call.host.book;
+	const rules =
+		engine.univer
+			.__getInjector()
+			.get(ConditionalFormattingRuleModel)
+			.getSubunitRules(workbook.getId(), from.getSheetId()) ?? [];
+	// the engine ranks a later one first
+	[...rules].reverse().forEach((rule, index) => {
+		const cfId = `rule_${to.getSheetId()}_${index}`;
+		change(call, to, AddConditionalRuleMutation.id, {
+			rule: { ...plainCopy(rule), cfId },
+		});
+	});
+}
+
+function copyNotes(call: Call, from: Worksheet, to: Worksheet): void {
+	const { engine, workbook } = call.host.book;
+	const notes = engine.univer
+		.__getInjector()
+		.get(SheetsNoteModel)
+		.getSheetNotes(workbook.getId(), from.getSheetId());
+	const sheetId = to.getSheetId();
+	for (const note of [...(notes?.values() ?? [])]) {
+		const { row, col } = note;
+		change(call, to, UpdateNoteMutation.id, {
+			sheetId,
+			row,
+			col,
+			note: { ...note, id: `note_${sheetId}_${row}_${col}` },
+		});
+	}
+}
+
+/** Everything beside the cells that belongs to a tab. */
+export function copyBesideCells(
+	call: Call,
+	from: Worksheet,
+	to: Worksheet,
+): void {
+	copyChoices(call, from, to);
+	copyRules(call, from, to);
+	copyNotes(call, from, to);
+	copyPictures(call, from.getSheetId(), to.getSheetId());
+}
