@@ -9,12 +9,15 @@ export const allNames = (
 	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
 ): string[] => spreadsheet.getNamedRanges().map((range) => range.getName());
 
+/** The number of the job that a name belongs to, or none. */
+export function jobOfName(name: string): number | undefined {
+	const [, digits] = /^job(\d{1,6})_/i.exec(name) ?? [];
+	return digits === undefined ? undefined : Number(digits);
+}
+
 /** Numbers of the jobs that the names speak of, ascending; a tab may be called whatever one likes. */
 export function jobNumbers(names: readonly string[]): number[] {
-	const numbers = names.flatMap((name) => {
-		const [, digits] = /^job(\d{1,6})_/i.exec(name) ?? [];
-		return digits === undefined ? [] : [Number(digits)];
-	});
+	const numbers = names.flatMap((name) => jobOfName(name) ?? []);
 	return [...new Set(numbers)].sort((a, b) => a - b);
 }
 

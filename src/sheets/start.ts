@@ -3,6 +3,7 @@ import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
 import type { Mix, PanelStart, Pigment } from "./messages";
 import { allNames, jobNumbers, jobPrefix } from "./names";
+import { openJob } from "./openjob";
 import { type Cell, readStudio, type Studio, starterStudio } from "./studio";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -27,6 +28,7 @@ export function startOf(spreadsheet: Spreadsheet): PanelStart {
 			number,
 			title: titleOf(spreadsheet, number),
 		})),
+		open: openJob(spreadsheet),
 		separator: separatorOf(locale),
 	};
 }

@@ -39,5 +39,6 @@ export const STUDIO: PanelStart = {
 		{ name: "Ocher", maximum: 0.06, pricePerGram: 0 },
 	],
 	jobs: [],
+	open: 0,
 	separator: ",",
 };
