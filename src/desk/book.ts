@@ -75,3 +75,11 @@ export function mapBlock<T>(
 		),
 	);
 }
+
+/** The number a tab has in links; its id in the engine is a text. */
+export function tabNumber(sheetId: string): number {
+	return [...sheetId].reduce(
+		(sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 2147483647,
+		7,
+	);
+}

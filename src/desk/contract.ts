@@ -169,6 +169,11 @@ export interface Desk {
 	/** The shown texts of a range. */
 	display(tab: string, range: string): string[][];
 	formula(tab: string, cell: string): string;
+	/** Where the link in a cell leads: its address, and the tab and cells where it leads to some of this file. */
+	linkAt(
+		tab: string,
+		cell: string,
+	): { address: string; tab?: string; range?: string } | undefined;
 	/** The pictures of a tab. */
 	pictures(tab: string): readonly PictureNote[];
 	/** The tab and range a name stands for. */

@@ -1,6 +1,7 @@
 /** The script's functions as cells call them: counted, without services, their errors remembered. */
 import { arrayFormula, bridged, type Caller, messageOf } from "./bridge";
 import type { EngineFunction, Realm } from "./contract";
+import { links } from "./links";
 import { isPublic, loadScript, type Script } from "./script";
 import { refusedServices, SERVICES } from "./services/services";
 
@@ -11,6 +12,8 @@ export interface CellFunctions {
 	calls(): number;
 	/** Forgets count and answers. */
 	reset(): void;
+	/** Where the link in a cell leads. */
+	linkAt(cell: Caller): string | undefined;
 	/** What the functions of a cell's formula threw. */
 	messagesAt(caller: Caller, formula: string): string[];
 }
@@ -33,6 +36,7 @@ export function cellFunctions(
 	const services = refusedServices();
 	const outcomes = new Map<string, { key: string; outcome: Outcome }>();
 	const messages = new Map<string, Map<string, string>>();
+	const linked = links();
 	let calls = 0;
 
 	const outcomeOf = (name: string, args: unknown[]): Outcome => {
@@ -68,12 +72,14 @@ export function cellFunctions(
 		classes: [
 			...names.map((name) => bridged(name, invoke, enabled, failed)),
 			arrayFormula(),
+			linked.engineFunction,
 		],
 		calls: () => calls,
 		reset() {
 			calls = 0;
 			outcomes.clear();
 		},
+		linkAt: linked.at,
 		messagesAt: (caller, formula) =>
 			[...(messages.get(placeKey(caller)) ?? [])]
 				.filter(([name]) => formula.includes(`${name}(`))

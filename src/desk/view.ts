@@ -1,16 +1,31 @@
 /** What can be seen of the workbook without touching it. */
 import type { Worksheet } from "@univerjs/core";
 import { cellA1, formatA1 } from "./a1";
-import { type Book, blockOf, mapBlock, sheets, tabNamed } from "./book";
+import {
+	type Book,
+	blockOf,
+	mapBlock,
+	sheets,
+	tabNamed,
+	tabNumber,
+} from "./book";
 import type { CellError, Desk } from "./contract";
 import type { CellFunctions } from "./functions";
+import { placeInFile } from "./links";
 import { namedRange } from "./names";
 import { displayAt, formulaAt, isCalculated, rawAt, valueAt } from "./values";
 import { neverLoading } from "./volatile";
 
 type View = Pick<
 	Desk,
-	"display" | "errorAt" | "errors" | "formula" | "named" | "read" | "tabs"
+	| "display"
+	| "errorAt"
+	| "errors"
+	| "formula"
+	| "linkAt"
+	| "named"
+	| "read"
+	| "tabs"
 >;
 
 const ERROR_TEXT =
@@ -35,6 +50,27 @@ export function viewOf(book: Book, functions: CellFunctions): View {
 				.messagesAt(caller, formulaAt(book, sheet, row, column))
 				.join("; "),
 		};
+	};
+
+	const linkAt: View["linkAt"] = (tab, cell) => {
+		const sheet = tabNamed(book, tab);
+		const { startRow: row, startColumn: column } = blockOf(sheet, cell);
+		const address = functions.linkAt({
+			sheetId: sheet.getSheetId(),
+			row,
+			column,
+		});
+		const isLink = /\bHYPERLINK\s*\(/i.test(
+			sheet.getCellRaw(row, column)?.f ?? "",
+		);
+		if (!isLink || address === undefined) return undefined;
+		const place = placeInFile(address);
+		const to = sheets(book).find(
+			(other) => tabNumber(other.getSheetId()) === place?.number,
+		);
+		return place && to
+			? { address, tab: to.getName(), range: place.range }
+			: { address };
 	};
 
 	const errorsOf = (sheet: Worksheet) => {
@@ -77,6 +113,7 @@ export function viewOf(book: Book, functions: CellFunctions): View {
 		},
 		tabs: () => sheets(book).map((sheet) => sheet.getName()),
 		errorAt,
+		linkAt,
 		errors: () => [
 			...sheets(book).flatMap((sheet) => errorsOf(sheet)),
 			...neverLoading(book, functions.names),

@@ -6,7 +6,7 @@ import {
 	SetWorksheetHideMutation,
 	ToggleGridlinesMutation,
 } from "@univerjs/sheets";
-import { sheetNamed } from "../book";
+import { sheetNamed, tabNumber } from "../book";
 import { rawAt } from "../values";
 import { type Call, signature } from "./call";
 import { change } from "./change";
@@ -114,12 +114,7 @@ function readMethods(call: Call, place: SheetPlace) {
 	const size = () => contentSize(call, sheet());
 	return {
 		getName: () => sheet().getName(),
-		// a number on the platform; the engine's ids are texts
-		getSheetId: () =>
-			[...place.sheetId].reduce(
-				(sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 2147483647,
-				7,
-			),
+		getSheetId: () => tabNumber(place.sheetId),
 		getIndex: () =>
 			call.host.book.workbook
 				.getWorkbook()
