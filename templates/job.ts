@@ -13,7 +13,7 @@ export const job: Tab = {
 	frozenColumns: 1,
 	hidden: ["Y:Z"],
 	blocks: [
-		{ at: "A1", look: "title", rows: [['=C3&" · "&C4']] },
+		{ at: "A1", look: "title", rows: [['=C3&" · "&C4']], slot: "heading" },
 		{
 			at: "A2",
 			look: "note",
@@ -37,6 +37,7 @@ export const job: Tab = {
 			size: [1, 1],
 			formats: "date",
 			slot: "pour_date",
+			once: true,
 			align: "left",
 		},
 		{
@@ -44,6 +45,7 @@ export const job: Tab = {
 			look: "input",
 			rows: [["priced"]],
 			formats: "text",
+			slot: "stage",
 		},
 		{
 			at: "C7",
@@ -83,6 +85,7 @@ export const job: Tab = {
 			look: "total",
 			rows: [["=IF(ISERROR(R11);R11;MAX(R11:R30))"]],
 			formats: "mass",
+			slot: "heaviest",
 		},
 		{
 			at: "J6",
@@ -93,12 +96,66 @@ export const job: Tab = {
 				],
 			],
 			formats: "area",
+			slot: "finish_area",
 		},
 		{
 			at: "J7",
 			look: "total",
 			rows: [['=COUNTIF(L34:L44;"<>fine")']],
 			formats: "whole",
+		},
+		{
+			at: "L3",
+			look: "label",
+			rows: [
+				["Due date"],
+				["Deposit received"],
+				["Balance received"],
+				["Face of all, {area}"],
+				["Volume of all, {volume}"],
+			],
+		},
+		{
+			at: "O3",
+			look: "input",
+			size: [1, 1],
+			formats: "date",
+			slot: "due_date",
+			once: true,
+		},
+		{
+			at: "O4",
+			look: "input",
+			size: [1, 1],
+			formats: "money",
+			slot: "deposit_received",
+			once: true,
+		},
+		{
+			at: "O5",
+			look: "input",
+			size: [1, 1],
+			formats: "money",
+			slot: "balance_received",
+			once: true,
+		},
+		{
+			at: "O6",
+			look: "total",
+			rows: [
+				[
+					"=IF(ISERROR(M11);M11;SUM(ARRAYFORMULA(IF(ISNUMBER(M11:M30);M11:M30*B11:B30;0))))",
+				],
+			],
+			formats: "area",
+			slot: "face_total",
+		},
+		{
+			at: "O7",
+			look: "total",
+			rows: [["=IF(ISERROR(M11);M11;SUM(Q11:Q30))"]],
+			formats: "volume",
+			slot: "volume_total",
 		},
 		{ at: "A9", look: "total", rows: [["Pieces"]] },
 		{
@@ -336,7 +393,24 @@ export const job: Tab = {
 				],
 			],
 			formats: ["whole", "text", "mass", "share"],
+			slot: "load_table",
 		},
+		{ at: "H48", look: "result", size: [40, 1], slot: "load_numbers" },
+		{ at: "I48", look: "result", size: [40, 1], slot: "load_castings" },
+		{ at: "J48", look: "result", size: [40, 1], slot: "load_masses" },
+		{ at: "K48", look: "result", size: [40, 1], slot: "load_shares" },
+		{ at: "R11", look: "result", size: [20, 1], slot: "weights" },
+		{ at: "P11", look: "result", size: [20, 1], slot: "finish_areas" },
+		{ at: "A11", look: "input", size: [20, 1], slot: "piece_names" },
+		{ at: "B11", look: "input", size: [20, 1], slot: "quantities" },
+		{
+			at: "A48",
+			look: "input",
+			size: [8, 7],
+			slot: "knockouts",
+		},
+		{ at: "A60", look: "result", size: [1, 17], slot: "summary" },
+		{ at: "A62", look: "result", size: [25, 4], slot: "checks" },
 	],
 	choices: [
 		{
