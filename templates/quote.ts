@@ -9,6 +9,21 @@ export const quote: Tab = {
 	frozenRows: 1,
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Quote · "&{job}title']] },
-		{ at: "B3", look: "total", size: [1, 1], formats: "money", name: "total" },
+		{ at: "B3", look: "total", size: [1, 1], formats: "money", slot: "total" },
+		{
+			at: "B4",
+			look: "result",
+			size: [1, 1],
+			formats: "money",
+			slot: "deposit",
+		},
+		{
+			at: "B5",
+			look: "result",
+			size: [1, 1],
+			formats: "money",
+			slot: "balance",
+		},
+		{ at: "A20", look: "result", size: [14, 6], slot: "picture" },
 	],
 };
