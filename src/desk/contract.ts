@@ -153,6 +153,8 @@ export interface Desk {
 		args?: readonly unknown[],
 		options?: CallOptions,
 	): Promise<unknown>;
+	/** Calls back at the end of every call of the script. Returns a stop. */
+	onCalled(then: () => void): () => void;
 	/** The menus `onOpen` built. */
 	menus(): readonly Menu[];
 	/** Chooses a menu item by its label; this enables the add-on in the file. */

@@ -84,12 +84,14 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 	const rest = settler(engine, workbook);
 	const turns = takeTurns(rest);
 	let last: Call | undefined;
+	const listeners = new Set<() => void>();
 	const entrance: Entrance = {
 		host,
 		script,
 		openRealm,
 		ended: (call) => {
 			last = call;
+			for (const listener of listeners) listener();
 		},
 	};
 
@@ -98,6 +100,10 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 		engine,
 		call: (name, args = [], how = {}) =>
 			turns.take(() => callFromOutside(entrance, name, args, how)),
+		onCalled(then) {
+			listeners.add(then);
+			return () => listeners.delete(then);
+		},
 		menus: () => host.menus,
 		choose: (label) =>
 			turns.take(() => {

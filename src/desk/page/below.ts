@@ -28,15 +28,34 @@ function described(error: CellError): string {
 	return `${at(error)} shows ${error.shown}: ${sentence}.`;
 }
 
-/** The error in the active cell. */
-function errorHere(
-	desk: Desk,
-	errors: readonly CellError[],
-): CellError | undefined {
+interface Here {
+	tab: string;
+	cell: string;
+}
+
+/** The active cell. */
+function activeCell(desk: Desk): Here | undefined {
 	const workbook = desk.engine.api.getActiveWorkbook();
 	const tab = workbook?.getActiveSheet().getSheetName();
 	const cell = workbook?.getActiveCell()?.getA1Notation();
-	return errors.find((error) => error.tab === tab && error.cell === cell);
+	return tab && cell ? { tab, cell } : undefined;
+}
+
+/** A button that goes to cells. */
+function goTo(desk: Desk, { tab, cell }: Here): HTMLButtonElement {
+	const go = button(`Go to ${tab}, ${cell}`, () => desk.select(tab, cell));
+	go.classList.add("small");
+	return go;
+}
+
+/** The way that a link in the active cell leads; addresses outside the file are told, not followed. */
+function linkHere(desk: Desk, here: Here): (string | Node)[] | undefined {
+	const link = desk.linkAt(here.tab, here.cell);
+	if (!link) return undefined;
+	const { tab, range } = link;
+	return tab && range
+		? [goTo(desk, { tab, cell: range })]
+		: [`A link to ${link.address}`];
 }
 
 /** What to say of the whole workbook, with a way to the first error. */
@@ -48,21 +67,23 @@ function summary(desk: Desk, errors: readonly CellError[]): (string | Node)[] {
 		errors.length === 1
 			? "One cell shows an error. "
 			: `${errors.length} cells show an error. `;
-	const go = button(`Go to ${at(first)}`, () =>
-		desk.select(first.tab, first.cell),
-	);
-	go.classList.add("small");
-	return [count, go];
+	return [count, goTo(desk, first)];
 }
 
 /** Keeps the line true while cells are chosen and calculated. */
 export function keepLineBelow(desk: Desk): void {
 	let errors: CellError[] = [];
 	const show = () => {
-		const here = errorHere(desk, errors);
+		const here = activeCell(desk);
+		const wrong = errors.find(
+			({ tab, cell }) => tab === here?.tab && cell === here.cell,
+		);
 		const line = element("below");
-		line.classList.toggle("wrong", here !== undefined);
-		line.replaceChildren(...(here ? [described(here)] : summary(desk, errors)));
+		line.classList.toggle("wrong", wrong !== undefined);
+		const link = here && linkHere(desk, here);
+		line.replaceChildren(
+			...(wrong ? [described(wrong)] : (link ?? summary(desk, errors))),
+		);
 	};
 	const look = () => {
 		errors = desk.errors();

@@ -11,6 +11,7 @@ import { readHelp } from "./help";
 import { showMenus } from "./menus";
 import { openPanelPlace, type Panel } from "./panel";
 import { personAtPage, showMessage } from "./person";
+import { keepPicturesShown } from "./pictures";
 import { printTab } from "./print";
 import { openPageRealm } from "./realm";
 import { keepRowsFitted } from "./rows";
@@ -93,6 +94,7 @@ async function start(): Promise<void> {
 	}
 	showMenus(desk.menus(), choose(desk));
 	keepRowsFitted(desk);
+	keepPicturesShown(desk);
 	keepLineBelow(desk);
 	for (const [id, click] of [
 		["print-tab", () => printTab(desk)],

@@ -1,7 +1,7 @@
 /** What of a tab goes on paper: its cells as they are shown, without what is hidden or empty at the end. */
 import type { IStyleData, Worksheet } from "@univerjs/core";
 import { type Block, columnLetters, parseA1 } from "../a1";
-import type { CellValue, Desk } from "../contract";
+import type { CellValue, Desk, PictureNote } from "../contract";
 import { type Borders, bordersOf, cssOf } from "./printlook";
 
 export interface PrintCell {
@@ -15,6 +15,8 @@ export interface PrintCell {
 export interface PrintedTab {
 	widths: number[];
 	rows: { height: number; cells: PrintCell[] }[];
+	/** Pictures, by the printed row and column of their corner's cell, counted from 0. */
+	pictures: { note: PictureNote; row: number; column: number }[];
 }
 
 interface Tab {
@@ -48,6 +50,37 @@ function openTab(desk: Desk): Tab {
 	};
 }
 
+/** How many rows or columns, from one on, it takes to hold so many pixels. */
+function spanned(
+	from: number,
+	pixels: number,
+	last: number,
+	sizeOf: (index: number) => number,
+) {
+	let index = from;
+	let room = sizeOf(from);
+	while (room < pixels && index < last) {
+		index += 1;
+		room += sizeOf(index);
+	}
+	return index;
+}
+
+/** The last row and column that a picture lies on. */
+function cellsUnder(sheet: Worksheet, notes: readonly PictureNote[]) {
+	const rows = notes.map(({ row, y, height }) =>
+		spanned(row - 1, y + height, sheet.getRowCount() - 1, (index) =>
+			sheet.getRowHeight(index),
+		),
+	);
+	const columns = notes.map(({ column, x, width }) =>
+		spanned(column - 1, x + width, sheet.getColumnCount() - 1, (index) =>
+			sheet.getColumnWidth(index),
+		),
+	);
+	return { endRow: Math.max(0, ...rows), endColumn: Math.max(0, ...columns) };
+}
+
 /** The tab's print area, where a name ending in `_print` says it; else all cells that say something. */
 function printArea(desk: Desk, { sheet, texts }: Tab): Block {
 	const named = desk.engine.api
@@ -60,8 +93,7 @@ function printArea(desk: Desk, { sheet, texts }: Tab): Block {
 	const area =
 		named && parseA1(named.range, sheet.getRowCount(), sheet.getColumnCount());
 	if (area) return area;
-	let endRow = 0;
-	let endColumn = 0;
+	let { endRow, endColumn } = cellsUnder(sheet, desk.pictures(sheet.getName()));
 	texts.forEach((line, row) => {
 		line.forEach((text, column) => {
 			if (text === "") return;
@@ -118,5 +150,13 @@ export function printedTab(desk: Desk): PrintedTab {
 			height: sheet.getRowHeight(row),
 			cells: columns.flatMap((column) => printCell(tab, row, column) ?? []),
 		})),
+		pictures: desk
+			.pictures(sheet.getName())
+			.map((note) => ({
+				note,
+				row: rows.indexOf(note.row - 1),
+				column: columns.indexOf(note.column - 1),
+			}))
+			.filter(({ row, column }) => row >= 0 && column >= 0),
 	};
 }
