@@ -345,19 +345,19 @@ export const job: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(ISERROR(M11)+ISERROR(R11)+ISERROR(H48)+ISERROR(T11)+ISERROR({tab:Tones}!B4)+ISERROR({tab:Tones}!G11)+ISERROR({tab:Tones}!M11)+ISERROR({tab:Pour card}!Q12)+ISERROR({tab:Pour card}!Q48)+ISERROR({tab:Pour card}!C8)>0;"Look: a cell shows an error: point at it to read why";IF({job}mix_total=0;"Look: there is nothing to pour yet";"fine"))',
+					'=IF(ISERROR(M11)+ISERROR(R11)+ISERROR(H48)+ISERROR(T11)+ISERROR({job}binder)+SUMPRODUCT(ISERROR({at:Tones.tone_weights})*1)+SUMPRODUCT(ISERROR({at:Tones.headroom})*1)+SUMPRODUCT(ISERROR({at:Pour card.weigh_out})*1)+SUMPRODUCT(ISERROR({at:Pour card.plan})*1)+ISERROR({at:Pour card.plan_number})>0;"Look: a cell shows an error: point at it to read why";IF({job}mix_total=0;"Look: there is nothing to pour yet";"fine"))',
 				],
 				[
-					'=IF($L$34<>"fine";"waits for the first";IF(ABS({tab:Tones}!B18-1)<1/1000;"fine";"Look: shares are not 100% together: they count as parts of the whole"))',
+					'=IF($L$34<>"fine";"waits for the first";IF(ABS({at:Tones.share_total}-1)<1/1000;"fine";"Look: shares are not 100% together: they count as parts of the whole"))',
 				],
 				[
-					'=IF($L$34<>"fine";"waits for the first";IF(COUNTA({job}pigments)=COUNT({tab:Tones}!C19:F19);"fine";"Look: a pigment is missing there: its limit counts as 10%"))',
+					'=IF($L$34<>"fine";"waits for the first";IF(COUNTA({job}pigments)=COUNT({at:Tones.maxima});"fine";"Look: a pigment is missing there: its limit counts as 10%"))',
 				],
 				[
-					'=IF($L$34<>"fine";"waits for the first";IF(COUNTIF({tab:Tones}!M11:M16;"<0")=0;"fine";"Look: a tone is over the pigment limit: see Tones"))',
+					'=IF($L$34<>"fine";"waits for the first";IF(COUNTIF({at:Tones.headroom};"<0")=0;"fine";"Look: a tone is over the pigment limit: see Tones"))',
 				],
 				[
-					'=IF($L$34<>"fine";"waits for the first";IF(COUNTIF({tab:Pour card}!Z48:Z83;">"&1/20)=0;"fine";"Look: a dose of load "&{job}load&" is too small for the gram scale"))',
+					'=IF($L$34<>"fine";"waits for the first";IF(COUNTIF({at:Pour card.dose_errors};">"&1/20)=0;"fine";"Look: a dose of load "&{job}load&" is too small for the gram scale"))',
 				],
 				[
 					'=IF($L$34<>"fine";"waits for the first";IF(MAX(ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*(1+$C$7);0)))<={studio:mixer_capacity};"fine";"Look: a piece needs several loads: cold joints and color differences are likely"))',
@@ -369,12 +369,12 @@ export const job: Tab = {
 					'=IF($L$34<>"fine";"waits for the first";IF({job}loads<=8;"fine";"Look: the pour card has columns for 8 loads: split the job"))',
 				],
 				[
-					'=IF($L$34<>"fine";"waits for the first";IF({job}loads=0;"fine";IF($C$7*{job}mix_total/(1+$C$7)>={studio:reserve}*{job}mix_total+{studio:sticks}*{job}loads*{tab:Tones}!B8;"fine";"Look: waste is less than the reserve and what sticks")))',
+					'=IF($L$34<>"fine";"waits for the first";IF({job}loads=0;"fine";IF($C$7*{job}mix_total/(1+$C$7)>={studio:reserve}*{job}mix_total+{studio:sticks}*{job}loads*{at:Tones.vessels};"fine";"Look: waste is less than the reserve and what sticks")))',
 				],
 				[
 					'=IF($L$34<>"fine";"waits for the first";IF(MAX(W11:W30)*2<=1;"fine";"Look: a slab may crack: carry it on edge or on a board"))',
 				],
-				["={tab:Pour card}!E8"],
+				["={at:Pour card.plan_check}"],
 			],
 		},
 		{ at: "H46", look: "total", rows: [["Mixer loads"]] },

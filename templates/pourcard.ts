@@ -65,6 +65,7 @@ export const pourCard: Tab = {
 		},
 		{
 			at: "C8",
+			slot: "plan_number",
 			look: "total",
 			rows: [
 				[
@@ -75,6 +76,7 @@ export const pourCard: Tab = {
 		},
 		{
 			at: "E8",
+			slot: "plan_check",
 			look: "result",
 			rows: [
 				[
@@ -103,7 +105,14 @@ export const pourCard: Tab = {
 			],
 			formats: ["text", "mass", "text"],
 		},
-		{ at: "E12", look: "input", size: [12, 8], formats: "mass" },
+		{
+			at: "E12",
+			look: "input",
+			size: [12, 8],
+			formats: "mass",
+			slot: "mixed",
+			once: true,
+		},
 		{
 			at: "M12",
 			look: "result",
@@ -116,6 +125,7 @@ export const pourCard: Tab = {
 		},
 		{
 			at: "Q12",
+			slot: "weigh_out",
 			look: "result",
 			size: [12, 2],
 			rows: [
@@ -193,7 +203,15 @@ export const pourCard: Tab = {
 				["Weighed by"],
 			],
 		},
-		{ at: "E36", look: "input", size: [6, 8], align: "right" },
+		{
+			at: "E36",
+			look: "input",
+			size: [6, 8],
+			align: "right",
+			slot: "fresh",
+			once: true,
+		},
+		{ at: "A43", look: "result", size: [1, 17], slot: "record" },
 		{ at: "A43", look: "total", rows: [["Pull off and dose"]] },
 		{
 			at: "A44",
@@ -207,6 +225,7 @@ export const pourCard: Tab = {
 			],
 			formats: ["text", "text", "whole"],
 		},
+		{ at: "C44", look: "label", size: [1, 1], slot: "vessels" },
 		{
 			at: "E44",
 			look: "result",
@@ -237,6 +256,8 @@ export const pourCard: Tab = {
 			look: "input",
 			size: [1, 8],
 			formats: "whole",
+			slot: "plan_numbers",
+			once: true,
 			note: "Type the plan number from above when you begin a load. If tones or shares change after weights were typed, the numbers differ and the card says so.",
 		},
 		{
@@ -271,7 +292,14 @@ export const pourCard: Tab = {
 			],
 			formats: ["whole", "text", "mass", "text"],
 		},
-		{ at: "E48", look: "input", size: [36, 8], formats: "mass" },
+		{
+			at: "E48",
+			look: "input",
+			size: [36, 8],
+			formats: "mass",
+			slot: "weights",
+			once: true,
+		},
 		{
 			at: "M48",
 			look: "result",
@@ -288,6 +316,7 @@ export const pourCard: Tab = {
 		},
 		{
 			at: "Q48",
+			slot: "plan",
 			look: "result",
 			size: [36, 9],
 			rows: [
@@ -298,6 +327,7 @@ export const pourCard: Tab = {
 		},
 		{
 			at: "Z48",
+			slot: "dose_errors",
 			look: "result",
 			size: [36, 1],
 			rows: [

@@ -5,7 +5,10 @@ export const tones: Tab = {
 	name: "Tones",
 	color: "#8a5a2b",
 	rows: 38,
-	widths: [180, 180, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100],
+	widths: [
+		180, 180, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100,
+		100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100,
+	],
 	frozenRows: 1,
 	frozenColumns: 1,
 	blocks: [
@@ -73,8 +76,9 @@ export const tones: Tab = {
 		{
 			at: "B8",
 			look: "result",
-			rows: [["={tab:Pour card}!C44"]],
+			rows: [["={at:Pour card.vessels}"]],
 			formats: "whole",
+			slot: "vessels",
 		},
 		{ at: "A9", look: "total", rows: [["Tones"]] },
 		{
@@ -115,11 +119,47 @@ export const tones: Tab = {
 			at: "A11",
 			look: "input",
 			size: [6, 6],
-			name: "tones",
+			slot: "typed_tones",
 			formats: ["text", "share", "share", "share", "share", "share"],
 		},
 		{
+			at: "N11",
+			look: "result",
+			size: [6, 6],
+			name: "tones",
+			rows: [['=ARRAYFORMULA(IF(A11:F16="";"";A11:F16))']],
+			formats: ["text", "share", "share", "share", "share", "share"],
+		},
+		{
+			at: "T11",
+			look: "result",
+			size: [6, 6],
+			slot: "dosed",
+			rows: [['=ARRAYFORMULA(IF(A11:F16="";"";A11:F16))']],
+			formats: ["text", "share", "share", "share", "share", "share"],
+		},
+		{ at: "Z3", look: "input", size: [1, 1], formats: "text", slot: "way" },
+		{
+			at: "Z4",
+			look: "input",
+			size: [1, 1],
+			formats: "length",
+			slot: "face_depth",
+		},
+		{ at: "Z5", look: "input", size: [1, 1], formats: "text", slot: "backing" },
+		{
+			at: "Z6",
+			look: "input",
+			size: [1, 1],
+			formats: "text",
+			slot: "sample_number",
+		},
+		{ at: "Z7", look: "result", size: [1, 1], slot: "look" },
+		{ at: "Z11", look: "result", size: [6, 1], slot: "expected" },
+		{ at: "I20", look: "result", size: [1, 4], slot: "pigment_totals" },
+		{
 			at: "G11",
+			slot: "tone_weights",
 			look: "result",
 			size: [6, 6],
 			rows: [
@@ -131,6 +171,7 @@ export const tones: Tab = {
 		},
 		{
 			at: "M11",
+			slot: "headroom",
 			look: "result",
 			size: [6, 1],
 			rows: [
@@ -145,15 +186,21 @@ export const tones: Tab = {
 			look: "caution",
 			rows: [
 				[
-					'=IF(COUNT({tab:Pour card}!E48:L83)>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"")',
+					'=IF(COUNT({at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"")',
 				],
 			],
 		},
 		{
 			at: "A18",
 			look: "total",
-			rows: [["Together", "=SUM(B11:B16)"]],
-			formats: ["text", "share"],
+			rows: [["Together"]],
+		},
+		{
+			at: "B18",
+			look: "total",
+			rows: [["=SUM(B11:B16)"]],
+			formats: "share",
+			slot: "share_total",
 		},
 		{
 			at: "G18",
@@ -173,6 +220,7 @@ export const tones: Tab = {
 		{ at: "A19", look: "label", rows: [["Most allowed, of cement"]] },
 		{
 			at: "C19",
+			slot: "maxima",
 			look: "result",
 			rows: [
 				[

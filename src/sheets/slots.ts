@@ -50,7 +50,7 @@ export function jobSlots(job: JobInput, known: Known): Slots {
 		cutouts,
 		mix,
 		pigments: [pigments],
-		tones,
+		typed_tones: tones,
 	};
 }
 
