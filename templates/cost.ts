@@ -9,7 +9,7 @@ export const cost: Tab = {
 	frozenRows: 1,
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Cost · "&{job}title']] },
-		{ at: "B3", look: "total", size: [1, 1], formats: "money", slot: "price" },
+		{ at: "B3", look: "total", size: [1, 1], formats: "money", name: "price" },
 		{ at: "B4", look: "total", size: [1, 1], formats: "money", slot: "cost" },
 		{ at: "B5", look: "total", size: [1, 1], formats: "share", slot: "margin" },
 		{ at: "B6", look: "total", size: [1, 1], formats: "number", slot: "hours" },

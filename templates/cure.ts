@@ -10,7 +10,7 @@ export const cure: Tab = {
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Cure · "&{job}title']] },
 		{ at: "B3", look: "input", size: [1, 1], slot: "starts_from" },
-		{ at: "B4", look: "result", size: [1, 6], formats: "date", slot: "dates" },
+		{ at: "B4", look: "result", size: [1, 6], formats: "date", name: "dates" },
 		{ at: "B5", look: "result", size: [1, 1], slot: "date_met" },
 		{ at: "B6", look: "result", size: [1, 1], slot: "drying" },
 	],

@@ -9,7 +9,7 @@ export const quote: Tab = {
 	frozenRows: 1,
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Quote · "&{job}title']] },
-		{ at: "B3", look: "total", size: [1, 1], formats: "money", slot: "total" },
+		{ at: "B3", look: "total", size: [1, 1], formats: "money", name: "total" },
 		{
 			at: "B4",
 			look: "result",
