@@ -1,21 +1,11 @@
 import { join } from "node:path";
-import { deflateRawSync } from "node:zlib";
 import { build } from "esbuild";
 import { helpOf } from "../functions/help";
 import { registry } from "../functions/index";
 import { onlyWhatIsCalled } from "./declared";
+import { selfUnpacking } from "./selfunpacking";
 
 const ENTRY = join(import.meta.dirname, "../sidebar/main.tsx");
-
-/** Text of a script or style that cannot close its own element or open a comment. */
-const inElement = (text: string): string =>
-	text.replace(/<(?=\/(?:script|style)|!--|\?)/gi, "\\x3C");
-
-/** What the functions say to a person, a third as long as it reads: JSON, deflated, in base 64. */
-const packedHelp = (): string =>
-	deflateRawSync(JSON.stringify(registry.map(helpOf)), { level: 9 }).toString(
-		"base64",
-	);
 
 /**
  * One page with the panel's script and style inside, since Apps Script serves no other files.
@@ -34,12 +24,12 @@ export async function bundlePanel(entry = ENTRY): Promise<string> {
 		charset: "utf8",
 		legalComments: "none",
 		minify: true,
-		define: { FUNCTION_HELP: JSON.stringify(packedHelp()) },
+		define: { FUNCTION_HELP: JSON.stringify(registry.map(helpOf)) },
 		plugins: [onlyWhatIsCalled],
 	});
 	const text = (extension: string): string =>
 		result.outputFiles.find(({ path }) => path.endsWith(extension))?.text ?? "";
-	return page(inElement(text(".js").trim()), text(".css").trim());
+	return page(selfUnpacking(text(".js").trim()), text(".css").trim());
 }
 
 const page = (script: string, style: string): string => `<!DOCTYPE html>

@@ -1,3 +1,5 @@
+import { unpackedScript } from "../selfunpacking";
+
 /** What a page would fetch, by what asks for it. */
 const LOADS: Record<string, RegExp> = {
 	"an element that loads a file":
@@ -12,8 +14,10 @@ const LOADS: Record<string, RegExp> = {
 
 /** Complaints of the panel: one page that loads nothing, small. */
 export function panelComplaints(html: string): string[] {
+	// In a script that is unpacked `a<?b` would be no mark of a template: Google never reads it.
+	const script = unpackedScript(html).replace(/<\?/g, "");
 	const found = Object.entries(LOADS)
-		.filter(([, pattern]) => pattern.test(html))
+		.filter(([, pattern]) => pattern.test(html) || pattern.test(script))
 		.map(([what]) => `Panel.html has ${what}`);
 	const scripts = html.match(/<\/script/gi)?.length ?? 0;
 	const elements =

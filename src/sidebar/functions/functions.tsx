@@ -1,13 +1,12 @@
 /** Finds a sheet function by what it does, explains it and puts it in the current cell. */
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { FunctionHelp } from "../../functions/help";
 import { TextField } from "../field";
 import { focusSoon } from "../focus";
-import { Notice } from "../notice";
 import type { Ask } from "../script";
+import { functionHelp } from "./all";
 import { Detail } from "./detail";
 import { found } from "./find";
-import { functionHelp } from "./packed";
 
 interface Props {
 	ask: Ask;
@@ -15,34 +14,22 @@ interface Props {
 }
 
 export function Functions({ ask, separator }: Props) {
-	const { all, failed } = useHelp();
 	const [opened, setOpened] = useState<FunctionHelp>();
 	const [typed, setTyped] = useState("");
-	if (failed)
-		return (
-			<Notice kind="warning">
-				This browser cannot unpack the list of functions. A newer one can.
-			</Notice>
-		);
 	if (!opened)
 		return (
-			<List all={all} typed={typed} setTyped={setTyped} open={setOpened} />
+			<List
+				all={functionHelp}
+				typed={typed}
+				setTyped={setTyped}
+				open={setOpened}
+			/>
 		);
 	const back = () => {
 		setOpened(undefined);
 		focusSoon(`function-${opened.name}`);
 	};
 	return <Detail ask={ask} separator={separator} fn={opened} back={back} />;
-}
-
-function useHelp() {
-	const [all, setAll] = useState<readonly FunctionHelp[]>([]);
-	const [failed, setFailed] = useState(false);
-	useEffect(() => {
-		// Async, so that a browser without the stream fails here too.
-		(async () => functionHelp())().then(setAll, () => setFailed(true));
-	}, []);
-	return { all, failed };
 }
 
 interface ListProps {

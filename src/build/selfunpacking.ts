@@ -1,0 +1,28 @@
+/** The panel's script as a short text that unpacks itself: a third as long, and as quick to open. */
+import { deflateRawSync, inflateRawSync } from "node:zlib";
+
+const TOO_OLD =
+	"This browser cannot unpack the panel. A newer one can; everything also works in cells.";
+
+/** Unpacks with the browser's own stream and runs the script as one of the page's own. */
+export function selfUnpacking(script: string): string {
+	const packed = deflateRawSync(script, { level: 9 }).toString("base64");
+	return `(async (packed) => {
+	const place = document.getElementById("panel");
+	try {
+		const bytes = Uint8Array.from(atob(packed), (sign) => sign.charCodeAt(0));
+		const plain = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+		const script = document.createElement("script");
+		script.textContent = await new Response(plain).text();
+		document.head.append(script);
+	} catch {
+		place.textContent = ${JSON.stringify(TOO_OLD)};
+	}
+})("${packed}");`;
+}
+
+/** The script that a page unpacks; nothing where it has none. */
+export function unpackedScript(html: string): string {
+	const [, packed = ""] = /\}\)\("([A-Za-z0-9+/]+=*)"\);/.exec(html) ?? [];
+	return inflateRawSync(Buffer.from(packed || "AwA=", "base64")).toString();
+}
