@@ -7,6 +7,7 @@ import { demo } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { JobInput, UnitSystem } from "../template/job";
 import { createdJob } from "./create";
+import { keepDraftText, keptDraftText } from "./draft";
 import { insertedFormula } from "./insert";
 import type { JobMade, PanelStart } from "./messages";
 import { showPanel } from "./panel";
@@ -59,6 +60,16 @@ export function createDemoJob(units: UnitSystem): JobMade {
 	if (units !== "metric" && units !== "us")
 		throw new InputError(`units must be metric or us, got ${String(units)}`);
 	return createdJob(demo[units]);
+}
+
+/** Keeps what a person has not finished typing in the panel. */
+export function keepDraft(text: string): number {
+	return keepDraftText(text);
+}
+
+/** What was kept of it last. */
+export function keptDraft(): string {
+	return keptDraftText();
 }
 
 /** Puts a formula in the current cell and answers the cell's address. */

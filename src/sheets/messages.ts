@@ -8,6 +8,8 @@ export interface Ingredient {
 	binderShare: number;
 	cementShare: number;
 	waterShare: number;
+	/** Pack price over pack, for one of the workbook's mass unit; 0 where the studio has not typed one. */
+	pricePerMass: number;
 }
 
 export interface Mix {
@@ -103,6 +105,8 @@ export interface MixerLoad {
 	castings: string[];
 	/** Mix that the load is made of, in the workbook's mass unit, before anything was weighed. */
 	mix: number;
+	/** What the mix design asks of each ingredient in this load before anything was weighed, unrounded; `""` where there is none. */
+	planned: Typed[];
 	/** What to weigh of each ingredient after what was weighed of the others, unrounded; a row each, `""` where there is none. */
 	weighOut: Typed[];
 	/** What the scale said for each ingredient: column of the weigh-out. */
@@ -136,6 +140,8 @@ export interface MixerState {
 	gramDivision: number;
 	/** What sticks in each vessel, in the workbook's mass unit. */
 	sticks: number;
+	/** Working time from water in to the last tone placed, in minutes; `""` where nobody says. */
+	workingMinutes: Typed;
 	/** The number of the plan as the tones are now; `""` while there is none. */
 	planNumber: Typed;
 	/** The load that is chosen on the Pour card. */
@@ -207,7 +213,13 @@ export interface JobView {
 	/** Piece, each, shape, A, B. */
 	cutouts: Typed[][];
 	/** Expected color as `#rrggbb`; `""` where the studio has no swatches for it. */
-	tones: { name: string; share: number; color: string }[];
+	tones: {
+		name: string;
+		share: number;
+		color: string;
+		/** Dry pigment as a share of binder, by pigment name. */
+		doses: Record<string, number>;
+	}[];
 	/** Name of the mix. */
 	mix: string;
 	/** Whether the Quote tab has a place for a picture. */
@@ -219,6 +231,10 @@ export interface PanelCalls {
 	panelStart(): PanelStart;
 	createJob(job: JobInput): JobMade;
 	createDemoJob(units: UnitSystem): JobMade;
+	/** Keeps what a person has not finished typing in the panel, for this person and file; `""` forgets it. Answers its length. */
+	keepDraft(text: string): number;
+	/** What was kept last; `""` where there is none. */
+	keptDraft(): string;
 	/** Puts `=NAME(` … `)` into the current cell when it is blank; answers the cell's address. */
 	insertFormula(formula: string): string;
 	/** The job's checks, read from its tabs; writes nothing. */

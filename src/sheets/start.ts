@@ -11,6 +11,9 @@ type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 /** The most pigment ASTM C979 allows, as a share of cement, where a maker states nothing. */
 const MOST_PIGMENT = 0.1;
 
+/** Column of an ingredient's pack on the Mixes tab; its price is beside it. */
+const PACK = 10;
+
 /** Everything the panel needs to answer as one types. */
 export function startOf(spreadsheet: Spreadsheet): PanelStart {
 	const locale = spreadsheet.getSpreadsheetLocale();
@@ -74,7 +77,8 @@ function mixesOf({ mixes }: Studio): Mix[] {
 		name,
 		ingredients: mixes
 			.filter((row) => String(row[0]) === name)
-			.map(([, ingredient, parts, gravity, binder, cement, water]) => {
+			.map((row) => {
+				const [, ingredient, parts, gravity, binder, cement, water] = row;
 				const of = `${name}, ${ingredient}:`;
 				return {
 					name: String(ingredient),
@@ -83,6 +87,7 @@ function mixesOf({ mixes }: Studio): Mix[] {
 					binderShare: numberOf(binder, `${of} binder share`, 0),
 					cementShare: numberOf(cement, `${of} cement share`, 0),
 					waterShare: numberOf(water, `${of} water share`, 0),
+					pricePerMass: pricePerUnit(row[PACK], row[PACK + 1], of),
 				};
 			}),
 	}));
@@ -90,13 +95,19 @@ function mixesOf({ mixes }: Studio): Mix[] {
 
 function pigmentOf(row: readonly Cell[], where: string): Pigment {
 	const [name, , , , maximum, , pack, price] = row;
-	const packGrams = numberOf(pack, `${where}: pack`, 0);
 	return {
 		name: String(name),
 		maximum: numberOf(maximum, `${where}: maximum dose`, MOST_PIGMENT),
-		pricePerGram:
-			packGrams > 0
-				? numberOf(price, `${where}: pack price`, 0) / packGrams
-				: 0,
+		pricePerGram: pricePerUnit(pack, price, `${where}:`),
 	};
+}
+
+/** Pack price over pack; 0 where one of them is not typed. */
+function pricePerUnit(
+	pack: Cell | undefined,
+	price: Cell | undefined,
+	of: string,
+): number {
+	const size = numberOf(pack, `${of} pack`, 0);
+	return size > 0 ? numberOf(price, `${of} pack price`, 0) / size : 0;
 }

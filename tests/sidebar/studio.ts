@@ -21,6 +21,7 @@ export const STUDIO: PanelStart = {
 					binderShare: 0.55,
 					cementShare: 0.44,
 					waterShare: 0,
+					pricePerMass: 0.5,
 				},
 				{
 					name: "Water",
@@ -29,6 +30,7 @@ export const STUDIO: PanelStart = {
 					binderShare: 0,
 					cementShare: 0,
 					waterShare: 1,
+					pricePerMass: 0,
 				},
 			],
 		},

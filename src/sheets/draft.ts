@@ -1,0 +1,40 @@
+/** What a person has not finished typing in the panel: another dialog over the panel would take it away. */
+import { InputError } from "../calc/errors";
+
+const KEY = "draft";
+/** A property holds 9 kB; a sign may be three bytes. */
+const PART = 3000;
+/** A form of 150 pieces, which is far more than anybody types. */
+const MOST = 90_000;
+
+/** Keeps the text for this person and file, in place of what was kept; `""` forgets it. Answers its length. */
+export function keepDraftText(text: unknown): number {
+	if (typeof text !== "string" || text.length > MOST)
+		throw new InputError(
+			`What is kept of the panel must be a text of at most ${MOST} letters`,
+		);
+	const properties = PropertiesService.getUserProperties();
+	const count = Math.ceil(text.length / PART);
+	for (const key of properties.getKeys())
+		if (key.startsWith(KEY) && Number(key.slice(KEY.length)) >= count)
+			properties.deleteProperty(key);
+	if (count > 0)
+		properties.setProperties(
+			Object.fromEntries(
+				Array.from({ length: count }, (_, part) => [
+					KEY + part,
+					text.slice(part * PART, (part + 1) * PART),
+				]),
+			),
+		);
+	return text.length;
+}
+
+/** What was kept last; `""` where there is none. */
+export function keptDraftText(): string {
+	const kept = PropertiesService.getUserProperties().getProperties();
+	let text = "";
+	for (let part = 0; kept[KEY + part] !== undefined; part++)
+		text += kept[KEY + part];
+	return text;
+}
