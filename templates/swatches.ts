@@ -48,5 +48,8 @@ export const swatches: Tab = {
 				"text",
 			],
 		},
+		{ at: "A6", look: "input", size: [200, 4], slot: "kinds" },
+		{ at: "E6", look: "input", size: [200, 8], slot: "doses" },
+		{ at: "M6", look: "input", size: [200, 1], slot: "colors" },
 	],
 };

@@ -1,16 +1,25 @@
 import type { Tab } from "../src/template/plan";
+import { colorBlocks } from "./tones-color";
+import { sampleBlocks } from "./tones-sample";
+import { toneBlocks } from "./tones-table";
+
+/** Rows of the mix: what is in the table under Mix. */
+const PARTS = "B49:B60";
 
 /** The mix, its tones and the pigment they take. */
 export const tones: Tab = {
 	name: "Tones",
 	color: "#8a5a2b",
-	rows: 38,
+	rows: 66,
 	widths: [
-		180, 180, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100,
-		100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100,
+		200, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 250, 100,
+		100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100,
+		100, 100, 100, 100, 100, 100, 100, 100,
 	],
 	frozenRows: 1,
 	frozenColumns: 1,
+	hidden: ["R:AO"],
+	names: { tone_names: "A16:A21" },
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Tones · "&{job}title']] },
 		{
@@ -18,7 +27,7 @@ export const tones: Tab = {
 			look: "note",
 			rows: [
 				[
-					"A dose is dry pigment as a share of binder. Shares are of the whole batch.",
+					"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face.",
 				],
 			],
 		},
@@ -27,214 +36,154 @@ export const tones: Tab = {
 			look: "label",
 			rows: [
 				["Mix"],
+				["Finish"],
+				["Sealing"],
+				["Dry or damp"],
+				["Way"],
+				["Toned face, deep, {length}"],
+				["Backed with"],
+				["Sample approved, number"],
+				["Look, in your own words"],
+			],
+		},
+		{ at: "B3", look: "input", size: [9, 3], formats: "text" },
+		{ at: "B3", look: "input", size: [1, 1], formats: "text", slot: "mix" },
+		{ at: "B4", look: "input", rows: [["cast"]], slot: "finish" },
+		{ at: "B5", look: "input", rows: [["bare"]], slot: "sealing" },
+		{ at: "B6", look: "input", rows: [["dry"]], slot: "state" },
+		{ at: "B7", look: "input", rows: [["bucket fold"]], slot: "way" },
+		{
+			at: "B8",
+			look: "input",
+			size: [1, 1],
+			formats: "length",
+			slot: "face_depth",
+		},
+		{ at: "B9", look: "input", size: [1, 1], formats: "text", slot: "backing" },
+		{
+			at: "B10",
+			look: "input",
+			size: [1, 1],
+			formats: "text",
+			slot: "sample_number",
+		},
+		{
+			at: "B11",
+			look: "input",
+			size: [1, 1],
+			formats: "text",
+			slot: "look_words",
+		},
+		{
+			at: "F3",
+			look: "label",
+			rows: [
 				["Binder in fresh mix"],
 				["Fresh density, {density}"],
 				["Water to binder"],
 				["Cement in binder"],
+				["Dry mix to binder"],
 				["Vessels to dose in"],
+				["Toned face, share of the mix"],
+				["Water that comes with pigment, of the mix"],
+				["Look, as the quote says it"],
 			],
 		},
-		{ at: "B3", look: "input", size: [1, 1], formats: "text", slot: "mix" },
 		{
-			at: "B4",
+			at: "J3",
 			look: "result",
-			rows: [['=IF(COUNT(B23:B34)=0;"";BINDER_SHARE(B23:B34;D23:D34))']],
+			rows: [[`=IF(COUNT(${PARTS})=0;"";BINDER_SHARE(${PARTS};D49:D60))`]],
 			formats: "share",
 			name: "binder",
 		},
 		{
-			at: "B5",
+			at: "J4",
 			look: "result",
 			rows: [
 				[
-					'=IF(COUNT(B23:B34)=0;"";MIX_DENSITY(B23:B34;C23:C34;{studio:air};{studio:units}))',
+					`=IF(COUNT(${PARTS})=0;"";MIX_DENSITY(${PARTS};C49:C60;{studio:air};{studio:units}))`,
 				],
 			],
 			formats: "density",
 			name: "density",
 		},
 		{
-			at: "B6",
+			at: "J5",
 			look: "result",
 			rows: [
 				[
-					'=IF(COUNT(B23:B34)=0;"";WATER_BINDER_RATIO(B23:B34;D23:D34;F23:F34))',
+					`=IF(COUNT(${PARTS})=0;"";WATER_BINDER_RATIO(${PARTS};D49:D60;F49:F60))`,
 				],
 			],
 			formats: "number",
 		},
 		{
-			at: "B7",
+			at: "J6",
 			look: "result",
 			rows: [
 				[
-					'=IF(COUNT(B23:B34)=0;"";SUMPRODUCT(B23:B34;E23:E34)/SUMPRODUCT(B23:B34;D23:D34))',
+					`=IF(COUNT(${PARTS})=0;"";SUMPRODUCT(${PARTS};E49:E60)/SUMPRODUCT(${PARTS};D49:D60))`,
 				],
 			],
 			formats: "share",
+			slot: "cement_share",
 		},
 		{
-			at: "B8",
+			at: "J7",
+			look: "result",
+			rows: [
+				[
+					`=IF(COUNT(${PARTS})=0;"";SUM(ARRAYFORMULA(IF(ISNUMBER(${PARTS});IF((G49:G60<>"water")*ISERROR(SEARCH("fib";A49:A60));${PARTS};0);0)))/SUMPRODUCT(${PARTS};D49:D60))`,
+				],
+			],
+			formats: "number",
+			slot: "dry_mix_share",
+		},
+		{
+			at: "J8",
 			look: "result",
 			rows: [["={at:Pour card.vessels}"]],
 			formats: "whole",
 			slot: "vessels",
 		},
-		{ at: "A9", look: "total", rows: [["Tones"]] },
 		{
-			at: "C9",
-			look: "note",
-			rows: [["Dose of each pigment (name it in the tinted cells below)"]],
-		},
-		{
-			at: "A10",
-			look: "heading",
-			rows: [["Tone", "Share"]],
-		},
-		{
-			at: "C10",
-			look: "input",
-			size: [1, 4],
-			formats: "text",
-			name: "pigments",
-			align: "right",
-		},
-		{
-			at: "G10",
-			look: "heading",
-			wrap: true,
+			at: "J9",
+			look: "result",
 			rows: [
 				[
-					"Undosed mix, {mass}",
-					"On the scale, {mass}",
-					'=IF(C10="";"";C10&", g")',
-					'=IF(D10="";"";D10&", g")',
-					'=IF(E10="";"";E10&", g")',
-					'=IF(F10="";"";F10&", g")',
-					"Below the limit by",
-				],
-			],
-		},
-		{
-			at: "A11",
-			look: "input",
-			size: [6, 6],
-			slot: "typed_tones",
-			formats: ["text", "share", "share", "share", "share", "share"],
-		},
-		{
-			at: "N11",
-			look: "result",
-			size: [6, 6],
-			name: "tones",
-			rows: [['=ARRAYFORMULA(IF(A11:F16="";"";A11:F16))']],
-			formats: ["text", "share", "share", "share", "share", "share"],
-		},
-		{
-			at: "T11",
-			look: "result",
-			size: [6, 6],
-			slot: "dosed",
-			rows: [['=ARRAYFORMULA(IF(A11:F16="";"";A11:F16))']],
-			formats: ["text", "share", "share", "share", "share", "share"],
-		},
-		{ at: "Z3", look: "input", size: [1, 1], formats: "text", slot: "way" },
-		{
-			at: "Z4",
-			look: "input",
-			size: [1, 1],
-			formats: "length",
-			slot: "face_depth",
-		},
-		{ at: "Z5", look: "input", size: [1, 1], formats: "text", slot: "backing" },
-		{
-			at: "Z6",
-			look: "input",
-			size: [1, 1],
-			formats: "text",
-			slot: "sample_number",
-		},
-		{ at: "Z7", look: "result", size: [1, 1], slot: "look" },
-		{ at: "Z11", look: "result", size: [6, 1], slot: "expected" },
-		{ at: "I20", look: "result", size: [1, 4], slot: "pigment_totals" },
-		{
-			at: "G11",
-			slot: "tone_weights",
-			look: "result",
-			size: [6, 6],
-			rows: [
-				[
-					'=IF(AND({job}mix_total>0;SUM(B11:B16)>0);TONE_WEIGHTS({job}tones;{job}pigments;{job}mix_total;{job}binder;{studio:units});"")',
-				],
-			],
-			formats: ["mass", "mass", "pigment", "pigment", "pigment", "pigment"],
-		},
-		{
-			at: "M11",
-			slot: "headroom",
-			look: "result",
-			size: [6, 1],
-			rows: [
-				[
-					'=IF(OR(SUM(C11:F16)=0;B7="");"";PIGMENT_HEADROOM(C11:F16;C19:F19;B7))',
+					'=IF(OR(B8="";{at:Job.volume_total}=0);"";MIN(1;{at:Job.finish_area}*READ_LENGTH(B8;{studio:units})/IF({studio:units}="us";12;1)/{at:Job.volume_total}))',
 				],
 			],
 			formats: "share",
+			slot: "face_share",
 		},
 		{
-			at: "A17",
-			look: "caution",
-			rows: [
-				[
-					'=IF(COUNT({at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"")',
-				],
-			],
-		},
-		{
-			at: "A18",
-			look: "total",
-			rows: [["Together"]],
-		},
-		{
-			at: "B18",
-			look: "total",
-			rows: [["=SUM(B11:B16)"]],
-			formats: "share",
-			slot: "share_total",
-		},
-		{
-			at: "G18",
-			look: "total",
-			rows: [
-				[
-					"=SUM(G11:G16)",
-					"=SUM(H11:H16)",
-					"=SUM(I11:I16)",
-					"=SUM(J11:J16)",
-					"=SUM(K11:K16)",
-					"=SUM(L11:L16)",
-				],
-			],
-			formats: ["mass", "mass", "pigment", "pigment", "pigment", "pigment"],
-		},
-		{ at: "A19", look: "label", rows: [["Most allowed, of cement"]] },
-		{
-			at: "C19",
-			slot: "maxima",
+			at: "J10",
 			look: "result",
 			rows: [
 				[
-					'=IF(C10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(C10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(C10;studio_pigment_names;0));1/10);""))',
-					'=IF(D10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(D10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(D10;studio_pigment_names;0));1/10);""))',
-					'=IF(E10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(E10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(E10;studio_pigment_names;0));1/10);""))',
-					'=IF(F10="";"";IFERROR(IF(INDEX({tab:Pigments}!E5:E34;MATCH(F10;studio_pigment_names;0))>0;INDEX({tab:Pigments}!E5:E34;MATCH(F10;studio_pigment_names;0));1/10);""))',
+					'=IF(OR(J3="";COUNT(AA16:AD21)=0);0;IF(LEFT(A12;4)="Look";"Look: see below";J3*SUM(ARRAYFORMULA(IF(ISNUMBER(AA16:AD21)*ISNUMBER(T16:T21);(AA16:AD21-U16:X21)*T16:T21;0)))/SUM(T16:T21)))',
 				],
 			],
 			formats: "share",
+			slot: "pigment_water",
 		},
-		{ at: "A21", look: "total", rows: [["Mix"]] },
 		{
-			at: "A22",
+			at: "J11",
+			look: "result",
+			rows: [
+				[
+					'=IF(B11<>"";B11;IF(SUM(B16:B21)=0;"";TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF(ISNUMBER(B16:B21);A16:A21&" "&ROUND(B16:B21/SUM(B16:B21)*100;0)&"%";"")))&"; "&IF(B7="mold lay-up";"laid up in the mold";"folded")&", "&B4&", "&B5))',
+				],
+			],
+			slot: "look",
+		},
+		...toneBlocks,
+		...colorBlocks,
+		...sampleBlocks,
+		{ at: "A47", look: "total", rows: [["Mix"]] },
+		{
+			at: "A48",
 			look: "heading",
 			wrap: true,
 			rows: [
@@ -245,17 +194,18 @@ export const tones: Tab = {
 					"Binder share",
 					"Cement share",
 					"Water share",
-					"Temperature group",
+					"Group",
 					"Moisture",
 					"Absorption",
 					"Pack, {mass}",
 					"Pack price",
 					"For this job, {mass}",
+					"For the sample, {mass}",
 				],
 			],
 		},
 		{
-			at: "A23",
+			at: "A49",
 			look: "result",
 			size: [12, 11],
 			slot: "mix_table",
@@ -279,20 +229,29 @@ export const tones: Tab = {
 			],
 		},
 		{
-			at: "L23",
+			at: "L49",
 			slot: "mix_weights",
 			look: "result",
 			size: [12, 1],
 			rows: [
 				[
-					'=IF(OR({job}mix_total=0;COUNT(B23:B34)=0);"";WEIGH_OUT(B23:B34;{job}mix_total))',
+					`=IF(OR({job}mix_total=0;COUNT(${PARTS})=0);"";ARRAYFORMULA(IF(ISNUMBER(${PARTS});${PARTS}/SUM(${PARTS})*{job}mix_total;"")))`,
 				],
 			],
 			formats: "mass",
 		},
-		{ at: "A36", look: "caution", rows: [["Cautions"]] },
 		{
-			at: "A37",
+			at: "A61",
+			look: "note",
+			rows: [
+				[
+					"Dry mix is every solid but the rows with fiber in their name. Water that comes with pigment is left out of the mix water, on the Pour card and in the sample.",
+				],
+			],
+		},
+		{ at: "A63", look: "caution", rows: [["Cautions"]] },
+		{
+			at: "A64",
 			look: "note",
 			rows: [
 				[
@@ -305,10 +264,20 @@ export const tones: Tab = {
 		},
 	],
 	choices: [
-		{ range: "C10:F10", from: "studio_pigment_names" },
+		{ range: "C14:F14", from: "studio_pigment_names" },
 		{ range: "B3", from: "studio_mix_names" },
+		{ range: "B4", list: ["cast", "honed", "polished"] },
+		{ range: "B5", list: ["bare", "sealed"] },
+		{ range: "B6", list: ["dry", "damp"] },
+		{ range: "B7", list: ["bucket fold", "mold lay-up"] },
+		{ range: "B9", from: "{job}tone_names" },
+		{
+			range: "B16:F21",
+			between: [0, 1],
+			help: "A share: 40%, or a dose: 4%.",
+		},
 	],
 	rules: [
-		{ range: "M11:M16", when: "=AND(ISNUMBER(M11);M11<0)", look: "warning" },
+		{ range: "M16:M21", when: "=AND(ISNUMBER(M16);M16<0)", look: "warning" },
 	],
 };

@@ -68,13 +68,23 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	MATCH: [2, 3],
 	MAX: [1, 30],
 	MIN: [1, 30],
+	MOD: [2, 2],
+	N: [1, 1],
 	OR: [1, 30],
+	RIGHT: [1, 2],
 	ROUND: [1, 2],
+	ROUNDUP: [1, 2],
+	ROW: [0, 1],
+	SEARCH: [2, 3],
 	SUBSTITUTE: [3, 4],
 	SUM: [1, 30],
 	SUMIF: [2, 3],
 	SUMPRODUCT: [1, 30],
 	TEXTJOIN: [3, 30],
+	TIMEVALUE: [1, 1],
+	TRIM: [1, 1],
+	VALUE: [1, 1],
+	VLOOKUP: [3, 4],
 };
 
 const VOLATILE = /\b(NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY|INDIRECT|OFFSET)\(/;
@@ -144,9 +154,9 @@ test.each(tabs.map((tab) => [tab.name, tab] as const))(
 test.each(["metric", "us"] as const)(
 	"the starter of %s fills the columns that its tabs have",
 	(units) => {
-		for (const [tab, name, texts] of [
-			["Mixes", "mixes", 2],
-			["Pigments", "pigments", 1],
+		for (const [tab, name] of [
+			["Mixes", "mixes"],
+			["Pigments", "pigments"],
 		] as const) {
 			const block = studioTabs
 				.find((studioTab) => studioTab.name === tab)
@@ -155,7 +165,8 @@ test.each(["metric", "us"] as const)(
 			for (const row of rows) {
 				expect(row).toHaveLength(block?.size?.[1] ?? 0);
 				row.forEach((cell, column) => {
-					if (column < texts) expect(typeof cell).toBe("string");
+					if (block?.formats?.[column] === "text")
+						expect(typeof cell).toBe("string");
 					else expect(cell === "" || typeof cell === "number").toBe(true);
 				});
 			}

@@ -64,7 +64,7 @@ export const PLAN_NUMBER = sheetFunction({
 	name: "PLAN_NUMBER",
 	group: "Tones",
 	summary:
-		"A four-digit number that changes when tones, shares, doses or pigments change.",
+		"A four-digit number that changes when tones, shares, doses, pigments or the mix change.",
 	limits:
 		"Two different plans share a number once in 9000: it is for noticing a change after weights were typed.",
 	params: {
@@ -77,6 +77,11 @@ export const PLAN_NUMBER = sheetFunction({
 			alone: true,
 			mayBeEmpty: true,
 		}),
+		parts: list(
+			number("Parts of the mix's ingredients", { min: 0, optional: true }),
+			{ alone: true },
+		),
+		binder_share: share("Binder in the mix", { optional: true }),
 	},
 	answer: { shape: "value", text: "the plan's number" },
 	example: {
@@ -88,9 +93,12 @@ export const PLAN_NUMBER = sheetFunction({
 	},
 	source:
 		"FNV-1a hash, 32 bit (Fowler, Noll and Vo), of the tones with their shares of the whole",
-	compute: ({ tones, pigments }) => {
+	compute: ({ tones, pigments, parts, binder_share }) => {
 		if (!tones.some((tone) => tone.share > 0))
 			throw new InputError("tones must have a share above 0, got only 0");
-		return planNumber(tonesOf(tones, pigments), pigments);
+		return planNumber(tonesOf(tones, pigments), pigments, {
+			parts: parts.flatMap((part) => part ?? []),
+			binderShare: binder_share,
+		});
 	},
 });

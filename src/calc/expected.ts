@@ -1,0 +1,156 @@
+/** The colors that tones should have, from those of the studio's swatches that speak of the same thing. */
+import { colorDifference, type Lab } from "./color";
+import { type SwatchRow, toneColors } from "./tonecolor";
+import type { Tone } from "./tones";
+
+/** What a color depends on besides pigment. */
+export const KINDS = ["mix", "finish", "sealing", "state"] as const;
+
+export interface StudioSwatch {
+	/** As typed, in the order of `KINDS`. */
+	kinds: readonly string[];
+	/** A pigment of the swatches each; undefined where nothing is typed. */
+	doses: readonly (number | undefined)[];
+	lab: Lab | undefined;
+}
+
+export interface SwatchSet {
+	swatches: readonly StudioSwatch[];
+	swatchPigments: readonly string[];
+	/** Of the job, in the order of `KINDS`. */
+	kinds: readonly string[];
+	/** Of the job, in the order of its tones' doses. */
+	pigments: readonly string[];
+}
+
+export interface ExpectedColor {
+	/** Undefined where the swatches do not tell, and `remark` says why. */
+	lab?: Lab;
+	remark: string;
+	/** The tone that looks most like it, when at least two have a color. */
+	nearest?: { name: string; difference: number };
+}
+
+const same = (a: string, b: string): boolean =>
+	a.trim().toLowerCase() === b.trim().toLowerCase();
+
+/** Why a swatch says nothing about the job; undefined when it does. */
+function leftOutFor(
+	{ kinds, doses, lab }: StudioSwatch,
+	set: SwatchSet,
+): string | undefined {
+	if (!lab) return "without a color";
+	const other = KINDS.findIndex(
+		(_, i) => !same(kinds[i] ?? "", set.kinds[i] ?? ""),
+	);
+	if (other >= 0) return `of another ${KINDS[other]}`;
+	if (doses.every((dose) => dose === undefined))
+		return "without a dose (0 is undosed)";
+	const dosed = set.swatchPigments.filter((_, i) => (doses[i] ?? 0) > 0);
+	if (dosed.some((name) => !set.pigments.some((own) => same(own, name))))
+		return "with other pigments";
+	return dosed.length > 1 ? "with several pigments" : undefined;
+}
+
+/** The swatches that count, their doses in the order of the job's pigments. */
+function counting(set: SwatchSet): SwatchRow[] {
+	const columns = set.pigments.map((name) =>
+		set.swatchPigments.findIndex((other) => same(other, name)),
+	);
+	return set.swatches.flatMap((swatch) =>
+		swatch.lab && leftOutFor(swatch, set) === undefined
+			? [
+					{
+						doses: columns.map((column) => swatch.doses[column] ?? 0),
+						lab: swatch.lab,
+					},
+				]
+			: [],
+	);
+}
+
+/** How many swatches count, and for what reasons the others do not. */
+export function swatchesUsed(set: SwatchSet): string {
+	const reasons = new Map<string, number>();
+	for (const swatch of set.swatches) {
+		const reason = leftOutFor(swatch, set);
+		if (reason) reasons.set(reason, (reasons.get(reason) ?? 0) + 1);
+	}
+	const all = set.swatches.length;
+	const used = all - [...reasons.values()].reduce((a, b) => a + b, 0);
+	const left = [...reasons].map(([reason, count]) => `${count} ${reason}`);
+	return `${used} of ${all} swatches used${left.length ? `; left out: ${left.join(", ")}` : ""}`;
+}
+
+const percent = (dose: number): string =>
+	`${Number((dose * 100).toPrecision(4))}%`;
+
+/** Why the swatches do not tell a tone's color; undefined when they do. */
+function missingFor(
+	{ doses }: Tone,
+	rows: readonly SwatchRow[],
+	{ pigments }: SwatchSet,
+): string | undefined {
+	const dosed = doses.flatMap((dose, i) => (dose > 0 ? [{ dose, i }] : []));
+	for (const { dose, i } of dosed) {
+		const name = pigments[i] ?? "";
+		const alone = rows
+			.filter((row) => row.doses.every((other, j) => j === i || other === 0))
+			.map((row) => row.doses[i] ?? 0);
+		const strongest = Math.max(...alone);
+		if (new Set(alone).size < 2)
+			return `two doses of ${name} alone are needed (undosed counts), there ${new Set(alone).size === 1 ? "is one" : "are none"}`;
+		if (dose > strongest * (1 + 1e-9))
+			return `past the strongest swatch of ${name}, ${percent(strongest)} of binder`;
+		if (dosed.length === 1 && dose < Math.min(...alone) * (1 - 1e-9))
+			return "an undosed swatch is needed";
+	}
+	const undosed = rows.some((row) => row.doses.every((dose) => dose === 0));
+	return dosed.length === 1 || undosed
+		? undefined
+		: "an undosed swatch is needed";
+}
+
+/**
+ * The expected color of each tone, and the tone it is most like (CIEDE2000).
+ *
+ * From swatches of the same mix, finish, sealing and state with at most one pigment; a tone that they do not reach has no color.
+ */
+export function expectedColors(
+	tones: readonly Tone[],
+	set: SwatchSet,
+): ExpectedColor[] {
+	const rows = counting(set);
+	const colorOf = toneColors(rows);
+	const colors = tones.map((tone) => {
+		const missing =
+			rows.length === 0
+				? "no swatch of this mix, finish, sealing and state"
+				: missingFor(tone, rows, set);
+		return missing
+			? { name: tone.name, remark: missing }
+			: { name: tone.name, lab: colorOf(tone.doses), remark: "" };
+	});
+	return colors.map((color) => ({ ...color, nearest: nearest(color, colors) }));
+}
+
+interface Named {
+	name: string;
+	lab?: Lab;
+}
+
+function nearest(
+	one: Named,
+	all: readonly Named[],
+): ExpectedColor["nearest"] | undefined {
+	const others = all.flatMap(({ name, lab }) =>
+		one.lab && lab && name !== one.name
+			? [{ name, difference: colorDifference(one.lab, lab) }]
+			: [],
+	);
+	return others.reduce<ExpectedColor["nearest"]>(
+		(least, other) =>
+			least && least.difference <= other.difference ? least : other,
+		undefined,
+	);
+}

@@ -1,0 +1,299 @@
+import type { Block } from "../src/template/plan";
+import { ofLoad } from "./pourcard-weigh";
+
+const LOAD_COLUMNS = ["E", "F", "G", "H", "I", "J", "K", "L"];
+
+/** A time of day as a share of it, from `9:40` as typed or as a time. */
+const time = (cell: string) =>
+	`IF(${cell}="";"";IF(ISNUMBER(${cell});MOD(${cell};1);IFERROR(TIMEVALUE(${cell});"Look: type times like 9:40")))`;
+
+/** `9:40` of a share of a day, past midnight too. */
+const clock = (share: string) =>
+	`INT(MOD(ROUND((${share})*1440;0);1440)/60)&":"&RIGHT("0"&MOD(ROUND((${share})*1440;0);60);2)`;
+
+const minutesFrom = (from: string, to: string) =>
+	`ROUND(MOD(${to}-${from};1)*1440;0)`;
+
+const typed = ofLoad("62:97");
+
+/** Fresh tests, time, and the steps that dose the tones. */
+export const stepBlocks: readonly Block[] = [
+	{ at: "A44", look: "total", rows: [["Fresh tests and times"]] },
+	{
+		at: "B45",
+		look: "label",
+		rows: [
+			["Spread, {length}"],
+			["Mix temperature, {temperature}"],
+			["Air temperature, {temperature}"],
+			["Water in, at (like 9:40)"],
+			["Last tone placed, at"],
+			["Weighed by"],
+			["Lots"],
+			["Remarks"],
+			["Result"],
+			["Working time, minutes"],
+			["Steps left, minutes"],
+			["Last tone placed by"],
+			["Minutes since the load before"],
+		],
+	},
+	{
+		at: "E45",
+		look: "input",
+		size: [9, 8],
+		align: "right",
+		slot: "fresh",
+		once: true,
+		wrap: true,
+	},
+	{ at: "E48", look: "input", size: [6, 8], formats: "text" },
+	{
+		at: "C54",
+		look: "total",
+		slot: "working_time",
+		rows: [
+			[
+				`=IF(ISERROR(S46);S46;IF(S46="";"";WORKING_TIME({studio:working_minutes};{studio:working_temp};S46;{studio:units})))`,
+			],
+			[
+				`=IF(ISERROR(S62);S62;IF(COUNT(S62:S97)=0;"";SUM(ARRAYFORMULA(IF(ISNUMBER(S62:S97);IF(${typed}="";1;0);0)))*{studio:step_minutes}))`,
+			],
+			[
+				`=IF(ISNUMBER(S48)*ISNUMBER(C54);${clock("S48+C54/1440")};IF(ISNUMBER(S48)+(S48="")=0;S48;""))`,
+			],
+			[`=IF(ISNUMBER(S48)*ISNUMBER(S47);${minutesFrom("S47", "S48")};"")`],
+		],
+		formats: "whole",
+		align: "right",
+	},
+	{
+		at: "E54",
+		look: "note",
+		rows: [
+			[
+				`=IF(S46="";"type the mix temperature";IF(${ofLoad("46")}="";"at the temperature the mix should have";"at the mix temperature measured"))`,
+			],
+		],
+	},
+	{
+		at: "E55",
+		look: "result",
+		slot: "time_check",
+		rows: [
+			[
+				'=IF(ISNUMBER(C54)*(COUNT(S62:S97)>0);IF(COUNT(S62:S97)*{studio:step_minutes}>C54;"Look: "&COUNT(S62:S97)&" steps take "&ROUND(COUNT(S62:S97)*{studio:step_minutes};0)&" minutes, longer than the mix works";"fine");"")',
+			],
+		],
+	},
+	{
+		at: "M49",
+		look: "result",
+		rows: [
+			[
+				`=IF(ISNUMBER(S48)*ISNUMBER(S49);IF(ISNUMBER(C54)*(${minutesFrom("S48", "S49")}>C54);"Look: ";"")&${minutesFrom("S48", "S49")}&" minutes after water in";IF(ISNUMBER(S49)+(S49="")=0;S49;""))`,
+			],
+		],
+	},
+	{
+		at: "S46",
+		look: "result",
+		rows: [
+			[`=IF(${ofLoad("46")}="";C18;${ofLoad("46")})`],
+			[`=IF({job}load<2;"";${time("INDEX(E48:L48;1;{job}load-1)")})`],
+			[`=${time(ofLoad("48"))}`],
+			[`=${time(ofLoad("49"))}`],
+		],
+		formats: "number",
+	},
+	{ at: "A59", look: "total", rows: [["Pull off and dose"]] },
+	{
+		at: "B60",
+		look: "label",
+		rows: [["Vessels to dose in"]],
+	},
+	{
+		at: "C60",
+		look: "result",
+		slot: "vessels",
+		rows: [['=IF(ISERROR(S62);S62;COUNTIF(U62:U97;"keep"))']],
+		formats: "whole",
+	},
+	{
+		at: "E60",
+		look: "note",
+		rows: [
+			[
+				"Type what the scale said beside each step: every later amount follows from it.",
+			],
+		],
+	},
+	{
+		at: "A61",
+		look: "result",
+		rows: [
+			[
+				'=IF(N(C8)>0;0;"")',
+				'=IF(N(C8)>0;"Pull off a reserve, cover it";"")',
+				'=IF(ISERROR(C8);C8;IF(C8>0;C8;""))',
+				'=IF(N(C8)>0;"{mass}";"")',
+			],
+		],
+		formats: ["whole", "text", "mass", "text"],
+	},
+	{
+		at: "E61",
+		look: "input",
+		size: [1, 8],
+		formats: "mass",
+		slot: "reserve_weights",
+		once: true,
+	},
+	{
+		at: "M61",
+		look: "result",
+		rows: [
+			[
+				`=IF(OR(ISNUMBER(${ofLoad("61")});${ofLoad("61")}="");IF(N(C8)>0;"undosed, to lighten a tone too dark";"");"Look: the weight is not a number")`,
+			],
+		],
+	},
+	{
+		at: "A62",
+		look: "result",
+		size: [36, 4],
+		rows: [
+			[
+				'=IF(ISERROR(S62);S62;ARRAYFORMULA(IF(S62:S97="";"";S62:S97)))',
+				'=ARRAYFORMULA(IF(S62:S97="";"";IF(U62:U97="add";"Add "&V62:V97&" to "&SUBSTITUTE(T62:T97;"mixer";"the mixer");IF(U62:U97="keep";"Keep "&V62:V97&" in "&SUBSTITUTE(T62:T97;"mixer";"the mixer");IF(LEFT(V62:V97;7)="bucket ";"Fill "&V62:V97&" from the mixer";"Pull off "&V62:V97&" from "&SUBSTITUTE(T62:T97;"mixer";"the mixer"))))))',
+				'=ARRAYFORMULA(IF(S62:S97="";"";IF(X62:X97="g";ROUND(W62:W97/{studio:gram_division};0)*{studio:gram_division};IF((U62:U97="keep")*(W62:W97<{studio:sticks});0;ROUND((W62:W97-IF(U62:U97="keep";{studio:sticks};0))/{studio:mix_division};0)*{studio:mix_division}))))',
+				'=ARRAYFORMULA(IF(S62:S97="";"";X62:X97))',
+			],
+		],
+		formats: ["whole", "text", "mass", "text"],
+	},
+	{
+		at: "E62",
+		look: "input",
+		size: [36, 8],
+		formats: "mass",
+		slot: "weights",
+		once: true,
+	},
+	{
+		at: "M62",
+		look: "result",
+		size: [36, 4],
+		rows: [
+			[
+				'=ARRAYFORMULA(IF(S62:S97="";"";IF(AA62:AA97<>"";"Look: "&AA62:AA97;IF(U62:U97="keep";"to place; "&{studio:sticks}&" {mass} more sticks";IF(AB62:AB97="";"";IF(AB62:AB97>1/20;"Look: too little for the gram scale";""))))))',
+				'=ARRAYFORMULA(IF(U62:U97="add";IF(Z62:Z97>0;W62:W97/Z62:Z97;"");""))',
+				'=ARRAYFORMULA(IF(S62:S97="";"";Z62:Z97))',
+				'=ARRAYFORMULA(IF(S62:S97="";"";Y62:Y97))',
+			],
+		],
+		formats: ["text", "number", "mass", "share"],
+	},
+	{
+		at: "S62",
+		slot: "plan",
+		look: "result",
+		size: [36, 9],
+		rows: [
+			[
+				`=IF(ISERROR(C9);C9;IF(AND(C9>0;COUNTA({at:Tones.typed_tones})>0;SUM(INDEX({at:Tones.dosed};0;2))>0);PULL_OFF_PLAN({at:Tones.dosed};{job}pigments;C9;{job}binder*C6/SUM(S20:S32);${typed};{studio:units});""))`,
+			],
+		],
+	},
+	{
+		at: "AB62",
+		slot: "dose_errors",
+		look: "result",
+		size: [36, 1],
+		rows: [
+			[
+				'=IF(COUNTIF(U62:U97;"add")=0;"";DOSE_UNCERTAINTY(ARRAYFORMULA(IF(U62:U97="add";IF(W62:W97>0;W62:W97;"");""));{studio:gram_division};ARRAYFORMULA(IF(U62:U97="add";IF(W62:W97>0;Z62:Z97;"");""));{studio:mix_division};1;{studio:units}))',
+			],
+		],
+	},
+	{
+		at: "A99",
+		look: "total",
+		rows: [
+			["For the Pour log: copy the row below and paste it there as values"],
+		],
+	},
+	{
+		at: "B100",
+		look: "heading",
+		rows: [
+			[
+				"Date",
+				"Job",
+				"",
+				"Load",
+				"Mix",
+				"Tones",
+				"Spread",
+				"Mix °",
+				"Air °",
+				"Off",
+				"Minutes",
+				"By",
+				"Lots",
+				"Remark",
+				"Result",
+				"Cost",
+				"Estimate",
+			],
+		],
+	},
+	{
+		at: "B101",
+		look: "result",
+		size: [1, 17],
+		slot: "record",
+		align: "left",
+		rows: [
+			[
+				'=IF({at:Job.pour_date}="";"";{at:Job.pour_date})',
+				'=VALUE(SUBSTITUTE(SUBSTITUTE("{job}";"job";"");"_";""))',
+				"={job}title",
+				"={job}load",
+				"={at:Tones.mix}",
+				'=IF(ISERROR(S62);S62;TEXTJOIN("; ";TRUE;ARRAYFORMULA(IF((U62:U97="keep")+(U62:U97="pull off")>0;IFERROR(V62:V97&": "&TRIM(VLOOKUP(V62:V97;{at:Tones.dose_words};2;FALSE))&IF(AA62:AA97="";"";" ("&AA62:AA97&")");"");""))))',
+				...["45", "46", "47"].map(
+					(row) => `=IF(${ofLoad(row)}="";"";${ofLoad(row)})`,
+				),
+				`=IF(ISERROR(S62);S62;IF(COUNT(${ofLoad("20:32")})+COUNT(${typed})=0;"";MAX(ARRAYFORMULA(IF(ISNUMBER(${typed})*ISNUMBER(W62:W97)*(U62:U97<>"keep");IF(W62:W97>0;ABS(${typed}/W62:W97-1);0);0));ARRAYFORMULA(IF(ISNUMBER(${ofLoad("20:32")})*ISNUMBER(T20:T32);IF(T20:T32>0;ABS(${ofLoad("20:32")}/T20:T32-1);0);0)))))`,
+				"=C57",
+				...["50", "51", "52", "53"].map(
+					(row) => `=IF(${ofLoad(row)}="";"";${ofLoad(row)})`,
+				),
+				"",
+				'=IF(ISNUMBER({at:Cost.cost})*({job}mix_total>0);{at:Cost.cost}*C6/{job}mix_total;"")',
+			],
+		],
+		formats: [
+			"date",
+			"whole",
+			"text",
+			"whole",
+			"text",
+			"text",
+			"number",
+			"temperature",
+			"temperature",
+			"share",
+			"whole",
+			"text",
+			"text",
+			"text",
+			"text",
+			"money",
+			"money",
+		],
+	},
+];
+
+export { LOAD_COLUMNS };
