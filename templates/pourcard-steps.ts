@@ -183,6 +183,7 @@ export const stepBlocks: readonly Block[] = [
 	{
 		at: "M62",
 		look: "result",
+		wrap: true,
 		size: [36, 4],
 		rows: [
 			[

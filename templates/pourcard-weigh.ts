@@ -27,7 +27,7 @@ export const weighBlocks: readonly Block[] = [
 		rows: [
 			["Dry material is at, {temperature}"],
 			["Water is at, {temperature}"],
-			["Cool with ice"],
+			["Cool with ice: type yes"],
 			['="Water should be at, for "&{studio:warmest_mix}&" {temperature}"'],
 			["Mix will be at, {temperature}"],
 		],
@@ -61,7 +61,7 @@ export const weighBlocks: readonly Block[] = [
 		look: "result",
 		rows: [
 			[
-				'=IF(C17="ice";"Look: colder than freezing: type yes for ice";IF(C17="too hot";"Look: hotter than 60 °C (140 °F): warm the solids";IF(C17="number?";"Look: the temperature is not a number";"")))',
+				'=IF(C17="ice";"Look: colder than freezing: cool with ice";IF(C17="too hot";"Look: hotter than 60 °C (140 °F): warm the solids";IF(C17="number?";"Look: the temperature is not a number";"")))',
 			],
 			[
 				`=IF(ISNUMBER(C18);IF(C18>{studio:warmest_mix}+1;"Look: warmer than wanted";"");"")`,

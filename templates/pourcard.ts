@@ -25,7 +25,7 @@ export const pourCard: Tab = {
 			slot: "card_check",
 			rows: [
 				[
-					'=IF(M10<>"fine";M10;IF(LEFT({at:Tones.tones_check};4)="Look";"Look: the Tones tab is not whole: see the line above its tones";IF(LEFT(M33;4)="Look";M33;IF(LEFT(E55;4)="Look";E55;"Type weights in the load\'s own column, marked below."))))',
+					'=IF(M10<>"fine";M10;IF(({at:Tones.tones_check}<>"fine")*(LEFT({at:Tones.tones_check};7)<>"Weights");IF(LEFT({at:Tones.tones_check};4)="Look";"Look: on the Tones tab: "&MID({at:Tones.tones_check};7;200);"On the Tones tab: "&{at:Tones.tones_check});IF(ISERROR(C20)+ISERROR(A62)+ISERROR(C18)>0;"Look: a cell below shows an error: point at it to read why";IF(LEFT(M33;4)="Look";M33;IF(LEFT(E55;4)="Look";E55;"Type weights in the load\'s own column, marked below.")))))',
 				],
 			],
 		},
@@ -143,10 +143,7 @@ export const pourCard: Tab = {
 		...weighBlocks,
 		...stepBlocks,
 	],
-	choices: [
-		{ range: "C3", list: ["1", "2", "3", "4", "5", "6", "7", "8"] },
-		{ range: "E16:L16", list: ["yes"] },
-	],
+	choices: [{ range: "C3", list: ["1", "2", "3", "4", "5", "6", "7", "8"] }],
 	rules: [
 		{
 			range: "E4:L4,E10:L11,E14:L16,E20:L32,E45:L53,E61:L97",

@@ -47,7 +47,7 @@ export const colorBlocks: readonly Block[] = [
 		slot: "told_apart",
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(A16:A21="";"";IF(AF16:AF21<>"";"no color: "&AF16:AF21;IF(ISNUMBER(AH16:AH21);IF(AH16:AH21<2;"Look: hard to tell from "&AG16:AG21;IF(AH16:AH21<5;"seen close by, lost across the room";"stands apart across the room"));""))))',
+				'=ARRAYFORMULA(IF(A16:A21="";"";IF(ISNUMBER(M16:M21)*(M16:M21<0);"Look: over the pigment limit";IF(AF16:AF21<>"";"no color: "&AF16:AF21;IF(ISNUMBER(AH16:AH21);IF(AH16:AH21<2;"Look: hard to tell from "&AG16:AG21;IF(AH16:AH21<5;"seen close by, lost across the room";"stands apart across the room"));"")))))',
 			],
 		],
 	},

@@ -23,7 +23,7 @@ export const toneBlocks: readonly Block[] = [
 		slot: "tones_check",
 		rows: [
 			[
-				`=IF(B3="";"Choose the mix.";IF(COUNT(B49:B60)=0;"Look: there is no mix of this name on the Mixes tab";IF(COUNTA(A16:A21)=0;"Name the tones, and give each its share and doses.";IF(${BAD_DOSES};"Look: a dose is not between 0% and 100%: type 4% or 4/100";IF(COUNTA(B16:B21)>COUNT(B16:B21);"Look: a share is not a number: type 40% or 4/10";IF(COUNTA(C14:F14)>COUNT(C23:F23);"Look: a pigment is not on the Pigments tab: its limit counts as 10%, its water as none";IF(COUNTIF(C24:F26;"Look*")>0;"Look: what the Pigments tab says of a pigment cannot be: see the rows under the tones";IF((B7<>"bucket fold")*(B7<>"mold lay-up")*(B7<>"");"Look: the way is bucket fold or mold lay-up";IF(B7<>"mold lay-up";IF(COUNT({at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"fine");IF(B8="";"Look: type how deep the toned face is";IF(COUNTIF(A16:A21;B9)=0;"Look: choose the tone that backs it";IF(COUNT({at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"fine"))))))))))))`,
+				`=IF(B3="";"Choose the mix.";IF(COUNT(B49:B60)=0;"Look: there is no mix of this name on the Mixes tab";IF(COUNTA(A16:A21)=0;"Name the tones, and give each its share and doses.";IF(${BAD_DOSES};"Look: a dose is not between 0% and 100%: type 4% or 4/100";IF(COUNTA(B16:B21)>COUNT(B16:B21);"Look: a share is not a number: type 40% or 4/10";IF(COUNTA(C14:F14)>COUNT(C23:F23);"Look: a pigment is not on the Pigments tab: add it there";IF(COUNTIF(C24:F26;"Look*")>0;"Look: what the Pigments tab says of a pigment cannot be: see the rows under the tones";IF((B7<>"bucket fold")*(B7<>"mold lay-up")*(B7<>"");"Look: the way is bucket fold or mold lay-up";IF(B7<>"mold lay-up";IF(COUNT({at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"fine");IF(B8="";"Look: type how deep the toned face is";IF(COUNTIF(A16:A21;B9)=0;"Look: choose the tone that backs it";IF(COUNT({at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"fine"))))))))))))`,
 			],
 		],
 	},
@@ -180,7 +180,7 @@ export const toneBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(C14:F14="";"";IFERROR(IF(ISNUMBER(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE))*(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE)>0);IF(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE)<=1;VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE);"Look: above 100%");IF(VLOOKUP(C14:F14;{at:Pigments.pigments};2;FALSE)="liquid";"Look: share of pigment?";1));1)))',
+				'=ARRAYFORMULA(IF(C14:F14="";"";IFERROR(IF(ISNUMBER(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE))*(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE)>0);IF(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE)<=1;VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE);"Look: above 100%");IF(VLOOKUP(C14:F14;{at:Pigments.pigments};2;FALSE)="liquid";"Look: share of pigment?";1));"Look: not there")))',
 			],
 		],
 		formats: "share",
@@ -191,7 +191,7 @@ export const toneBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(C14:F14="";1;1/C24:F24+IFERROR(IF(ISNUMBER(VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE));VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE);0);0)))',
+				'=ARRAYFORMULA(IF(C14:F14="";1;1/C24:F24+IF(VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE)="";0;VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE))))',
 			],
 		],
 		formats: "number",

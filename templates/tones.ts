@@ -19,7 +19,6 @@ export const tones: Tab = {
 	frozenRows: 1,
 	frozenColumns: 1,
 	hidden: ["R:AO"],
-	names: { tone_names: "A16:A21" },
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Tones · "&{job}title']] },
 		{
@@ -270,14 +269,5 @@ export const tones: Tab = {
 		{ range: "B5", list: ["bare", "sealed"] },
 		{ range: "B6", list: ["dry", "damp"] },
 		{ range: "B7", list: ["bucket fold", "mold lay-up"] },
-		{ range: "B9", from: "{job}tone_names" },
-		{
-			range: "B16:F21",
-			between: [0, 1],
-			help: "A share: 40%, or a dose: 4%.",
-		},
-	],
-	rules: [
-		{ range: "M16:M21", when: "=AND(ISNUMBER(M16);M16<0)", look: "warning" },
 	],
 };

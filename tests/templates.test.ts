@@ -67,6 +67,7 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	LEFT: [1, 2],
 	MATCH: [2, 3],
 	MAX: [1, 30],
+	MID: [3, 3],
 	MIN: [1, 30],
 	MOD: [2, 2],
 	N: [1, 1],

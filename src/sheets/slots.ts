@@ -23,6 +23,12 @@ export interface Known {
 
 const MOST_PIGMENTS = 4;
 
+/** Bands, folds and distance that a job begins with; of no source, to be replaced. */
+const FOLDING: Readonly<Record<UnitSystem, Slots>> = {
+	metric: { band_start: "40", folds: 3, seen_from: "2 m" },
+	us: { band_start: "1 1/2", folds: 3, seen_from: "6 ft" },
+};
+
 /**
  * The data for the named blocks of a job's tabs.
  *
@@ -51,6 +57,7 @@ export function jobSlots(job: JobInput, known: Known): Slots {
 		mix,
 		pigments: [pigments],
 		typed_tones: tones,
+		...FOLDING[job.units],
 	};
 }
 
