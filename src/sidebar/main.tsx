@@ -1,7 +1,11 @@
+import "./panel.css";
 import { render } from "preact";
 import { Panel } from "./panel";
-import "./panel.css";
 import { askScript } from "./script";
 
 const place = document.getElementById("panel");
-if (place) render(<Panel ask={askScript} />, place);
+if (place) {
+	const { view = "", job } = place.dataset;
+	const opening = { view, job: Number(job ?? 0) };
+	render(<Panel ask={askScript} opening={opening} />, place);
+}

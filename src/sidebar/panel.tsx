@@ -1,7 +1,15 @@
 /** The side panel: what the workbook says at the start, then the views. */
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
+import type { PanelStart, View } from "../sheets/messages";
+import { Checks } from "./checks/checks";
+import { focusSoon } from "./focus";
 import { Functions } from "./functions/functions";
+import type { JobViewProps } from "./job-choice";
+import { Mixer } from "./mixer/mixer";
 import { NewJob } from "./newjob/new-job";
 import { Failed, Notice } from "./notice";
+import { Record } from "./record/record";
 import type { Ask } from "./script";
 import { Tabs } from "./tabs";
 import { useAnswer } from "./use-answer";
@@ -9,26 +17,106 @@ import { useAnswer } from "./use-answer";
 /** `;` is read in every file, whatever its locale. */
 const ANYWHERE = ";";
 
-export function Panel({ ask }: { ask: Ask }) {
+/** Where a menu entry opens the panel; blank and 0 where it is for the panel to choose. */
+export interface Opening {
+	view: string;
+	job: number;
+}
+
+const VIEWS: readonly [View, string][] = [
+	["newjob", "New job"],
+	["mixer", "At the mixer"],
+	["checks", "Checks"],
+	["picture", "Picture"],
+	["record", "Record"],
+	["functions", "Functions"],
+];
+
+const OF_JOBS: ReadonlySet<View> = new Set([
+	"mixer",
+	"checks",
+	"picture",
+	"record",
+]);
+
+export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 	const { answer: start, failure, askAgain } = useAnswer(ask, "panelStart");
-	const newJob = (
+	const [shown, setShown] = useState<View>(
+		VIEWS.find(([id]) => id === opening.view)?.[0] ?? "newjob",
+	);
+	const [chosen, setJob] = useState(opening.job);
+	const show = (view: View) => {
+		setShown(view);
+		// Jobs come and go in the workbook while the panel is open.
+		if (start && OF_JOBS.has(view)) askAgain();
+	};
+	const go = (view: View) => {
+		show(view);
+		focusSoon(`tab-${view}`);
+	};
+	const withStart = (content: (start: PanelStart) => ComponentChildren) => (
 		<>
 			{failure && <Failed failure={failure} again={askAgain} />}
-			{start && <NewJob ask={ask} start={start} readAgain={askAgain} />}
+			{start && content(start)}
 			{!start && !failure && (
 				<Notice kind="plain">Reading this workbook…</Notice>
 			)}
 		</>
 	);
-	const functions = (
-		<Functions ask={ask} separator={start?.separator ?? ANYWHERE} />
-	);
+	const ofJob = (
+		view: View,
+		content: (props: JobViewProps) => ComponentChildren,
+	) =>
+		withStart((start) =>
+			start.jobs.length === 0 ? (
+				<NoJob begin={() => go("newjob")} />
+			) : (
+				content({
+					ask,
+					start,
+					job: jobOf(start, chosen),
+					setJob,
+					inSight: shown === view,
+				})
+			),
+		);
+	const contents: { [each in View]: ComponentChildren } = {
+		newjob: withStart((start) => (
+			<NewJob ask={ask} start={start} readAgain={askAgain} />
+		)),
+		mixer: ofJob("mixer", (props) => (
+			<Mixer {...props} record={() => go("record")} />
+		)),
+		checks: ofJob("checks", (props) => <Checks {...props} />),
+		picture: null,
+		record: ofJob("record", (props) => <Record {...props} />),
+		functions: <Functions ask={ask} separator={start?.separator ?? ANYWHERE} />,
+	};
 	return (
 		<Tabs
-			views={[
-				{ id: "newjob", label: "New job", content: newJob },
-				{ id: "functions", label: "Functions", content: functions },
-			]}
+			shown={shown}
+			show={show}
+			views={VIEWS.map(([id, label]) => ({
+				id,
+				label,
+				content: contents[id],
+			}))}
 		/>
 	);
 }
+
+/** The chosen job while it is there, else the one whose tab is open, else the newest. */
+function jobOf({ jobs, open }: PanelStart, chosen: number): number {
+	const there = (job: number) => jobs.some(({ number }) => number === job);
+	if (there(chosen)) return chosen;
+	return there(open) ? open : (jobs[jobs.length - 1]?.number ?? 0);
+}
+
+const NoJob = ({ begin }: { begin(): void }) => (
+	<>
+		<p>This workbook has no job yet.</p>
+		<button type="button" class="main" onClick={begin}>
+			Start a job
+		</button>
+	</>
+);

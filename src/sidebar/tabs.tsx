@@ -1,26 +1,25 @@
 /** The panel's views behind one button each; all stay in the page, so nothing typed is lost by a switch. */
 import type { ComponentChildren } from "preact";
-import { useState } from "preact/hooks";
 
-export interface View {
-	id: string;
-	label: string;
-	content: ComponentChildren;
+interface Props<Id extends string> {
+	views: readonly { id: Id; label: string; content: ComponentChildren }[];
+	shown: Id;
+	show(id: Id): void;
 }
 
-export function Tabs({ views }: { views: readonly View[] }) {
-	const [shown, setShown] = useState(views[0]?.id);
-	const go = (step: number) => {
+const STEPS = new Map([
+	["ArrowRight", 1],
+	["ArrowLeft", -1],
+]);
+
+export function Tabs<Id extends string>({ views, shown, show }: Props<Id>) {
+	const go = (step: number | undefined) => {
 		const at = views.findIndex(({ id }) => id === shown);
-		const next = views[(at + step + views.length) % views.length];
+		const next = step && views[(at + step + views.length) % views.length];
 		if (!next) return;
-		setShown(next.id);
+		show(next.id);
 		document.getElementById(`tab-${next.id}`)?.focus();
 	};
-	const steps = new Map([
-		["ArrowRight", 1],
-		["ArrowLeft", -1],
-	]);
 	return (
 		<>
 			<header>
@@ -35,8 +34,8 @@ export function Tabs({ views }: { views: readonly View[] }) {
 							aria-selected={id === shown ? "true" : "false"}
 							aria-controls={`view-${id}`}
 							tabIndex={id === shown ? 0 : -1}
-							onClick={() => setShown(id)}
-							onKeyDown={(event) => go(steps.get(event.key) ?? 0)}
+							onClick={() => show(id)}
+							onKeyDown={(event) => go(STEPS.get(event.key))}
 						>
 							{label}
 						</button>

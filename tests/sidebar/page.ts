@@ -9,9 +9,16 @@ const AXE = readFileSync(
 	"utf8",
 );
 
-/** What the script answers to a call: a value, an error's message, or nothing ever. */
-export type Answer = { gives: unknown } | { fails: string } | { silent: true };
+/** What the script answers to a call: a value, what a function makes of the arguments, an error's message, or nothing ever. */
+export type Answer =
+	| { gives: unknown }
+	| { does: (...args: never[]) => unknown }
+	| { fails: string }
+	| { silent: true };
 export type Answers = Readonly<Record<string, Answer>>;
+
+/** What the page is told of an answer. */
+type Told = { gives: unknown } | { fails: string } | { silent: true };
 
 interface Call {
 	name: string;
@@ -22,8 +29,8 @@ interface Call {
 export interface OpenPanel {
 	page: Page;
 	/** What the script answers from now on. */
-	answer(answers: Answers): Promise<void>;
-	calls(name: string): Promise<Call[]>;
+	answer(answers: Answers): void;
+	calls(name: string): Call[];
 	/** Everything the page complained of or asked the network for. */
 	complaints: string[];
 	/** Violations axe finds, as `rule: element`. */
@@ -40,15 +47,14 @@ export const panelHtml = async (): Promise<string> => {
 	return html;
 };
 
+declare global {
+	interface Window {
+		answerOf(name: string, args: unknown[]): Promise<Told>;
+	}
+}
+
 /** Runs in the page: `google.script.run` as Google has it, a new runner a handler, answers later and as copies. */
-function scriptDouble(first: Answers): void {
-	const desk = window as unknown as {
-		answers: Answers;
-		calls: Call[];
-		google: unknown;
-	};
-	desk.answers = first;
-	desk.calls = [];
+function scriptDouble(): void {
 	const copy = (value: unknown) => JSON.parse(JSON.stringify(value));
 	const runner = (
 		done: (value: unknown) => void,
@@ -63,19 +69,15 @@ function scriptDouble(first: Answers): void {
 					if (name === "withFailureHandler")
 						return (next: typeof failed) => runner(done, next);
 					return (...args: unknown[]) => {
-						desk.calls.push({ name, args: copy(args) });
-						setTimeout(() => {
-							const answer = desk.answers[name];
-							if (!answer)
-								failed(new Error(`Script function not found: ${name}`));
-							else if ("gives" in answer) done(copy(answer.gives));
-							else if ("fails" in answer) failed(new Error(answer.fails));
-						}, 5);
+						window.answerOf(name, copy(args)).then((told) => {
+							if ("gives" in told) done(told.gives);
+							else if ("fails" in told) failed(new Error(told.fails));
+						});
 					};
 				},
 			},
 		);
-	desk.google = {
+	(window as unknown as { google: unknown }).google = {
 		script: {
 			run: runner(
 				() => {},
@@ -85,11 +87,23 @@ function scriptDouble(first: Answers): void {
 	};
 }
 
+function toldOf(answer: Answer | undefined, call: Call): Told {
+	if (!answer) return { fails: `Script function not found: ${call.name}` };
+	if (!("does" in answer)) return answer;
+	try {
+		return { gives: answer.does(...(call.args as never[])) };
+	} catch (error) {
+		return { fails: String(error) };
+	}
+}
+
 export async function openPanel(
 	browser: Browser,
 	answers: Answers,
-	height = 720,
+	{ height = 720, html }: { height?: number; html?: string } = {},
 ): Promise<OpenPanel> {
+	let now = answers;
+	const heard: Call[] = [];
 	const context = await browser.newContext({
 		viewport: { width: 300, height },
 	});
@@ -97,31 +111,26 @@ export async function openPanel(
 	const complaints: string[] = [];
 	page.on("pageerror", (error) => complaints.push(String(error)));
 	page.on("console", (message) => complaints.push(message.text()));
-	const body = await panelHtml();
+	const body = html ?? (await panelHtml());
 	await page.route("**/*", (route) => {
 		if (route.request().url() === "http://panel.test/")
 			return route.fulfill({ body, contentType: "text/html" });
 		complaints.push(`asked for ${route.request().url()}`);
 		return route.abort();
 	});
-	await page.addInitScript(scriptDouble, answers);
+	await page.exposeFunction("answerOf", (name: string, args: unknown[]) => {
+		heard.push({ name, args });
+		return toldOf(now[name], { name, args });
+	});
+	await page.addInitScript(scriptDouble);
 	await page.goto("http://panel.test/");
 	return {
 		page,
 		complaints,
-		answer: (next) =>
-			page.evaluate((more) => {
-				const desk = window as unknown as { answers: Answers };
-				desk.answers = { ...desk.answers, ...more };
-			}, next),
-		calls: (name) =>
-			page.evaluate(
-				(wanted) =>
-					(window as unknown as { calls: Call[] }).calls.filter(
-						(call) => call.name === wanted,
-					),
-				name,
-			),
+		answer: (next) => {
+			now = { ...now, ...next };
+		},
+		calls: (wanted) => heard.filter(({ name }) => name === wanted),
 		violations: async () => {
 			await page.evaluate(AXE);
 			return page.evaluate(async () => {

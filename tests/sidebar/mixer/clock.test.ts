@@ -1,0 +1,24 @@
+import { expect, test } from "vitest";
+import { minutesLeft, timeOfDay } from "../../../src/sidebar/mixer/clock";
+
+test.each([
+	["14:05", 60, "14:05", 60],
+	["14:05", 60, "14:50", 15],
+	["14:05", 60, "15:10", -5],
+	["23:50", 45, "00:10", 25],
+	// the phone's clock is a minute behind the laptop's
+	["14:05", 60, "14:04", 61],
+	["9:05:00", 30, "09:20", 15],
+])("water in at %s, %d min, now %s: %d left", (waterIn, working, now, left) => {
+	expect(minutesLeft(waterIn, working, now)).toBe(left);
+});
+
+test("nobody knows without a time or a working time", () => {
+	expect(minutesLeft("", 60, "14:00")).toBeUndefined();
+	expect(minutesLeft("noon", 60, "14:00")).toBeUndefined();
+	expect(minutesLeft("14:00", "", "14:10")).toBeUndefined();
+});
+
+test("a time of day has two digits each", () => {
+	expect(timeOfDay(new Date(2026, 4, 4, 9, 5))).toBe("09:05");
+});
