@@ -14,7 +14,7 @@ const clock = (share: string) =>
 const minutesFrom = (from: string, to: string) =>
 	`ROUND(MOD(${to}-${from};1)*1440;0)`;
 
-const typed = ofLoad("62:97");
+const typed = ofLoad("65:100");
 
 /** Fresh tests, time, and the steps that dose the tones. */
 export const stepBlocks: readonly Block[] = [
@@ -35,7 +35,7 @@ export const stepBlocks: readonly Block[] = [
 			["Working time, minutes"],
 			["Steps left, minutes"],
 			["Last tone placed by"],
-			["Minutes since the load before"],
+			["Minutes since last load"],
 		],
 	},
 	{
@@ -57,7 +57,7 @@ export const stepBlocks: readonly Block[] = [
 				`=IF(ISERROR(S46);S46;IF(S46="";"";WORKING_TIME({studio:working_minutes};{studio:working_temp};S46;{studio:units})))`,
 			],
 			[
-				`=IF(ISERROR(S62);S62;IF(COUNT(S62:S97)=0;"";SUM(ARRAYFORMULA(IF(ISNUMBER(S62:S97);IF(${typed}="";1;0);0)))*{studio:step_minutes}))`,
+				`=IF(ISERROR(S65);S65;IF(COUNT(S65:S100)=0;"";SUM(ARRAYFORMULA(IF(ISNUMBER(S65:S100);IF(${typed}="";1;0);0)))*{studio:step_minutes}))`,
 			],
 			[
 				`=IF(ISNUMBER(S48)*ISNUMBER(C54);${clock("S48+C54/1440")};IF(ISNUMBER(S48)+(S48="")=0;S48;""))`,
@@ -82,7 +82,7 @@ export const stepBlocks: readonly Block[] = [
 		slot: "time_check",
 		rows: [
 			[
-				'=IF(ISNUMBER(C54)*(COUNT(S62:S97)>0);IF(COUNT(S62:S97)*{studio:step_minutes}>C54;"Look: "&COUNT(S62:S97)&" steps take "&ROUND(COUNT(S62:S97)*{studio:step_minutes};0)&" minutes, longer than the mix works";"fine");"")',
+				'=IF(ISNUMBER(C54)*(COUNT(S65:S100)>0);IF(COUNT(S65:S100)*{studio:step_minutes}>C54;"Look: "&COUNT(S65:S100)&" steps take "&ROUND(COUNT(S65:S100)*{studio:step_minutes};0)&" minutes, longer than the mix works";"fine");"")',
 			],
 		],
 	},
@@ -106,21 +106,21 @@ export const stepBlocks: readonly Block[] = [
 		],
 		formats: "number",
 	},
-	{ at: "A59", look: "total", rows: [["Pull off and dose"]] },
+	{ at: "A62", look: "total", rows: [["Pull off and dose"]] },
 	{
-		at: "B60",
+		at: "B63",
 		look: "label",
 		rows: [["Vessels to dose in"]],
 	},
 	{
-		at: "C60",
+		at: "C63",
 		look: "result",
 		slot: "vessels",
-		rows: [['=IF(ISERROR(S62);S62;COUNTIF(U62:U97;"keep"))']],
+		rows: [['=IF(ISERROR(S65);S65;COUNTIF(U65:U100;"keep"))']],
 		formats: "whole",
 	},
 	{
-		at: "E60",
+		at: "E63",
 		look: "note",
 		rows: [
 			[
@@ -129,7 +129,7 @@ export const stepBlocks: readonly Block[] = [
 		],
 	},
 	{
-		at: "A61",
+		at: "A64",
 		look: "result",
 		rows: [
 			[
@@ -142,7 +142,7 @@ export const stepBlocks: readonly Block[] = [
 		formats: ["whole", "text", "mass", "text"],
 	},
 	{
-		at: "E61",
+		at: "E64",
 		look: "input",
 		size: [1, 8],
 		formats: "mass",
@@ -150,30 +150,31 @@ export const stepBlocks: readonly Block[] = [
 		once: true,
 	},
 	{
-		at: "M61",
+		at: "M64",
 		look: "result",
 		rows: [
 			[
-				`=IF(OR(ISNUMBER(${ofLoad("61")});${ofLoad("61")}="");IF(N(C8)>0;"undosed, to lighten a tone too dark";"");"Look: the weight is not a number")`,
+				`=IF(OR(ISNUMBER(${ofLoad("64")});${ofLoad("64")}="");IF(N(C8)>0;"undosed, to lighten a tone too dark";"");"Look: the weight is not a number")`,
 			],
 		],
 	},
 	{
-		at: "A62",
+		at: "A65",
 		look: "result",
+		wrap: true,
 		size: [36, 4],
 		rows: [
 			[
-				'=IF(ISERROR(S62);S62;ARRAYFORMULA(IF(S62:S97="";"";S62:S97)))',
-				'=ARRAYFORMULA(IF(S62:S97="";"";IF(U62:U97="add";"Add "&V62:V97&" to "&SUBSTITUTE(T62:T97;"mixer";"the mixer");IF(U62:U97="keep";"Keep "&V62:V97&" in "&SUBSTITUTE(T62:T97;"mixer";"the mixer");IF(LEFT(V62:V97;7)="bucket ";"Fill "&V62:V97&" from the mixer";"Pull off "&V62:V97&" from "&SUBSTITUTE(T62:T97;"mixer";"the mixer"))))))',
-				'=ARRAYFORMULA(IF(S62:S97="";"";IF(X62:X97="g";ROUND(W62:W97/{studio:gram_division};0)*{studio:gram_division};IF((U62:U97="keep")*(W62:W97<{studio:sticks});0;ROUND((W62:W97-IF(U62:U97="keep";{studio:sticks};0))/{studio:mix_division};0)*{studio:mix_division}))))',
-				'=ARRAYFORMULA(IF(S62:S97="";"";X62:X97))',
+				'=IF(ISERROR(S65);S65;ARRAYFORMULA(IF(S65:S100="";"";S65:S100)))',
+				'=ARRAYFORMULA(IF(S65:S100="";"";IF(U65:U100="add";"Add "&V65:V100&" to "&SUBSTITUTE(T65:T100;"mixer";"the mixer");IF(U65:U100="keep";"Keep "&V65:V100&" in "&SUBSTITUTE(T65:T100;"mixer";"the mixer");IF(LEFT(V65:V100;7)="bucket ";"Fill "&V65:V100&" from the mixer";"Pull off "&V65:V100&" from "&SUBSTITUTE(T65:T100;"mixer";"the mixer"))))))',
+				'=ARRAYFORMULA(IF(S65:S100="";"";IF(X65:X100="g";ROUND(W65:W100/{studio:gram_division};0)*{studio:gram_division};IF((U65:U100="keep")*(W65:W100<{studio:sticks});0;ROUND((W65:W100-IF(U65:U100="keep";{studio:sticks};0))/{studio:mix_division};0)*{studio:mix_division}))))',
+				'=ARRAYFORMULA(IF(S65:S100="";"";X65:X100))',
 			],
 		],
 		formats: ["whole", "text", "mass", "text"],
 	},
 	{
-		at: "E62",
+		at: "E65",
 		look: "input",
 		size: [36, 8],
 		formats: "mass",
@@ -181,22 +182,22 @@ export const stepBlocks: readonly Block[] = [
 		once: true,
 	},
 	{
-		at: "M62",
+		at: "M65",
 		look: "result",
 		wrap: true,
 		size: [36, 4],
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(S62:S97="";"";IF(AA62:AA97<>"";"Look: "&AA62:AA97;IF(U62:U97="keep";"to place; "&{studio:sticks}&" {mass} more sticks";IF(AB62:AB97="";"";IF(AB62:AB97>1/20;"Look: too little for the gram scale";""))))))',
-				'=ARRAYFORMULA(IF(U62:U97="add";IF(Z62:Z97>0;W62:W97/Z62:Z97;"");""))',
-				'=ARRAYFORMULA(IF(S62:S97="";"";Z62:Z97))',
-				'=ARRAYFORMULA(IF(S62:S97="";"";Y62:Y97))',
+				'=ARRAYFORMULA(IF(S65:S100="";"";IF(AA65:AA100<>"";"Look: "&AA65:AA100;IF(U65:U100="keep";"to place; "&{studio:sticks}&" {mass} more sticks";IF(AB65:AB100="";"";IF(AB65:AB100>1/20;"Look: too little for the gram scale";""))))))',
+				'=ARRAYFORMULA(IF(U65:U100="add";IF(Z65:Z100>0;W65:W100/Z65:Z100;"");""))',
+				'=ARRAYFORMULA(IF(S65:S100="";"";Z65:Z100))',
+				'=ARRAYFORMULA(IF(S65:S100="";"";Y65:Y100))',
 			],
 		],
 		formats: ["text", "number", "mass", "share"],
 	},
 	{
-		at: "S62",
+		at: "S65",
 		slot: "plan",
 		look: "result",
 		size: [36, 9],
@@ -207,25 +208,25 @@ export const stepBlocks: readonly Block[] = [
 		],
 	},
 	{
-		at: "AB62",
+		at: "AB65",
 		slot: "dose_errors",
 		look: "result",
 		size: [36, 1],
 		rows: [
 			[
-				'=IF(COUNTIF(U62:U97;"add")=0;"";DOSE_UNCERTAINTY(ARRAYFORMULA(IF(U62:U97="add";IF(W62:W97>0;W62:W97;"");""));{studio:gram_division};ARRAYFORMULA(IF(U62:U97="add";IF(W62:W97>0;Z62:Z97;"");""));{studio:mix_division};1;{studio:units}))',
+				'=IF(COUNTIF(U65:U100;"add")=0;"";DOSE_UNCERTAINTY(ARRAYFORMULA(IF(U65:U100="add";IF(W65:W100>0;W65:W100;"");""));{studio:gram_division};ARRAYFORMULA(IF(U65:U100="add";IF(W65:W100>0;Z65:Z100;"");""));{studio:mix_division};1;{studio:units}))',
 			],
 		],
 	},
 	{
-		at: "A99",
+		at: "A58",
 		look: "total",
 		rows: [
 			["For the Pour log: copy the row below and paste it there as values"],
 		],
 	},
 	{
-		at: "B100",
+		at: "B59",
 		look: "heading",
 		rows: [
 			[
@@ -250,7 +251,7 @@ export const stepBlocks: readonly Block[] = [
 		],
 	},
 	{
-		at: "B101",
+		at: "B60",
 		look: "result",
 		size: [1, 17],
 		slot: "record",
@@ -262,11 +263,11 @@ export const stepBlocks: readonly Block[] = [
 				"={job}title",
 				"={job}load",
 				"={at:Tones.mix}",
-				'=IF(ISERROR(S62);S62;TEXTJOIN("; ";TRUE;ARRAYFORMULA(IF((U62:U97="keep")+(U62:U97="pull off")>0;IFERROR(V62:V97&": "&TRIM(VLOOKUP(V62:V97;{at:Tones.dose_words};2;FALSE))&IF(AA62:AA97="";"";" ("&AA62:AA97&")");"");""))))',
+				'=IF(ISERROR(S65);S65;TEXTJOIN("; ";TRUE;ARRAYFORMULA(IF((U65:U100="keep")+(U65:U100="pull off")>0;IFERROR(V65:V100&": "&TRIM(VLOOKUP(V65:V100;{at:Tones.dose_words};2;FALSE))&IF(AA65:AA100="";"";" ("&AA65:AA100&")");"");""))))',
 				...["45", "46", "47"].map(
 					(row) => `=IF(${ofLoad(row)}="";"";${ofLoad(row)})`,
 				),
-				`=IF(ISERROR(S62);S62;IF(COUNT(${ofLoad("20:32")})+COUNT(${typed})=0;"";MAX(ARRAYFORMULA(IF(ISNUMBER(${typed})*ISNUMBER(W62:W97)*(U62:U97<>"keep");IF(W62:W97>0;ABS(${typed}/W62:W97-1);0);0));ARRAYFORMULA(IF(ISNUMBER(${ofLoad("20:32")})*ISNUMBER(T20:T32);IF(T20:T32>0;ABS(${ofLoad("20:32")}/T20:T32-1);0);0)))))`,
+				`=IF(ISERROR(S65);S65;IF(COUNT(${ofLoad("20:32")})+COUNT(${typed})=0;"";MAX(ARRAYFORMULA(IF(ISNUMBER(${typed})*ISNUMBER(W65:W100)*(U65:U100<>"keep");IF(W65:W100>0;ABS(${typed}/W65:W100-1);0);0));ARRAYFORMULA(IF(ISNUMBER(${ofLoad("20:32")})*ISNUMBER(T20:T32);IF(T20:T32>0;ABS(${ofLoad("20:32")}/T20:T32-1);0);0)))))`,
 				"=C57",
 				...["50", "51", "52", "53"].map(
 					(row) => `=IF(${ofLoad(row)}="";"";${ofLoad(row)})`,

@@ -28,7 +28,7 @@ export const weighBlocks: readonly Block[] = [
 			["Dry material is at, {temperature}"],
 			["Water is at, {temperature}"],
 			["Cool with ice: type yes"],
-			['="Water should be at, for "&{studio:warmest_mix}&" {temperature}"'],
+			['="Water to be at, for "&{studio:warmest_mix}&" {temperature}"'],
 			["Mix will be at, {temperature}"],
 		],
 	},
@@ -92,7 +92,7 @@ export const weighBlocks: readonly Block[] = [
 		size: [12, 1],
 		rows: [[`=ARRAYFORMULA(IF(${mix(1)}="";"";${mix(1)}))`]],
 	},
-	{ at: "B32", look: "result", rows: [["Ice, crushed, for as much water"]] },
+	{ at: "B32", look: "result", rows: [["Ice, crushed"]] },
 	{
 		at: "C20",
 		look: "result",
@@ -209,7 +209,7 @@ export const weighBlocks: readonly Block[] = [
 		look: "note",
 		rows: [["Common practice; the data sheet of the material comes first."]],
 	},
-	{ at: "H35", look: "caution", rows: [["Cautions"]] },
+	{ at: "H35", look: "caution", rows: [["Cautions, before the mixer runs"]] },
 	{
 		at: "H36",
 		look: "note",

@@ -6,9 +6,9 @@ import { weighBlocks } from "./pourcard-weigh";
 export const pourCard: Tab = {
 	name: "Pour card",
 	color: "#8a5a2b",
-	rows: 101,
+	rows: 100,
 	widths: [
-		30, 196, 66, 28, 58, 58, 58, 58, 58, 58, 58, 58, 240, 58, 58, 58, 58, 58,
+		26, 172, 62, 24, 52, 52, 52, 52, 52, 52, 52, 52, 200, 52, 52, 52, 52, 52,
 		100, 100, 100, 100, 100, 100, 100, 100, 100, 100,
 	],
 	frozenRows: 4,
@@ -25,7 +25,7 @@ export const pourCard: Tab = {
 			slot: "card_check",
 			rows: [
 				[
-					'=IF(M10<>"fine";M10;IF(({at:Tones.tones_check}<>"fine")*(LEFT({at:Tones.tones_check};7)<>"Weights");IF(LEFT({at:Tones.tones_check};4)="Look";"Look: on the Tones tab: "&MID({at:Tones.tones_check};7;200);"On the Tones tab: "&{at:Tones.tones_check});IF(ISERROR(C20)+ISERROR(A62)+ISERROR(C18)>0;"Look: a cell below shows an error: point at it to read why";IF(LEFT(M33;4)="Look";M33;IF(LEFT(E55;4)="Look";E55;"Type weights in the load\'s own column, marked below.")))))',
+					'=IF(M10<>"fine";M10;IF(({at:Tones.tones_check}<>"fine")*(LEFT({at:Tones.tones_check};7)<>"Weights");IF(LEFT({at:Tones.tones_check};4)="Look";"Look: on the Tones tab: "&MID({at:Tones.tones_check};7;200);"On the Tones tab: "&{at:Tones.tones_check});IF(ISERROR(C20)+ISERROR(A65)+ISERROR(C18)>0;"Look: a cell below shows an error: point at it to read why";IF(LEFT(M33;4)="Look";M33;IF(LEFT(E55;4)="Look";E55;"Type weights in the load\'s own column, marked below.")))))',
 				],
 			],
 		},
@@ -58,10 +58,10 @@ export const pourCard: Tab = {
 			rows: [
 				["In this load"],
 				["Mix in this load, {mass}"],
-				["Water held back, comes with pigment"],
-				["Reserve, pulled off undosed"],
+				["Water held for pigment"],
+				["Reserve, undosed"],
 				["Mix to tone, undosed"],
-				["Plan number; of each load at its start"],
+				["Plan number"],
 				["Weights and plan"],
 			],
 		},
@@ -86,7 +86,7 @@ export const pourCard: Tab = {
 					"=IF(ISERROR(T20);T20;ROUND(SUM(T20:T32)*{studio:reserve}/{studio:mix_division};0)*{studio:mix_division})",
 				],
 				[
-					"=IF(ISERROR(T20);T20;SUM(T20:T32)-IF(ISNUMBER(INDEX(E61:L61;0;{job}load));INDEX(E61:L61;0;{job}load);C8))",
+					"=IF(ISERROR(T20);T20;SUM(T20:T32)-IF(ISNUMBER(INDEX(E64:L64;0;{job}load));INDEX(E64:L64;0;{job}load);C8))",
 				],
 			],
 			formats: "mass",
@@ -136,7 +136,7 @@ export const pourCard: Tab = {
 			rows: [
 				LOAD_COLUMNS.map(
 					(column) =>
-						`=IF(COUNT(${column}20:${column}32)+COUNT(${column}61:${column}97)=0;"";IF(${column}10="";"Look: none";IF(${column}10=$C$10;"same";"Look: other")))`,
+						`=IF(COUNT(${column}20:${column}32)+COUNT(${column}64:${column}100)=0;"";IF(${column}10="";"Look: none";IF(${column}10=$C$10;"same";"Look: other")))`,
 				),
 			],
 		},
@@ -146,7 +146,7 @@ export const pourCard: Tab = {
 	choices: [{ range: "C3", list: ["1", "2", "3", "4", "5", "6", "7", "8"] }],
 	rules: [
 		{
-			range: "E4:L4,E10:L11,E14:L16,E20:L32,E45:L53,E61:L97",
+			range: "E4:L4,E10:L11,E14:L16,E20:L32,E45:L53,E64:L100",
 			when: "=COLUMN(E4)-4=$C$3",
 			look: "current",
 		},

@@ -23,21 +23,21 @@ export const colorBlocks: readonly Block[] = [
 		size: [6, 1],
 		slot: "expected",
 		rows: [
-			['=IF(ISERROR(AE16);AE16;ARRAYFORMULA(IF(A16:A21="";"";AE16:AE21)))'],
+			['=IF(ISERROR(AE16);AE16;ARRAYFORMULA(IF(AE16:AE21="";"";AE16:AE21)))'],
 		],
 	},
 	{
 		at: "O16",
 		look: "result",
 		size: [6, 1],
-		rows: [['=ARRAYFORMULA(IF(A16:A21="";"";AG16:AG21))']],
+		rows: [['=ARRAYFORMULA(IF(AG16:AG21="";"";AG16:AG21))']],
 	},
 	{
 		at: "P16",
 		look: "result",
 		size: [6, 1],
 		slot: "differences",
-		rows: [['=ARRAYFORMULA(IF(A16:A21="";"";AH16:AH21))']],
+		rows: [['=ARRAYFORMULA(IF(AH16:AH21="";"";AH16:AH21))']],
 		formats: "temperature",
 	},
 	{
@@ -86,7 +86,7 @@ export const colorBlocks: readonly Block[] = [
 		look: "heading",
 		rows: [
 			[
-				"Pigment as bought, g",
+				"As bought, g",
 				"Mix toned",
 				...LETTERS.map((letter) => `=IF(${letter}14="";"";${letter}14)`),
 				"Together, g",
@@ -94,6 +94,7 @@ export const colorBlocks: readonly Block[] = [
 			],
 		],
 	},
+	{ at: "B30", look: "heading", size: [1, 7], align: "right" },
 	{
 		at: "A31",
 		look: "label",
@@ -148,12 +149,12 @@ export const colorBlocks: readonly Block[] = [
 		at: "A36",
 		look: "label",
 		rows: [
-			["Bands before folding, {length}"],
+			["Bands first, {length}"],
 			["Folds"],
 			["Bands then, {length}"],
 			["Seen from, {length}"],
 			["Folds until they blur"],
-			["Color across the room"],
+			["Across the room"],
 		],
 	},
 	{

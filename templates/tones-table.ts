@@ -66,6 +66,7 @@ export const toneBlocks: readonly Block[] = [
 	{
 		at: "C15",
 		look: "note",
+		size: [1, 4],
 		align: "right",
 		rows: [
 			[
@@ -159,10 +160,10 @@ export const toneBlocks: readonly Block[] = [
 		at: "A23",
 		look: "label",
 		rows: [
-			["Most allowed, of cement"],
+			["Most, of cement"],
 			["Pigment in it"],
-			["Weighed, g a g of dry pigment"],
-			["Dose of binder, a dose stated"],
+			["Weighed, g a g dry"],
+			["Of binder, a dose"],
 			["Price a gram"],
 		],
 	},
@@ -191,7 +192,7 @@ export const toneBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(C14:F14="";1;1/C24:F24+IF(VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE)="";0;VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE))))',
+				'=ARRAYFORMULA(IF(C14:F14="";"";1/C24:F24+IF(VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE)="";0;VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE))))',
 			],
 		],
 		formats: "number",
@@ -202,7 +203,7 @@ export const toneBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(C15:F15="of cement";J6;IF(C15:F15="of dry mix";J7;1)))',
+				'=ARRAYFORMULA(IF(C14:F14="";"";IF(C15:F15="of cement";J6;IF(C15:F15="of dry mix";J7;1))))',
 			],
 		],
 		formats: "number",
@@ -227,7 +228,7 @@ export const toneBlocks: readonly Block[] = [
 			[
 				'=ARRAYFORMULA(IF(A16:A21="";"";A16:A21))',
 				'=ARRAYFORMULA(IF($B$7<>"mold lay-up";IF(B16:B21="";"";B16:B21);IF(ISNUMBER(B16:B21);B16:B21/SUM(B16:B21)*$J$9+IF(A16:A21=$B$9;1-$J$9;0);IF(B16:B21="";IF((A16:A21<>"")*(A16:A21=$B$9);1-$J$9;"");B16:B21))))',
-				'=ARRAYFORMULA(IF(C16:F21="";"";IF(ISNUMBER(C16:F21);IF((C16:F21>=0)*(C16:F21<=1);C16:F21*C26:F26;C16:F21);C16:F21)))',
+				'=ARRAYFORMULA(IF(C16:F21="";"";IF(ISNUMBER(C16:F21);IF((C16:F21>=0)*(C16:F21<=1);C16:F21*IF(C26:F26="";1;C26:F26);C16:F21);C16:F21)))',
 			],
 		],
 		formats: ["text", "share", "share", "share", "share", "share"],
@@ -241,7 +242,7 @@ export const toneBlocks: readonly Block[] = [
 			[
 				'=ARRAYFORMULA(IF(A16:A21="";"";A16:A21))',
 				'=ARRAYFORMULA(IF(T16:T21="";"";T16:T21))',
-				'=ARRAYFORMULA(IF(C16:F21="";"";IF(ISNUMBER(C16:F21);IF((C16:F21>=0)*(C16:F21<=1);U16:X21*C25:F25;C16:F21);C16:F21)))',
+				'=ARRAYFORMULA(IF(C16:F21="";"";IF(ISNUMBER(C16:F21);IF((C16:F21>=0)*(C16:F21<=1);U16:X21*IF(C25:F25="";1;C25:F25);C16:F21);C16:F21)))',
 			],
 		],
 		formats: ["text", "share", "share", "share", "share", "share"],
