@@ -1,34 +1,31 @@
-/**
- * Recalculation until two passes agree.
- *
- * One pass of the engine leaves old numbers behind a spill that shrank; a forced second one puts them right.
- */
-import { ICommandService } from "@univerjs/core";
+/** Recalculation until nothing is left to look at. */
+import { CommandType, ICommandService, type IUnitRange } from "@univerjs/core";
 import {
-	FormulaDataModel,
 	IActiveDirtyManagerService,
+	type ISetFormulaCalculationNotificationMutation,
+	SetFormulaCalculationNotificationMutation,
 	SetFormulaCalculationStartMutation,
 } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { TriggerCalculationController } from "@univerjs/sheets-formula";
 import type { Workbook } from "./book";
+import { type Schedule, schedule } from "./calculation/schedule";
 import type { Engine } from "./contract";
 
 const MOST_PASSES = 8;
-const PATIENCE_MS = 60_000;
 
 /** Private parts of the engine that hold the edits it has not calculated yet; its version is pinned. */
 interface Waiting {
 	_waitingCommandQueue: unknown[];
 	_setTimeoutKey: ReturnType<typeof setTimeout>;
-	_generateDirty(commands: unknown[]): object;
+	_generateDirty(commands: unknown[]): { dirtyRanges: IUnitRange[] };
 }
 
 export interface Settler {
 	/**
-	 * Calculates until two passes agree; does nothing when nothing was edited since, unless forced.
+	 * Calculates what was edited since and all that depends on it; everything, where forced.
 	 *
-	 * @throws Error when they never agree: a circular formula, or one that changes every time.
+	 * @throws Error when it does not come to rest: a circular formula, or one that changes every time.
 	 */
 	settle(forced?: boolean): Promise<void>;
 	/** Keeps a live workbook at rest. Returns a stop. */
@@ -36,117 +33,129 @@ export interface Settler {
 	dispose(): void;
 }
 
-/** All calculated values as one text; two equal ones mean that the workbook is at rest. */
-function fingerprint(engine: Engine, workbook: Workbook): string {
-	const values: unknown[] = [];
-	for (const sheet of workbook.getWorkbook().getSheets())
-		sheet.getCellMatrix().forValue((row, column, cell) => {
-			if (cell?.f || cell?.si) values.push(row, column, cell.v);
-		});
-	const spills = engine.univer
-		.__getInjector()
-		.get(FormulaDataModel)
-		.getArrayFormulaCellData()[workbook.getId()];
-	return JSON.stringify([values, spills ?? null]);
-}
-
-function hasFormula(workbook: Workbook): boolean {
-	return workbook
-		.getWorkbook()
-		.getSheets()
-		.some((sheet) => {
-			let found = false;
-			sheet.getCellMatrix().forValue((_row, _column, cell) => {
-				found = Boolean(cell?.f || cell?.si);
-				return !found;
-			});
-			return found;
-		});
-}
-
-/** One pass over all formulas, with the edits that were waiting; not the engine's own timer of 100 ms. */
-async function calculateAll(engine: Engine): Promise<void> {
-	const trigger = engine.univer
-		.__getInjector()
-		.get(TriggerCalculationController) as unknown as Waiting;
+/** One calculation of the edits that were waiting and of these cells, now and not by the engine's timer of 100 ms. */
+function calculate(
+	engine: Engine,
+	cells: readonly IUnitRange[],
+	forceCalculation: boolean,
+): Promise<void> {
+	const injector = engine.univer.__getInjector();
+	const commands = injector.get(ICommandService);
+	const trigger = injector.get(
+		TriggerCalculationController,
+	) as unknown as Waiting;
 	clearTimeout(trigger._setTimeoutKey);
 	const dirty = trigger._generateDirty(trigger._waitingCommandQueue.splice(0));
-	const applied = engine.api
-		.getFormula()
-		.onCalculationResultApplied(PATIENCE_MS);
-	engine.univer
-		.__getInjector()
-		.get(ICommandService)
-		.syncExecuteCommand(
-			SetFormulaCalculationStartMutation.id,
-			{ ...dirty, forceCalculation: true },
-			{ onlyLocal: true },
-		);
-	await applied;
+	const calculated = onCalculated(engine);
+	commands.syncExecuteCommand(
+		SetFormulaCalculationStartMutation.id,
+		{
+			...dirty,
+			dirtyRanges: [...dirty.dirtyRanges, ...cells],
+			forceCalculation,
+		},
+		{ onlyLocal: true },
+	);
+	return calculated;
+}
+
+/** Resolves at the end of the next calculation, its results in their cells. */
+function onCalculated(engine: Engine): Promise<void> {
+	const commands = engine.univer.__getInjector().get(ICommandService);
+	return new Promise((done) => {
+		const listening = commands.onCommandExecuted(({ id, params }) => {
+			if (id !== SetFormulaCalculationNotificationMutation.id) return;
+			const { functionsExecutedState } =
+				params as ISetFormulaCalculationNotificationMutation;
+			if (functionsExecutedState === undefined) return;
+			listening.dispose();
+			setTimeout(done, 0);
+		});
+	});
 }
 
 async function calculateToRest(
 	engine: Engine,
-	workbook: Workbook,
+	plan: Schedule,
+	forced: boolean,
 ): Promise<void> {
 	// the engine registers new formulas in a later turn
 	await new Promise((done) => setTimeout(done, 0));
-	if (!hasFormula(workbook)) return;
-	let last = "";
-	for (let pass = 0; pass < MOST_PASSES; pass++) {
-		await calculateAll(engine);
-		const now = fingerprint(engine, workbook);
-		if (now === last) return;
-		last = now;
+	await calculate(engine, [], forced);
+	for (let pass = 1; pass < MOST_PASSES; pass++) {
+		const cells = plan.followUp();
+		if (cells.length === 0) return;
+		await calculate(engine, cells, false);
 	}
-	throw new Error(
-		"the workbook does not come to rest: a formula is circular or changes every time",
-	);
+	if (plan.followUp().length > 0)
+		throw new Error(
+			"the workbook does not come to rest: a formula is circular or changes every time",
+		);
 }
 
-/** After each calculation a forced one, until nothing changes. */
-function keepSettled(engine: Engine, workbook: Workbook): () => void {
-	const formula = engine.api.getFormula();
-	let last = "";
+/** After each calculation that leaves something to look at, another. */
+function keepSettled(
+	engine: Engine,
+	plan: Schedule,
+	isBusy: () => boolean,
+): () => void {
 	let passes = 0;
-	const listening = formula.calculationResultApplied(() => {
-		const now = fingerprint(engine, workbook);
-		const rest = now === last || passes >= MOST_PASSES;
-		last = now;
-		passes = rest ? 0 : passes + 1;
-		if (!rest) formula.executeCalculation();
+	const listening = engine.api.getFormula().calculationResultApplied(() => {
+		if (isBusy()) return;
+		const cells = plan.followUp();
+		passes = cells.length === 0 || passes >= MOST_PASSES ? 0 : passes + 1;
+		if (passes > 0) void calculate(engine, cells, false);
 	});
 	return () => listening.dispose();
 }
 
-/** Calls back for every change that formulas may depend on; results of a calculation are none. */
-function onEdit(engine: Engine, edited: () => void): () => void {
+/** Calls back for every change that formulas may depend on, and tells those that change what a formula's text means. */
+function onEdit(
+	engine: Engine,
+	edited: () => void,
+	changedMeaning: () => void,
+): () => void {
 	const injector = engine.univer.__getInjector();
 	const dirty = injector.get(IActiveDirtyManagerService);
 	const listening = injector
 		.get(ICommandService)
-		.onCommandExecuted(({ id }, options) => {
-			const isResult =
-				id === SetRangeValuesMutation.id && options?.onlyLocal === true;
-			if (dirty.get(id) && !isResult) edited();
+		.onCommandExecuted(({ id, type }, options) => {
+			if (type !== CommandType.MUTATION || !dirty.get(id)) return;
+			if (id !== SetRangeValuesMutation.id) changedMeaning();
+			else if (options?.onlyLocal === true) return;
+			edited();
 		});
 	return () => listening.dispose();
 }
 
 export function settler(engine: Engine, workbook: Workbook): Settler {
+	const plan = schedule(engine, workbook);
 	let edits = 1;
 	let settled = 0;
-	const stop = onEdit(engine, () => {
-		edits += 1;
-	});
+	let busy = false;
+	const stop = onEdit(
+		engine,
+		() => {
+			edits += 1;
+		},
+		plan.doubt,
+	);
 	return {
 		async settle(forced = false) {
 			if (settled === edits && !forced) return;
 			const seen = edits;
-			await calculateToRest(engine, workbook);
+			busy = true;
+			try {
+				await calculateToRest(engine, plan, forced || settled === 0);
+			} finally {
+				busy = false;
+			}
 			settled = seen;
 		},
-		keepSettled: () => keepSettled(engine, workbook),
-		dispose: stop,
+		keepSettled: () => keepSettled(engine, plan, () => busy),
+		dispose() {
+			stop();
+			plan.dispose();
+		},
 	};
 }

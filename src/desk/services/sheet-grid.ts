@@ -35,6 +35,15 @@ export function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 		if (!found) throw new Error(`Sheet ${place.sheetId} not found`);
 		return found;
 	};
+	/** In the open tab: of another the engine would take the rows and leave the formulas that read them as they were. */
+	const whileOpen = (cut: () => void) => {
+		const { workbook } = call.host.book;
+		const open = workbook.getActiveSheet();
+		const isOpen = open.getSheetId() === place.sheetId;
+		if (!isOpen) workbook.setActiveSheet(facade());
+		cut();
+		if (!isOpen) workbook.setActiveSheet(open);
+	};
 	const checkCut = (first: number, count: number, all: number, of: string) => {
 		if (first < 1 || count < 1 || first + count - 1 > all)
 			throw new Error("Those rows or columns are out of bounds.");
@@ -43,11 +52,11 @@ export function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 	};
 	const deleteRows = (first: number, count: number) => {
 		checkCut(first, count, sheet().getRowCount(), "rows");
-		facade().deleteRows(first - 1, count);
+		whileOpen(() => facade().deleteRows(first - 1, count));
 	};
 	const deleteColumns = (first: number, count: number) => {
 		checkCut(first, count, sheet().getColumnCount(), "columns");
-		facade().deleteColumns(first - 1, count);
+		whileOpen(() => facade().deleteColumns(first - 1, count));
 	};
 	return {
 		deleteRows,

@@ -1,0 +1,151 @@
+/**
+ * What the engine calculates, and in which order, in place of its own choice.
+ *
+ * Its own follows a formula's cell, not the cells the formula spills over, so that numbers behind a spill stay old
+ * unless everything is calculated twice. This one knows the spills: an edit costs what depends on it.
+ */
+import type { IUnitRange } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { Block } from "../a1";
+import type { Workbook } from "../book";
+import type { Engine } from "../contract";
+import { dirtyRules, generatorOf, isAfterSpills } from "./generator";
+import { type Item, itemsOf, meet } from "./items";
+import { downstream, ordered } from "./order";
+
+/** An item as it was before a calculation. */
+interface Before {
+	item: Item;
+	fills: Block | undefined;
+	value: string | undefined;
+}
+
+export interface Schedule {
+	/** Names, tabs, rows or columns have changed. */
+	doubt(): void;
+	/** Cells that must be looked at again after the last calculation; none when all is at rest. */
+	followUp(): IUnitRange[];
+	/** Gives the engine its own choice back. */
+	dispose(): void;
+}
+
+const BLOCKED = "#SPILL!";
+
+export function schedule(engine: Engine, workbook: Workbook): Schedule {
+	const generator = generatorOf(engine);
+	const items = itemsOf(generator);
+	const own = generator.generate;
+	let before: Before[] = [];
+
+	const data = () => engine.univer.__getInjector().get(FormulaDataModel);
+	const cellOf = ({ tree }: Item) =>
+		workbook
+			.getWorkbook()
+			.getSheetBySheetId(tree.subUnitId)
+			?.getCellRaw(tree.row, tree.column);
+	const spillOf = ({ tree }: Item): Block | undefined =>
+		data().getArrayFormulaRange()[tree.unitId]?.[tree.subUnitId]?.[tree.row]?.[
+			tree.column
+		];
+	const shown = (item: Item) => cellOf(item)?.v;
+	/** The cells an item fills: one where its spill finds no room. */
+	const fillsOf = (item: Item): Block | undefined => {
+		const { row, column, formulaId } = item.tree;
+		if (formulaId !== undefined) return undefined;
+		const alone = {
+			startRow: row,
+			startColumn: column,
+			endRow: row,
+			endColumn: column,
+		};
+		return shown(item) === BLOCKED ? alone : (spillOf(item) ?? alone);
+	};
+	/** All that an item shows, as text; asked only of those that are calculated every time. */
+	const contentOf = (item: Item) => {
+		const { unitId, subUnitId } = item.tree;
+		const cells = data().getArrayFormulaCellData()[unitId]?.[subUnitId];
+		const fills = fillsOf(item);
+		const spilled = [];
+		if (fills)
+			for (let row = fills.startRow; row <= fills.endRow; row++)
+				for (
+					let column = fills.startColumn;
+					column <= fills.endColumn;
+					column++
+				)
+					spilled.push(cells?.[row]?.[column]?.v);
+		return JSON.stringify([shown(item), spilled]);
+	};
+	const dependentsOf = (item: Item) =>
+		item.fills ? items.readersOf(item.tree.subUnitId, item.fills) : [];
+
+	/** Items that the engine's list of changes, and what is new or gone, make wrong. */
+	const outdated = (added: ReadonlySet<Item>, removed: readonly Item[]) => {
+		const config = generator._currentConfigService;
+		if (config.isForceCalculate()) return [...items.all()];
+		const changed = [
+			...config.getDirtyRanges(),
+			...removed.flatMap(({ tree, fills }) =>
+				fills ? [{ sheetId: tree.subUnitId, range: fills }] : [],
+			),
+		];
+		const found = new Set(added);
+		for (const { sheetId, range } of changed)
+			for (const item of items.readersOf(sheetId, range)) found.add(item);
+		const rules = dirtyRules(generator);
+		for (const item of items.all()) {
+			const { subUnitId, formulaId } = item.tree;
+			const isWrong =
+				formulaId === undefined
+					? shown(item) === BLOCKED ||
+						changed.some(
+							({ sheetId, range }) =>
+								sheetId === subUnitId &&
+								item.fills !== undefined &&
+								meet(range, item.fills),
+						)
+					: rules.has(formulaId);
+			if (isWrong) found.add(item);
+		}
+		return found;
+	};
+
+	generator.generate = async () => {
+		if (isAfterSpills(generator)) return [];
+		const { added, removed } = await items.refresh();
+		for (const item of items.all()) item.fills = fillsOf(item);
+		const wrong = outdated(added, removed);
+		const always = [...items.all()].filter((item) => item.always);
+		const wanted = new Set([...downstream(wrong, dependentsOf), ...always]);
+		const { list, circular } = ordered(wanted, dependentsOf);
+		if (circular.size > 0) generator._runtimeService.enableCycleDependency();
+		before = list.map((item) => ({
+			item,
+			fills: item.fills,
+			value: item.always || circular.has(item) ? contentOf(item) : undefined,
+		}));
+		generator._runtimeService.clearArrayObjectCache();
+		return list.map(({ tree }) => tree);
+	};
+	return {
+		doubt: items.doubt,
+		followUp() {
+			const looked = before;
+			before = [];
+			return looked.flatMap(({ item, fills, value }) => {
+				const now = fillsOf(item);
+				item.fills = now;
+				const moved = JSON.stringify(now) !== JSON.stringify(fills);
+				const other = value !== undefined && value !== contentOf(item);
+				if (!moved && !other) return [];
+				const { unitId, subUnitId: sheetId } = item.tree;
+				return [fills, now].flatMap((range) =>
+					range ? [{ unitId, sheetId, range }] : [],
+				);
+			});
+		},
+		dispose() {
+			generator.generate = own;
+		},
+	};
+}
