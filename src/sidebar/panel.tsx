@@ -1,6 +1,6 @@
 /** The side panel: what the workbook says at the start, then the views. */
 import type { ComponentChildren } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { PanelStart, View } from "../sheets/messages";
 import { Checks } from "./checks/checks";
 import { focusSoon } from "./focus";
@@ -41,6 +41,7 @@ const OF_JOBS: ReadonlySet<View> = new Set([
 
 export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 	const { answer: start, failure, askAgain } = useAnswer(ask, "panelStart");
+	const kept = useKept(ask);
 	const [shown, setShown] = useState<View>(
 		VIEWS.find(([id]) => id === opening.view)?.[0] ?? "newjob",
 	);
@@ -81,9 +82,13 @@ export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 			),
 		);
 	const contents: { [each in View]: ComponentChildren } = {
-		newjob: withStart((start) => (
-			<NewJob ask={ask} start={start} readAgain={askAgain} />
-		)),
+		newjob: withStart((start) =>
+			kept === undefined ? (
+				<Notice kind="plain">Reading this workbook…</Notice>
+			) : (
+				<NewJob ask={ask} start={start} readAgain={askAgain} kept={kept} />
+			),
+		),
 		mixer: ofJob("mixer", (props) => (
 			<Mixer {...props} record={() => go("record")} />
 		)),
@@ -110,6 +115,15 @@ function jobOf({ jobs, open }: PanelStart, chosen: number): number {
 	const there = (job: number) => jobs.some(({ number }) => number === job);
 	if (there(chosen)) return chosen;
 	return there(open) ? open : (jobs[jobs.length - 1]?.number ?? 0);
+}
+
+/** What was kept of an unfinished form; without it the form begins blank. */
+function useKept(ask: Ask): string | undefined {
+	const [kept, setKept] = useState<string>();
+	useEffect(() => {
+		ask("keptDraft").then(setKept, () => setKept(""));
+	}, [ask]);
+	return kept;
 }
 
 const NoJob = ({ begin }: { begin(): void }) => (

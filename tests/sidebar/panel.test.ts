@@ -151,8 +151,15 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			const told = page.getByRole("status").filter({ hasText: sum });
 			await told.waitFor({ state: "attached" });
 			const totals = page.getByRole("region", { name: "What it takes" });
-			// 38.72 + 12.10
-			for (const shown of ["80.0 L", "194 kg", "1\u202f936 g", "50.82 €"])
+			// pigment 38.72 + 12.10; mix 193.6 kg × 2 / 2.2 of dry at 0.50 a kg = 88; together 138.82
+			for (const shown of [
+				"80.0 L",
+				"194 kg",
+				"1\u202f936 g",
+				"50.82 €",
+				"88.00 €",
+				"138.82 €",
+			])
 				expect(await totals.getByText(shown, { exact: true }).count()).toBe(1);
 			expect(await page.getByText("Over the pigment limit").count()).toBe(1);
 			expect(await panel.violations()).toEqual([]);

@@ -80,9 +80,9 @@ function Problems({ now, load, walk }: Props & { walk: Walk }) {
 	if (problems.length === 0) return null;
 	return (
 		<Notice kind="warning">
-			{problems.map((problem) => (
-				<p key={problem}>{problem.replace(/^Look: /, "")}</p>
-			))}
+			<p class="lines">
+				{problems.map((problem) => problem.replace(/^Look: /, "")).join("\n")}
+			</p>
 		</Notice>
 	);
 }

@@ -9,6 +9,7 @@ import type { PanelStart } from "../../sheets/messages";
 import { numberOf, rowsOf } from "./asked";
 import { filledPieces, type JobForm, type Units } from "./form";
 import { type FormMistakes, takeoffArguments } from "./mistakes";
+import { type FirstPrice, firstPrice } from "./price";
 import {
 	type PigmentFigures,
 	type ToneFigures,
@@ -30,6 +31,7 @@ export interface Figures {
 	loads?: readonly Load[];
 	tones: ReadonlyMap<number, ToneFigures>;
 	pigments?: readonly PigmentFigures[];
+	price?: FirstPrice;
 	/** What the studio's own numbers are wrong in: mix or mixer. */
 	problem?: string;
 }
@@ -51,9 +53,10 @@ export function figuresOf(
 	const volume = volumes.reduce((sum, row) => sum + (row[4] ?? 0), 0);
 	try {
 		const batch = batchFigures(form, start, volumes, volume);
-		return mistakes.tones.size > 0 || batch.mass === undefined
-			? batch
-			: { ...batch, ...toneFigures(form, start, batch.mass) };
+		if (mistakes.tones.size > 0 || batch.mass === undefined) return batch;
+		const tones = toneFigures(form, start, batch.mass);
+		const price = firstPrice(form, start, batch.mass, tones.pigments);
+		return { ...batch, ...tones, price };
 	} catch (error) {
 		if (error instanceof InputError)
 			return { ...none, volume, problem: error.message };

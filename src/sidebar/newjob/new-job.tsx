@@ -1,5 +1,6 @@
 /** A new job: typed or pasted, weighed as one types, then written into the workbook. */
 import { MarksContext } from "../field";
+import { Notice } from "../notice";
 import { JobFields, MixField } from "./job-fields";
 import { Busy, Failed, Made } from "./outcome";
 import { Pieces } from "./pieces";
@@ -23,6 +24,14 @@ export function NewJob(props: NewJobProps) {
 	const busy = writing.state === "busy";
 	return (
 		<MarksContext.Provider value={marks}>
+			{job.again && (
+				<Notice kind="plain">
+					<p>Your unfinished job is here again.</p>
+					<button type="button" onClick={job.startOver}>
+						Start over
+					</button>
+				</Notice>
+			)}
 			<button type="button" onClick={job.writeDemo} aria-disabled={busy}>
 				Show me the demo job
 			</button>
@@ -50,6 +59,11 @@ function WriteBar({ job, busy }: { job: Job; busy: boolean }) {
 		<div class="write">
 			<p aria-hidden="true">{summary}</p>
 			<Spoken text={summary} />
+			{job.unkept && (
+				<p class="mistake">
+					If this panel closes, what you typed is lost: {job.unkept}
+				</p>
+			)}
 			{busy && <Busy />}
 			{job.writing.state === "failed" && (
 				<Failed failure={job.writing.failure} />

@@ -3,7 +3,6 @@ import { useEffect, useState } from "preact/hooks";
 import { numberShown, percentShown, roughly } from "../shown";
 import { mixerCapacity } from "./figures";
 import type { SectionProps } from "./section";
-import type { PigmentFigures } from "./tone-figures";
 import { gramsShown, withUnit } from "./units-shown";
 
 type Line = readonly [what: string, howMuch: string];
@@ -15,7 +14,11 @@ interface TotalsProps extends SectionProps {
 }
 
 export function Totals(props: TotalsProps) {
-	const lines = [...batchLines(props), ...pigmentLines(props)];
+	const lines = [
+		...batchLines(props),
+		...pigmentLines(props),
+		...priceLines(props),
+	];
 	return (
 		<section aria-labelledby="totals-heading">
 			<h2 id="totals-heading">What it takes</h2>
@@ -29,6 +32,7 @@ export function Totals(props: TotalsProps) {
 					))}
 				</dl>
 			)}
+			{priceNote(props) && <p class="hint">{priceNote(props)}</p>}
 			{props.figures.problem && <p class="mistake">{props.figures.problem}</p>}
 			{props.missing && (
 				<p class="hint">
@@ -62,32 +66,44 @@ function batchLines({ figures, form, start }: SectionProps): Line[] {
 	return lines;
 }
 
-function pigmentLines({ figures, start }: SectionProps): Line[] {
-	const pigments = figures.pigments ?? [];
-	const lines = pigments.map(
-		({ name, grams }): Line => [name, gramsShown(grams, start.separator)],
-	);
-	const price = pigmentPrice(pigments);
-	return price === undefined
-		? lines
-		: [
-				...lines,
-				[
-					"Pigment cost",
-					`${numberShown(price, 2, start.separator)} ${start.currency}`.trim(),
-				],
-			];
+const pigmentLines = ({ figures, start }: SectionProps): Line[] =>
+	(figures.pigments ?? []).map(({ name, grams }) => [
+		name,
+		gramsShown(grams, start.separator),
+	]);
+
+function priceLines({ figures, start }: SectionProps): Line[] {
+	const { price } = figures;
+	if (!price || price.mix + price.pigment === 0) return [];
+	return [
+		["Mix cost", moneyShown(price.mix, start)],
+		["Pigment cost", moneyShown(price.pigment, start)],
+		[
+			"First price, materials only",
+			moneyShown(price.mix + price.pigment, start),
+		],
+	];
 }
 
-/** Known only when every pigment that is used has a price. */
-function pigmentPrice(pigments: readonly PigmentFigures[]): number | undefined {
-	const used = pigments.filter(({ grams }) => grams > 0);
-	if (used.length === 0 || used.some(({ price }) => price === undefined))
-		return undefined;
-	return used.reduce((sum, { price = 0 }) => sum + price, 0);
+/** What is not in the first price. */
+function priceNote({ figures: { price } }: SectionProps): string {
+	if (!price) return "";
+	const without =
+		price.missing.length > 0
+			? `Without ${price.missing.join(", ")}: no pack price yet. `
+			: "";
+	return `${without}Labor, mold, overhead and margin come on the Cost tab.`;
 }
 
-/** `318 kg · 3 loads · 2 140 g pigment` */
+const moneyShown = (
+	amount: number,
+	{ separator, currency }: SectionProps["start"],
+): string => `${numberShown(amount, 2, separator)} ${currency}`.trim();
+
+const priceSum = ({ price }: SectionProps["figures"]): number =>
+	price ? price.mix + price.pigment : 0;
+
+/** `318 kg · 3 loads · 2 140 g pigment · from 480.00 €` */
 export function summaryOf({ figures, form, start }: SectionProps): string {
 	const { mass, loads, pigments } = figures;
 	const grams = pigments?.reduce((sum, pigment) => sum + pigment.grams, 0);
@@ -97,6 +113,7 @@ export function summaryOf({ figures, form, start }: SectionProps): string {
 			loads.length > 0 &&
 			`${loads.length} ${loads.length === 1 ? "load" : "loads"}`,
 		grams !== undefined && `${roughly(grams, start.separator)} g pigment`,
+		priceSum(figures) > 0 && `from ${moneyShown(priceSum(figures), start)}`,
 	]
 		.filter(Boolean)
 		.join(" · ");

@@ -3,6 +3,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import type { PanelStart } from "../../sheets/messages";
 import { focusSoon } from "../focus";
 import type { Ask } from "../script";
+import { draftForm, draftText } from "./draft";
 import { figuresOf } from "./figures";
 import { blankForm } from "./form";
 import { jobInput } from "./job-input";
@@ -10,19 +11,26 @@ import { sentencesOf, useMarks } from "./marks";
 import { mistakesIn } from "./mistakes";
 import type { SectionProps } from "./section";
 import { fieldId } from "./sentences";
+import { useDraft } from "./use-draft";
 import { useWriting } from "./writing";
 
 export interface NewJobProps {
 	ask: Ask;
 	start: PanelStart;
 	readAgain(): void;
+	/** What was kept of an unfinished form; `""` where there is none. */
+	kept: string;
 }
 
-export function useNewJob({ ask, start, readAgain }: NewJobProps) {
-	const [form, edit] = useState(() => blankForm(start, start.units));
+export function useNewJob({ ask, start, readAgain, kept }: NewJobProps) {
+	const [before] = useState(() => draftForm(kept, start));
+	const [form, edit] = useState(() => before ?? blankForm(start, start.units));
+	const [again, setAgain] = useState(before !== undefined);
 	const [open, setOpen] = useState(form.pieces[0]?.key);
 	const [demo, setDemo] = useState(false);
 	const { writing, write, reset } = useWriting();
+	const written = writing.state === "made" && !demo;
+	const unkept = useDraft(ask, written ? "" : draftText(form), kept);
 	const mistakes = useMemo(() => mistakesIn(form, start), [form, start]);
 	const figures = useMemo(
 		() => figuresOf(form, mistakes, start),
@@ -58,6 +66,7 @@ export function useNewJob({ ask, start, readAgain }: NewJobProps) {
 		edit(blank);
 		setOpen(blank.pieces[0]?.key);
 		marks.clear();
+		setAgain(false);
 	};
 	const goOn = () => {
 		if (!demo) startOver();
@@ -77,5 +86,9 @@ export function useNewJob({ ask, start, readAgain }: NewJobProps) {
 		writeJob,
 		writeDemo,
 		goOn,
+		/** Whether the form is one that was kept. */
+		again,
+		startOver,
+		unkept,
 	};
 }

@@ -1,0 +1,190 @@
+import { describe, expect, test } from "vitest";
+import type { JobView } from "../../src/sheets/messages";
+import { CARD, load } from "./mixer/card";
+import { executable, panelInBrowser } from "./opened";
+import type { Answers } from "./page";
+import { STUDIO } from "./studio";
+
+const VIEW: JobView = {
+	number: 3,
+	title: "Two shelves",
+	units: "metric",
+	pieces: [],
+	faces: [],
+	cutouts: [],
+	tones: [
+		{ name: "light", share: 0.75, color: "#d9cbb3", doses: { Umber: 0.01 } },
+		{
+			name: "dark",
+			share: 0.25,
+			color: "",
+			doses: { Umber: 0.04, Black: 0.005 },
+		},
+	],
+	mix: "Plain mix",
+	hasPicture: true,
+};
+
+const READY: Answers = {
+	panelStart: {
+		gives: { ...STUDIO, jobs: [{ number: 3, title: "Two shelves" }], open: 3 },
+	},
+	keptDraft: { gives: "" },
+	mixerState: {
+		gives: { ...CARD, loads: [{ ...load(1), weights: [500, 75.4] }, load(2)] },
+	},
+	jobView: { gives: VIEW },
+	recordPour: { gives: { loads: [1], left: ["Load 2 has no weights."] } },
+	recordSwatch: { gives: 17 },
+};
+
+describe.runIf(executable)("record", { timeout: 60_000 }, () => {
+	const { panel, page, shown, open, field, button, view } = panelInBrowser();
+
+	async function atRecord(answers: Answers = READY) {
+		await open(answers);
+		await view("Record");
+		await field("Doses of the tone").waitFor();
+	}
+	const color = () => page().getByLabel("Color: #rrggbb or L*, a*, b*");
+
+	test("a pour says what it will write, then what it has written and left", async () => {
+		await atRecord();
+		await shown().getByText("2 weights").waitFor();
+		await shown().getByText("not weighed").waitFor();
+		expect(await panel().violations()).toEqual([]);
+		expect(panel().calls("recordPour")).toEqual([]);
+		panel().answer({
+			mixerState: {
+				gives: {
+					...CARD,
+					loads: [{ ...load(1), weights: [500], recorded: true }, load(2)],
+				},
+			},
+		});
+		await button("Write load 1 to the Pour log").click();
+		await shown().getByText("The Pour log now has load 1.").waitFor();
+		await shown().getByText("Load 2 has no weights.").waitFor();
+		await shown().getByText("in the log", { exact: true }).waitFor();
+		expect(await button("Nothing new to record").isDisabled()).toBe(true);
+		expect(panel().calls("recordPour")).toEqual([
+			{ name: "recordPour", args: [3] },
+		]);
+		expect(await panel().violations()).toEqual([]);
+	});
+
+	test("a measured color takes its doses from the tone, and says its row first", async () => {
+		await atRecord();
+		await field("Doses of the tone").selectOption("dark");
+		expect(await field("Umber").inputValue()).toBe("4");
+		expect(await field("Black").inputValue()).toBe("0.5");
+		await color().fill("52.1, 8.0, 14.2");
+		await field("Finish").selectOption("honed");
+		await field("Sealed").selectOption("sealed");
+		await field("Age, days").fill("28");
+		await field("Lot").fill("B7");
+		await shown()
+			.getByText(
+				"Plain mix · 4% Umber + 0.5% Black · honed, sealed, dry · 52.1, 8.0, 14.2 · 28 days old · lot B7",
+			)
+			.waitFor();
+		expect(await panel().violations()).toEqual([]);
+		expect(panel().calls("recordSwatch")).toEqual([]);
+		await button("Add to Swatches").click();
+		await shown().getByText("It is in row 17 of Swatches.").waitFor();
+		expect(panel().calls("recordSwatch")).toEqual([
+			{
+				name: "recordSwatch",
+				args: [
+					{
+						mix: "Plain mix",
+						finish: "honed",
+						sealed: "sealed",
+						state: "dry",
+						doses: { Umber: 0.04, Black: 0.005 },
+						color: "52.1, 8.0, 14.2",
+						ageDays: 28,
+						lot: "B7",
+					},
+				],
+			},
+		]);
+	});
+
+	test("mistakes stand at their fields", async () => {
+		await atRecord();
+		await color().fill("brown");
+		await field("Age, days").fill("old");
+		await field("Umber").fill("a pinch");
+		await button("Add to Swatches").click();
+		for (const told of [
+			'color must be #rrggbb or "L*, a*, b*"',
+			'age must be a number of days, 0 or more, got "old"',
+			'Umber must be a percentage of binder, got "a pinch"',
+		])
+			await shown().getByText(told).waitFor();
+		expect(await panel().violations()).toEqual([]);
+		expect(panel().calls("recordSwatch")).toEqual([]);
+		await color().fill("#5b4636");
+		expect(await color().getAttribute("aria-invalid")).toBeNull();
+	});
+
+	test("a lost answer keeps what was typed and says where to look", async () => {
+		await atRecord({
+			...READY,
+			recordSwatch: { fails: "NetworkError: Connection failure due to HTTP 0" },
+			recordPour: { fails: "Error code PERMISSION_DENIED" },
+		});
+		await color().fill("#5b4636");
+		await button("Add to Swatches").click();
+		await shown()
+			.getByText("Look at Swatches before adding it again")
+			.waitFor();
+		expect(await color().inputValue()).toBe("#5b4636");
+		await button(/^Write load 1/).click();
+		await shown().getByText("Several accounts are signed in").waitFor();
+		expect(await panel().violations()).toEqual([]);
+	});
+
+	test.each(['=HYPERLINK("http://x")', '<img src=x onerror="1">', "🪨 وعاء"])(
+		"%s is text and nothing else",
+		async (text) => {
+			await atRecord({
+				...READY,
+				jobView: {
+					gives: { ...VIEW, tones: [{ ...VIEW.tones[0], name: text }] },
+				},
+			});
+			await field("Doses of the tone").selectOption(text);
+			await color().fill("#5b4636");
+			await field("Remark").fill(text);
+			await field("Lot").fill(text);
+			await page()
+				.locator(".will", { hasText: `lot ${text}` })
+				.waitFor();
+			await button("Add to Swatches").click();
+			await shown().getByText("It is in row 17").waitFor();
+			expect(panel().calls("recordSwatch")[0]?.args[0]).toMatchObject({
+				remark: text,
+				lot: text,
+			});
+			expect(await page().locator("img").count()).toBe(0);
+		},
+	);
+
+	test("the keyboard alone is enough", async () => {
+		await atRecord();
+		await page().locator("#sample-tone").focus();
+		const keys = page().keyboard;
+		await keys.press("ArrowDown");
+		await color().focus();
+		await keys.type("#d9cbb3");
+		await button("Add to Swatches").focus();
+		await keys.press("Enter");
+		await shown().getByText("It is in row 17").waitFor();
+		expect(panel().calls("recordSwatch")[0]?.args[0]).toMatchObject({
+			doses: { Umber: 0.01 },
+			color: "#d9cbb3",
+		});
+	});
+});
