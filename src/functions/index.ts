@@ -9,6 +9,7 @@ import * as handling from "./handling";
 import * as lengths from "./lengths";
 import * as loads from "./loads";
 import * as mix from "./mix";
+import * as mold from "./mold";
 import * as money from "./money";
 import * as takeoff from "./takeoff";
 import * as tones from "./tones";
@@ -19,6 +20,7 @@ export { callFunction } from "./call";
 export const registry: readonly SheetFunction[] = [
 	lengths,
 	takeoff,
+	mold,
 	mix,
 	loads,
 	tones,

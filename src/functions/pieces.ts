@@ -1,0 +1,81 @@
+/** The table of a job's pieces, as several functions take it. */
+import { at } from "../calc/errors";
+import { SHAPES } from "../calc/shapes";
+import type { Piece } from "../calc/takeoff";
+import {
+	type Arguments,
+	area,
+	custom,
+	length,
+	number,
+	table,
+	text,
+	word,
+} from "./declare";
+import { checkComma } from "./typed";
+
+/** In a column of typed lengths, cells are plain text: there a bare number is a text too. */
+function numeric(name: string, cell: unknown): unknown {
+	if (typeof cell !== "string" || !/^\s*\d+(?:[.,]\d+)?\s*$/.test(cell))
+		return cell;
+	at(name, () => checkComma(cell));
+	return Number(cell.replace(",", "."));
+}
+
+const A_LENGTH = length("A as a length");
+const A_AREA = area("A as an area");
+
+/** Column A is a length, but of the shape `area` an area: what it is shows in another column of the row. */
+const FACE_OR_LENGTH = custom(
+	"A: first dimension; of the shape area the face area",
+	(name, cell, units) => ({
+		lengthM: () => A_LENGTH.read(name, cell, units),
+		areaM2: () => A_AREA.read(name, numeric(name, cell), units),
+	}),
+	{ optional: true },
+);
+
+export const dimension = (help: string) => length(help, { optional: true });
+
+/** What a person knows of a piece. */
+export const PIECES = table(
+	"A row a piece: name, quantity, shape (rectangle, round, oval, L, U, basin, tube, area), A, B, C, D, thickness, drop height, drop run, drop thickness",
+	{
+		name: text("Name, each one once"),
+		quantity: number("How many", { min: 0, whole: true }),
+		shape: word(SHAPES, "Shape"),
+		a: FACE_OR_LENGTH,
+		b: dimension("B: second dimension; of the shape area the outline"),
+		c: dimension("C: notch across, or height of a basin or tube"),
+		d: dimension("D: notch down"),
+		thickness: length("Thickness; of a basin or tube that of its walls"),
+		dropHeight: dimension("Drop edge: height below the slab"),
+		dropRun: dimension("Drop edge: length along the outline"),
+		dropThickness: dimension("Drop edge: thickness; blank = thickness"),
+	},
+);
+
+type PieceRow = Arguments<{ pieces: typeof PIECES }>["pieces"][number];
+
+const ofRow = <T>(piece: PieceRow, read: (piece: PieceRow) => T): T =>
+	at(`row ${piece.row}`, () => read(piece));
+
+export const pieceOf = (piece: PieceRow): Piece => ({
+	aM: ofRow(piece, ({ shape, a }) =>
+		shape === "area" ? undefined : a?.lengthM(),
+	),
+	areaM2: ofRow(piece, ({ shape, a }) =>
+		shape === "area" ? a?.areaM2() : undefined,
+	),
+	row: piece.row,
+	name: piece.name,
+	quantity: piece.quantity,
+	shape: piece.shape,
+	bM: piece.b,
+	cM: piece.c,
+	dM: piece.d,
+	thicknessM: piece.thickness,
+	dropHeightM: piece.dropHeight,
+	dropRunM: piece.dropRun,
+	dropThicknessM: piece.dropThickness,
+});
