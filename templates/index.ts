@@ -1,6 +1,7 @@
 /** The workbook as data: the studio's tabs, a job's tabs, what they start with, and the demo. */
 import type { JobInput, UnitSystem } from "../src/template/job";
 import type { Tab } from "../src/template/plan";
+import type { Workbook } from "../src/template/workbook";
 import { cost } from "./cost";
 import { cure } from "./cure";
 import guesthouse from "./demo/guesthouse.json";
@@ -12,12 +13,13 @@ import { pigments } from "./pigments";
 import { pourCard } from "./pourcard";
 import { pourLog } from "./pourlog";
 import { quote } from "./quote";
+import { starter } from "./starter";
 import { stock } from "./stock";
 import { studio } from "./studio";
 import { swatches } from "./swatches";
 import { tones } from "./tones";
 
-export { starter } from "./starter";
+export { starter };
 
 export const studioTabs: readonly Tab[] = [
 	studio,
@@ -41,3 +43,11 @@ export const demo = {
 	metric: guesthouse,
 	us: guesthouseUs,
 } as Record<UnitSystem, JobInput>;
+
+/** All of it. A function, since the add-on carries it packed and unpacks it when a call needs it. */
+export const workbook = (): Workbook => ({
+	studioTabs,
+	jobTabs,
+	starter,
+	demo,
+});

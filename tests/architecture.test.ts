@@ -21,7 +21,7 @@ const TABLE: Record<string, Floor> = {
 			/^(node:|@univerjs\/|rxjs$|react$|react-dom|esbuild$|playwright-core$|acorn$|fflate$)/,
 	},
 	"src/build": {
-		folders: ["src/functions"],
+		folders: ["src/functions", "templates"],
 		packages: /^(node:|esbuild$|acorn$)/,
 	},
 };

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { build } from "esbuild";
 import type { SheetFunction } from "../functions/declare";
 import { entryPoints } from "./entries";
+import { packedTemplates } from "./packed";
 import { entryStub, NAMESPACE, sheetStub } from "./stubs";
 import { withoutDocumentation } from "./undocumented";
 
@@ -54,7 +55,7 @@ export async function bundleCode(
 		// Every cell's call loads the whole script, so it is small; its lines stay short enough to find an error in.
 		minify: true,
 		lineLimit: 500,
-		plugins: [withoutDocumentation],
+		plugins: [withoutDocumentation, packedTemplates],
 	});
 	const entries = await entryPoints(join(sources.root, sources.entries));
 	return [

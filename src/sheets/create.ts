@@ -1,5 +1,5 @@
 /** Creates a job: reads everything, plans in memory, writes last, and takes everything back if it cannot finish. */
-import { jobTabs, starter, studioTabs } from "../../templates/index";
+import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { JobInput } from "../template/job";
 import { cellsOf } from "./cells";
@@ -14,8 +14,9 @@ import {
 	STUDIO_PREFIX,
 } from "./names";
 import { type Page, pageOf } from "./page";
+import { readStudio } from "./readstudio";
 import { jobSlots, type Known } from "./slots";
-import { readStudio, type Studio, starterStudio } from "./studio";
+import { type Studio, starterStudio } from "./studio";
 import type { Tokens } from "./tokens";
 import { type Added, reason, takeBack } from "./undo";
 import { writePages } from "./write";
@@ -58,7 +59,7 @@ function foundIn(spreadsheet: Spreadsheet, job: JobInput): Found {
 
 /** Whether a job has this number, whatever its tabs are called now, or something else a name that it needs. */
 const isTaken = (spreadsheet: Spreadsheet, job: number): boolean =>
-	jobTabs.some(
+	workbook().jobTabs.some(
 		(tab) =>
 			spreadsheet.getRangeByName(jobPrefix(job) + firstName(tab)) !== null ||
 			spreadsheet.getSheetByName(jobTabName(job, tab.name)) !== null,
@@ -67,7 +68,7 @@ const isTaken = (spreadsheet: Spreadsheet, job: number): boolean =>
 /** @throws InputError where the workbook has a tab of the person's own that is called like one of the studio's. */
 function mayHaveStudio(tabs: readonly string[]): void {
 	const there = new Set(tabs.map((name) => name.toLowerCase()));
-	for (const { name } of studioTabs)
+	for (const { name } of workbook().studioTabs)
 		if (there.has(name.toLowerCase()))
 			throw new InputError(
 				`This workbook has a tab named ${name} already, which the studio needs: rename yours, then try again`,
@@ -76,6 +77,7 @@ function mayHaveStudio(tabs: readonly string[]): void {
 
 function planned(job: JobInput, { number, studio }: Found): Plan {
 	const slots = jobSlots(job, knownOf(studio));
+	const { jobTabs } = workbook();
 	const jobNames = Object.fromEntries(
 		jobTabs.map(({ name }) => [name, jobTabName(number, name)]),
 	);
@@ -84,7 +86,7 @@ function planned(job: JobInput, { number, studio }: Found): Plan {
 		units: studio.units,
 		job: jobPrefix(number),
 		tabs,
-		cells: cellsOf([...studioTabs, ...jobTabs], tabs),
+		cells: { ...studio.cells, ...cellsOf(jobTabs, tabs) },
 	};
 	return {
 		pages: [
@@ -98,17 +100,13 @@ function planned(job: JobInput, { number, studio }: Found): Plan {
 }
 
 /** The studio's tabs, on first use. */
-const studioPages = (studio: Studio): Page[] =>
-	studioTabs.map((tab) =>
+const studioPages = ({ units, tabs, cells }: Studio): Page[] =>
+	workbook().studioTabs.map((tab) =>
 		pageOf({
 			tab,
-			tokens: {
-				units: studio.units,
-				tabs: studio.tabs,
-				cells: cellsOf(studioTabs, studio.tabs),
-			},
+			tokens: { units, tabs, cells },
 			prefix: STUDIO_PREFIX,
-			slots: starter[studio.units],
+			slots: workbook().starter[units],
 		}),
 	);
 

@@ -3,7 +3,7 @@
  *
  * A cell could call these too. There no service lets anything be written or shown, so that they fail and harm nothing.
  */
-import { demo } from "../../templates/index";
+import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { JobInput, UnitSystem } from "../template/job";
 import { createdJob } from "./create";
@@ -59,7 +59,7 @@ export function createJob(job: JobInput): JobMade {
 export function createDemoJob(units: UnitSystem): JobMade {
 	if (units !== "metric" && units !== "us")
 		throw new InputError(`units must be metric or us, got ${String(units)}`);
-	return createdJob(demo[units]);
+	return createdJob(workbook().demo[units]);
 }
 
 /** Keeps what a person has not finished typing in the panel. */

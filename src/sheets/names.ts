@@ -1,5 +1,7 @@
 /** Names in the workbook, and which of them are whose. */
 import type { Tab } from "../template/plan";
+import { type Area, areaOf } from "./a1";
+import { blockArea } from "./page";
 
 export const STUDIO_PREFIX = "studio_";
 export const jobPrefix = (job: number): string => `job${job}_`;
@@ -28,6 +30,18 @@ export function firstName({ name, blocks, names = {} }: Tab): string {
 		Object.keys(names)[0];
 	if (first === undefined) throw new Error(`${name} has no name to find it by`);
 	return first;
+}
+
+/** The cells that a tab has by this name. */
+export function namedArea(
+	{ name: tab, blocks, names = {} }: Tab,
+	name: string,
+): Area {
+	const block = blocks.find((one) => one.name === name);
+	const a1 = names[name];
+	if (block) return blockArea(block);
+	if (a1 === undefined) throw new Error(`${tab} has no cells named ${name}`);
+	return areaOf(a1);
 }
 
 /** What a job's tab is called. */

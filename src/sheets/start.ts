@@ -4,7 +4,8 @@ import type { UnitSystem } from "../template/job";
 import type { Mix, PanelStart, Pigment } from "./messages";
 import { allNames, jobNumbers, jobPrefix } from "./names";
 import { openJob } from "./openjob";
-import { type Cell, readStudio, type Studio, starterStudio } from "./studio";
+import { readStudio } from "./readstudio";
+import { type Cell, type Studio, starterStudio } from "./studio";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 

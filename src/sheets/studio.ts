@@ -1,13 +1,10 @@
 /** What the studio tabs hold, or, before there are any, what they will start with. */
-import { starter, studioTabs } from "../../templates/index";
-import { studio } from "../../templates/studio";
+import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
-import type { Slots } from "../template/plan";
+import type { Slots, Tab } from "../template/plan";
 import { areaOf } from "./a1";
-import { firstName, STUDIO_PREFIX } from "./names";
-
-type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+import { cellsOf } from "./cells";
 
 /** A cell's value as it was read. */
 export type Cell = string | number | boolean | Date;
@@ -17,6 +14,8 @@ export interface Studio {
 	exists: boolean;
 	/** What each studio tab is called in this workbook. */
 	tabs: Readonly<Record<string, string>>;
+	/** The cells of its blocks, as they lie in this workbook. */
+	cells: Readonly<Record<string, string>>;
 	units: UnitSystem;
 	currency: string;
 	mixerCapacity: Cell;
@@ -25,29 +24,31 @@ export interface Studio {
 	air: Cell;
 	mixes: readonly (readonly Cell[])[];
 	pigments: readonly (readonly Cell[])[];
+	/** The Jobs tab's rows, blank ones too. */
+	jobs: readonly (readonly Cell[])[];
 }
 
-type Rows = readonly (readonly Cell[])[];
+export type Rows = readonly (readonly Cell[])[];
 
-/** The row of each setting within the range that is named for all of them. */
-const SETTING_ROWS: ReadonlyMap<string, number> = (() => {
-	const first = areaOf(studio.names?.settings?.split(":")[0] ?? "").row;
-	return new Map(
-		studio.blocks.flatMap(({ slot, at }): [string, number][] =>
-			slot === undefined ? [] : [[slot, areaOf(at).row - first]],
-		),
-	);
-})();
+/** A setting's value among all values of the Studio tab. */
+export function settingAt(tab: Tab, key: string, values: Rows): Cell {
+	const block = tab.blocks.find(({ slot }) => slot === key);
+	if (!block) throw new Error(`There is no setting ${key}`);
+	const { row, column } = areaOf(block.at);
+	return values[row]?.[column] ?? "";
+}
 
-interface Read {
+export interface Read {
 	setting(key: string): Cell;
 	mixes: Rows;
 	pigments: Rows;
+	/** Column of the Jobs tab's numbers. */
+	jobs: Rows;
 }
 
-const studioFrom = (
-	{ setting, mixes, pigments }: Read,
-	rest: Pick<Studio, "exists" | "tabs">,
+export const studioFrom = (
+	{ setting, mixes, pigments, jobs }: Read,
+	rest: Pick<Studio, "exists" | "tabs" | "cells">,
 ): Studio => ({
 	...rest,
 	units: unitsOf(setting("units")),
@@ -58,12 +59,13 @@ const studioFrom = (
 	air: setting("air"),
 	mixes: filledRows(mixes),
 	pigments: filledRows(pigments),
+	jobs,
 });
 
 const filledRows = (rows: Rows): Rows =>
 	rows.filter(([name]) => name !== undefined && name !== "");
 
-function unitsOf(cell: Cell): UnitSystem {
+export function unitsOf(cell: Cell): UnitSystem {
 	if (cell === "metric" || cell === "us") return cell;
 	throw new InputError(
 		`Units on the Studio tab must be metric or us, got ${String(cell) || "nothing"}: undo that change first`,
@@ -72,7 +74,9 @@ function unitsOf(cell: Cell): UnitSystem {
 
 /** The studio of a workbook without studio tabs. */
 export function starterStudio(units: UnitSystem): Studio {
+	const { starter, studioTabs } = workbook();
 	const slots: Slots = starter[units];
+	const tabs = Object.fromEntries(studioTabs.map(({ name }) => [name, name]));
 	const rows = (name: string): Rows => {
 		const data = slots[name] ?? "";
 		return typeof data === "object" ? data : [[data]];
@@ -82,54 +86,8 @@ export function starterStudio(units: UnitSystem): Studio {
 			setting: (key) => rows(key)[0]?.[0] ?? "",
 			mixes: rows("mixes"),
 			pigments: rows("pigments"),
+			jobs: [],
 		},
-		{
-			exists: false,
-			tabs: Object.fromEntries(studioTabs.map(({ name }) => [name, name])),
-		},
-	);
-}
-
-/** The name by which each studio tab is found, whatever it is called now. */
-const FOUND_BY = studioTabs.map((tab) => ({
-	tab: tab.name,
-	name: STUDIO_PREFIX + firstName(tab),
-}));
-
-/**
- * The studio in the workbook's tabs, or undefined where there are none.
- *
- * @throws InputError when some of its tabs are gone.
- */
-export function readStudio(spreadsheet: Spreadsheet): Studio | undefined {
-	const found = FOUND_BY.map(({ tab, name }) => ({
-		tab,
-		name,
-		range: spreadsheet.getRangeByName(name),
-	}));
-	if (found.every(({ range }) => range === null)) return undefined;
-	const [settings = [], mixes = [], pigments = []] = found.map(
-		({ name, range }) => {
-			if (range) return range.getValues() as Cell[][];
-			throw new InputError(
-				`The name ${name} is gone, and its tab perhaps too: bring it back with File, Version history`,
-			);
-		},
-	);
-	return studioFrom(
-		{
-			setting: (key) => settings[SETTING_ROWS.get(key) ?? -1]?.[0] ?? "",
-			mixes,
-			pigments,
-		},
-		{
-			exists: true,
-			tabs: Object.fromEntries(
-				found.map(({ tab, range }) => [
-					tab,
-					range?.getSheet().getName() ?? tab,
-				]),
-			),
-		},
+		{ exists: false, tabs, cells: cellsOf(studioTabs, tabs) },
 	);
 }

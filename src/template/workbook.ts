@@ -1,0 +1,14 @@
+import type { JobInput, UnitSystem } from "./job";
+import type { Slots, Tab } from "./plan";
+
+/** Everything that a workbook is made from. */
+export interface Workbook {
+	/** One set a workbook. */
+	studioTabs: readonly Tab[];
+	/** One set a job. */
+	jobTabs: readonly Tab[];
+	/** What the studio's tabs start with. */
+	starter: Readonly<Record<UnitSystem, Slots>>;
+	/** An invented job. */
+	demo: Readonly<Record<UnitSystem, JobInput>>;
+}
