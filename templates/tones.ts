@@ -161,7 +161,7 @@ export const tones: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(OR(J3="";COUNT(AA16:AD21)=0);0;IF(LEFT(A12;4)="Look";"Look: see below";J3*SUM(ARRAYFORMULA(IF(ISNUMBER(AA16:AD21)*ISNUMBER(T16:T21);(AA16:AD21-U16:X21)*T16:T21;0)))/SUM(T16:T21)))',
+					'=IF(LEFT(A12;4)="Look";"Look: see below";IF(OR(J3="";COUNT(AA16:AD21)=0);0;J3*SUM(ARRAYFORMULA(IF(ISNUMBER(AA16:AD21)*ISNUMBER(T16:T21);(AA16:AD21-U16:X21)*T16:T21;0)))/SUM(T16:T21)))',
 				],
 			],
 			formats: "share",
