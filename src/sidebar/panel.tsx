@@ -55,20 +55,27 @@ export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 		show(view);
 		focusSoon(`tab-${view}`);
 	};
-	const withStart = (content: (start: PanelStart) => ComponentChildren) => (
+	const reading = <Notice kind="plain">Reading this workbook…</Notice>;
+	/** Said once, in the view that is shown. */
+	const unread = failure ? (
+		<Failed failure={failure} again={askAgain} />
+	) : (
+		!start && reading
+	);
+	const withStart = (
+		view: View,
+		content: (start: PanelStart) => ComponentChildren,
+	) => (
 		<>
-			{failure && <Failed failure={failure} again={askAgain} />}
+			{shown === view && unread}
 			{start && content(start)}
-			{!start && !failure && (
-				<Notice kind="plain">Reading this workbook…</Notice>
-			)}
 		</>
 	);
 	const ofJob = (
 		view: View,
 		content: (props: JobViewProps) => ComponentChildren,
 	) =>
-		withStart((start) =>
+		withStart(view, (start) =>
 			start.jobs.length === 0 ? (
 				<NoJob begin={() => go("newjob")} />
 			) : (
@@ -82,9 +89,9 @@ export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 			),
 		);
 	const contents: { [each in View]: ComponentChildren } = {
-		newjob: withStart((start) =>
+		newjob: withStart("newjob", (start) =>
 			kept === undefined ? (
-				<Notice kind="plain">Reading this workbook…</Notice>
+				reading
 			) : (
 				<NewJob ask={ask} start={start} readAgain={askAgain} kept={kept} />
 			),

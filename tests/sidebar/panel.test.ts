@@ -372,10 +372,10 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			await open();
 			await field("Client").fill("Guesthouse");
 			await page.getByRole("tab", { name: "New job" }).focus();
-			await page.keyboard.press("ArrowRight");
+			await page.keyboard.press("ArrowLeft");
 			await field("What should it work out?").waitFor();
 			expect(await panel.violations()).toEqual([]);
-			await page.keyboard.press("ArrowLeft");
+			await page.keyboard.press("ArrowRight");
 			expect(await field("Client").inputValue()).toBe("Guesthouse");
 		});
 

@@ -1,5 +1,5 @@
 /** Keeps the unfinished form with the script, since another dialog over the panel takes the page away. */
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useCallback, useEffect, useRef, useState } from "preact/hooks";
 import { failureOf } from "../failure";
 import type { Ask } from "../script";
 
@@ -10,25 +10,28 @@ const PAUSE_MS = 1_500;
 export function useDraft(ask: Ask, text: string, kept: string): string {
 	const [problem, setProblem] = useState("");
 	const last = useRef(kept);
+	const now = useRef(text);
+	now.current = text;
+	const keep = useCallback(() => {
+		const sent = now.current;
+		if (last.current === sent) return;
+		last.current = sent;
+		ask("keepDraft", sent).then(
+			() => setProblem(""),
+			(error) => {
+				last.current = "\0";
+				setProblem(failureOf(error).text);
+			},
+		);
+	}, [ask]);
 	useEffect(() => {
-		const keep = () => {
-			if (last.current === text) return;
-			last.current = text;
-			ask("keepDraft", text).then(
-				() => setProblem(""),
-				(error) => {
-					last.current = "\0";
-					setProblem(failureOf(error).text);
-				},
-			);
-		};
-		const timer = setTimeout(keep, PAUSE_MS);
+		const timer = setTimeout(keep, text === "" ? 0 : PAUSE_MS);
+		return () => clearTimeout(timer);
+	}, [keep, text]);
+	useEffect(() => {
 		// Sooner where the person turns to something else, which may be a dialog over the panel.
 		window.addEventListener("blur", keep);
-		return () => {
-			clearTimeout(timer);
-			window.removeEventListener("blur", keep);
-		};
-	}, [ask, text]);
+		return () => window.removeEventListener("blur", keep);
+	}, [keep]);
 	return problem;
 }
