@@ -1,17 +1,36 @@
 import type { Tab } from "../src/template/plan";
+import { calendarBlocks } from "./cure-calendar";
+import { dryingBlocks, finishBlocks, practiceBlocks } from "./cure-finish";
+import { strengthBlocks } from "./cure-strength";
 
 /** From the pour to delivery. */
 export const cure: Tab = {
 	name: "Cure",
 	color: "#8a5a2b",
-	rows: 60,
-	widths: [190, 90, 90, 90, 90, 90, 90, 90],
+	rows: 83,
+	widths: [
+		235, 90, 90, 90, 90, 470, 20, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90,
+	],
 	frozenRows: 1,
+	hidden: ["H:Q"],
 	blocks: [
-		{ at: "A1", look: "title", rows: [['="Cure · "&{job}title']] },
-		{ at: "B3", look: "input", size: [1, 1], slot: "starts_from" },
-		{ at: "B4", look: "result", size: [1, 6], formats: "date", name: "dates" },
-		{ at: "B5", look: "result", size: [1, 1], slot: "date_met" },
-		{ at: "B6", look: "result", size: [1, 1], slot: "drying" },
+		{ at: "A1", look: "title", rows: [['="Cure · "&{at:Job.heading}']] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				["A test on the piece comes before any day or number of this tab."],
+			],
+		},
+		...calendarBlocks,
+		...strengthBlocks,
+		...dryingBlocks,
+		...finishBlocks,
+		...practiceBlocks,
+	],
+	choices: [
+		{ range: "B3", list: ["pour date", "due date"] },
+		{ range: "B49", list: ["no", "yes"] },
+		{ range: "B46", between: [0, 1], help: "For example 55%." },
 	],
 };

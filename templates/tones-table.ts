@@ -177,6 +177,7 @@ export const toneBlocks: readonly Block[] = [
 	},
 	{
 		at: "C24",
+		slot: "solids",
 		look: "result",
 		size: [1, 4],
 		rows: [
@@ -210,6 +211,7 @@ export const toneBlocks: readonly Block[] = [
 	},
 	{
 		at: "C27",
+		slot: "gram_prices",
 		look: "result",
 		size: [1, 4],
 		rows: [
@@ -233,6 +235,7 @@ export const toneBlocks: readonly Block[] = [
 		],
 		formats: ["text", "share", "share", "share", "share", "share"],
 	},
+	{ at: "U16", look: "result", size: [6, 4], slot: "dry_doses" },
 	{
 		at: "Y16",
 		look: "result",

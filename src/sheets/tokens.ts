@@ -25,6 +25,8 @@ const QUANTITIES: readonly string[] = [
 	"temperature",
 	"stress",
 	"pressure",
+	"wind",
+	"evaporation",
 	"coverage",
 ] satisfies Quantity[];
 
