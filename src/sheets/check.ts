@@ -8,18 +8,24 @@ type Rows = readonly (readonly Value[])[];
 
 /** The sentence with its table in front, where it does not begin with one: `row 2: …`, or `shape …` of a single row. */
 function placed(sentence: string, table: string): string {
-	if (/^(?:pieces|cutouts|tones|pigments)\b/.test(sentence)) return sentence;
+	if (/^(?:pieces|cutouts|knockouts|tones|pigments)\b/.test(sentence))
+		return sentence;
 	return sentence.startsWith("row ")
 		? `${table} ${sentence}`
 		: `${table}: ${sentence}`;
 }
 
-/** Calls a sheet function for its complaints alone; its sentences name the table. */
-function check(name: string, table: string, args: unknown[]): void {
+/** Calls a sheet function for its complaints alone. */
+const check = (name: string, table: string, args: unknown[]): void => {
+	answerOf(name, table, args);
+};
+
+/** The answer of a sheet function, whose sentences name the table. */
+function answerOf(name: string, table: string, args: unknown[]): unknown {
 	const fn = functionNamed(name);
 	if (!fn) throw new Error(`There is no function ${name}`);
 	try {
-		callFunction(fn, args);
+		return callFunction(fn, args);
 	} catch (error) {
 		if (!(error instanceof InputError)) throw error;
 		throw new InputError(placed(error.message, table));
@@ -37,6 +43,24 @@ export const checkPieces = (
 		cutouts.length > 0 ? cutouts : "",
 		units,
 	]);
+
+/** @throws InputError for notches and drop edges that MOLD_PLAN refuses. */
+export const checkMolds = (pieces: Rows, lie: Rows, units: UnitSystem): void =>
+	check("MOLD_PLAN", "pieces", [pieces, lie, "", units]);
+
+/** Any density will do. @throws InputError for knockouts without a size, or with one that cannot be. */
+export function checkKnockouts(knockouts: Rows, units: UnitSystem): void {
+	knockouts.forEach(
+		([, , volume = "", a = "", b = "", depth = "", mass], i) => {
+			const table = `knockouts row ${i + 1}`;
+			const size =
+				volume === ""
+					? answerOf("SLAB_VOLUME", table, [a, b, depth, units])
+					: volume;
+			check("UPLIFT", table, [size, 1, mass === "" ? 0 : mass, units]);
+		},
+	);
+}
 
 /**
  * Any mass, binder share and, where there is none, pigment will do: it is the table that is checked.

@@ -3,12 +3,13 @@ import { InputError } from "../calc/errors";
 import type {
 	CutoutInput,
 	JobInput,
+	KnockoutInput,
 	PieceInput,
 	ToneInput,
 	UnitSystem,
 } from "../template/job";
 import type { Slots, Value } from "../template/plan";
-import { checkPieces, checkTones } from "./check";
+import { checkKnockouts, checkMolds, checkPieces, checkTones } from "./check";
 import { isAbsent } from "./fields";
 
 /** What the studio has, to hold a job against. */
@@ -43,17 +44,27 @@ export function jobSlots(job: JobInput, known: Known): Slots {
 	const pigments = pigmentsOf(job.tones, known.pigments);
 	const pieces = job.pieces.map(pieceRow);
 	const cutouts = (job.cutouts ?? []).map(cutoutRow);
+	const knockouts = (job.knockouts ?? []).map(knockoutRow);
+	const lie = job.pieces.map(({ face, notch, dropOn }) =>
+		[face, notch, dropOn].map(given),
+	);
 	const tones = job.tones.map((tone) => toneRow(tone, pigments));
 	checkPieces(pieces, cutouts, job.units);
+	checkMolds(pieces, lie, job.units);
+	checkKnockouts(knockouts, job.units);
 	checkTones(tones, pigments, job.units);
 	return {
 		client: job.client,
 		title: job.title,
 		...(isAbsent(job.pourDate) ? {} : { pour_date: serialDay(job.pourDate) }),
+		...(isAbsent(job.dueDate) ? {} : { due_date: serialDay(job.dueDate) }),
 		waste: given(job.waste) === "" ? known.waste : given(job.waste),
 		pieces,
-		faces: job.pieces.map(({ face }) => [given(face)]),
+		faces: lie.map((row) => row.slice(0, 1)),
+		notches: lie.map((row) => row.slice(1, 2)),
+		drop_sides: lie.map((row) => row.slice(2)),
 		cutouts,
+		knockouts,
 		mix,
 		pigments: [pigments],
 		typed_tones: tones,
@@ -81,6 +92,19 @@ const pieceRow = (piece: PieceInput): Value[] =>
 
 const cutoutRow = ({ piece, count, shape, a, b }: CutoutInput): Value[] =>
 	[piece, count, shape, a, b].map(given);
+
+const knockoutRow = (knockout: KnockoutInput): Value[] =>
+	[
+		knockout.piece,
+		knockout.what,
+		knockout.volume,
+		knockout.a,
+		knockout.b,
+		knockout.depth,
+		knockout.mass,
+		knockout.count,
+		knockout.held,
+	].map(given);
 
 const sameName = (a: string, b: string): boolean =>
 	a.trim().toLowerCase() === b.trim().toLowerCase();

@@ -45,9 +45,15 @@ export const filled = (text: string, tokens: Tokens): string =>
 			return tokens.cells?.[`Studio.${name}`] ?? unknown(whole);
 		if (word === "at" && name !== undefined)
 			return tokens.cells?.[name] ?? unknown(whole);
+		if (word === "cell" && name !== undefined)
+			return placeOf(name, tokens.cells?.[name] ?? unknown(whole));
 		if (word === "job") return tokens.job ?? unknown(whole);
 		return isQuantity(word) ? unitName(word, tokens.units) : unknown(whole);
 	});
+
+/** The first of a block's cells by the template's name of its tab: `Tones.mix` lies at `Tones!B3`. */
+const placeOf = (name: string, cells: string): string =>
+	`${name.slice(0, name.indexOf("."))}!${cells.slice(cells.lastIndexOf("!") + 1).replace(/\$|:.*/g, "")}`;
 
 function unknown(token: string): never {
 	throw new Error(`${token} stands for nothing here`);

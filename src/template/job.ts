@@ -19,6 +19,10 @@ export interface PieceInput {
 	dropThickness?: Length;
 	/** How it lies in the mold; blank where nobody said. */
 	face?: "face up" | "face down";
+	/** Of the finished piece, seen from above: the corner of an L's notch (`back right`), the side of a U's. */
+	notch?: string;
+	/** Sides with a drop edge: `front and left`, or `all around`. */
+	dropOn?: string;
 }
 
 export interface CutoutInput {
@@ -27,6 +31,22 @@ export interface CutoutInput {
 	shape: string;
 	a: Length;
 	b?: Length;
+}
+
+/** A former that keeps mix out; its size by volume, or by a × b × depth. */
+export interface KnockoutInput {
+	piece: string;
+	what: string;
+	volume?: number;
+	a?: Length;
+	b?: Length;
+	depth?: Length;
+	/** Its own mass. */
+	mass?: number;
+	/** How many in each piece. */
+	count?: number;
+	/** The mass that holds each down. */
+	held?: number;
 }
 
 export interface ToneInput {
@@ -45,10 +65,13 @@ export interface JobInput {
 	title: string;
 	/** `yyyy-mm-dd` */
 	pourDate?: string;
+	/** `yyyy-mm-dd` */
+	dueDate?: string;
 	/** Name of a mix of the Mixes tab. */
 	mix: string;
 	waste?: number;
 	pieces: readonly PieceInput[];
 	cutouts?: readonly CutoutInput[];
+	knockouts?: readonly KnockoutInput[];
 	tones: readonly ToneInput[];
 }
