@@ -1,32 +1,31 @@
 import type { Tab } from "../src/template/plan";
+import { buyBlocks } from "./cost-buy";
+import { priceBlocks } from "./cost-price";
+import { workBlocks } from "./cost-work";
 
 /** What the job costs and what it sells for. */
 export const cost: Tab = {
 	name: "Cost",
 	color: "#8a5a2b",
-	rows: 80,
-	widths: [190, 90, 90, 90, 90, 90, 90, 90],
+	rows: 112,
+	widths: [250, 90, 90, 90, 90, 90, 90, 90, 90, 270, 20, 70],
 	frozenRows: 1,
+	frozenColumns: 1,
+	hidden: ["L:L"],
 	blocks: [
-		{ at: "A1", look: "title", rows: [['="Cost · "&{job}title']] },
-		{ at: "B3", look: "total", size: [1, 1], formats: "money", name: "price" },
-		{ at: "B4", look: "total", size: [1, 1], formats: "money", slot: "cost" },
-		{ at: "B5", look: "total", size: [1, 1], formats: "share", slot: "margin" },
-		{ at: "B6", look: "total", size: [1, 1], formats: "number", slot: "hours" },
+		{ at: "A1", look: "title", rows: [['="Cost · "&{at:Job.heading}']] },
 		{
-			at: "B7",
-			look: "total",
-			size: [1, 1],
-			formats: "money",
-			slot: "came_to",
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					'="All money in "&{studio:currency}&". For the studio only: the quote shows nothing of this tab but the price and agreed change orders."',
+				],
+			],
 		},
-		{ at: "B8", look: "result", size: [1, 1], slot: "price_met" },
-		{
-			at: "B12",
-			look: "input",
-			size: [8, 1],
-			formats: "number",
-			slot: "labor_hours",
-		},
+		...priceBlocks,
+		...workBlocks,
+		...buyBlocks,
 	],
+	choices: [{ range: "B23", list: ["as planned", "tighter", "rush"] }],
 };

@@ -36,7 +36,7 @@ export const strengthBlocks: readonly Block[] = [
 		look: "result",
 		rows: [
 			['=IF(B22="";"";AGE_FOR_STRENGTH(B22;{studio:cement}))'],
-			["=E17"],
+			['=IF(E17="";"";E17)'],
 			['=IF(COUNT(A30:A41)=0;"";SUM(A30:A41))'],
 			[
 				'=IF(COUNTA(A30:B41)=0;"";EQUIVALENT_AGE(A30:A41;B30:B41;;;{studio:units}))',

@@ -55,6 +55,63 @@ const PIGMENTS: Rows = [
 	["White", "powder", "", "binder", 0.1, 0.5, 1000, 19],
 ];
 
+const DEMO_MIX = "White casting mix, invented";
+const SWATCH_PIGMENTS = ["Umber", "Black", "Ocher", "White", "", "", "", ""];
+
+// Invented: bare cast samples at 0, 1, 2 and 4% of binder, from pale to deep as iron oxides do in a white mix.
+const SWATCHES: Rows = (
+	[
+		[[0, "", "", ""], "#e3dfd5"],
+		[[0.01, "", "", ""], "#b8a591"],
+		[[0.02, "", "", ""], "#9f8a74"],
+		[[0.04, "", "", ""], "#84705c"],
+		[["", 0.01, "", ""], "#a9a7a2"],
+		[["", 0.02, "", ""], "#8b8986"],
+		[["", 0.04, "", ""], "#6d6c6a"],
+		[["", "", 0.01, ""], "#d9c193"],
+		[["", "", 0.02, ""], "#d0b077"],
+		[["", "", 0.04, ""], "#c59c58"],
+		[["", "", "", 0.02], "#e9e6de"],
+		[["", "", "", 0.04], "#eeece6"],
+	] as const
+).map(([doses, color]) => [
+	DEMO_MIX,
+	"cast",
+	"bare",
+	"dry",
+	...doses,
+	"",
+	"",
+	"",
+	"",
+	color,
+	28,
+	"",
+	"",
+	"invented for the demo",
+]);
+
+type StockRow = readonly [
+	material: string,
+	onHand: number,
+	unit: string,
+	pack: number,
+	price: number,
+];
+
+/** Rows of the shelf, with the mark that they are invented. */
+const shelf = (rows: readonly StockRow[]): Rows =>
+	rows.map(([material, onHand, unit, pack, price]) => [
+		material,
+		onHand,
+		unit,
+		"",
+		"",
+		pack,
+		price,
+		"invented for the demo",
+	]);
+
 /** What the studio tabs hold when they are made; every number is a start to be replaced by the studio's own. */
 export const starter: Record<"metric" | "us", Slots> = {
 	metric: {
@@ -111,8 +168,26 @@ export const starter: Record<"metric" | "us", Slots> = {
 			"Fiber, long": [5, 58],
 			"Fiber, short": [5, 55],
 			Fiber: [5, 58],
+			"Water reducer": [10, 62],
 		}),
 		pigments: PIGMENTS,
+		swatch_pigments: [SWATCH_PIGMENTS],
+		swatches: SWATCHES,
+		stock: shelf([
+			["White cement", 75, "kg", 25, 16],
+			["Fine sand", 50, "kg", 25, 5],
+			["Pozzolan", 8, "kg", 20, 22],
+			["Fiber, long", 2, "kg", 5, 58],
+			["Umber", 400, "g", 1000, 24],
+			["Black", 900, "g", 1000, 21],
+			["Sealer", 0, "L", 1, 48],
+			["Mold sheet", 2, "sheet", 1, 38],
+			["Strips", 10, "strip", 1, 3],
+			["Sealant", 3, "tube", 1, 7],
+			["Release", 1, "can", 1, 19],
+			["Knockouts", 0, "piece", 1, 12],
+			["Cover sheet", 1, "roll", 1, 24],
+		]),
 	},
 	us: {
 		units: "us",
@@ -168,7 +243,25 @@ export const starter: Record<"metric" | "us", Slots> = {
 			"Fiber, long": [10, 115],
 			"Fiber, short": [10, 110],
 			Fiber: [10, 115],
+			"Water reducer": [40, 220],
 		}),
 		pigments: PIGMENTS,
+		swatch_pigments: [SWATCH_PIGMENTS],
+		swatches: SWATCHES,
+		stock: shelf([
+			["White cement", 188, "lb", 94, 34],
+			["Fine sand", 100, "lb", 50, 8],
+			["Pozzolan", 20, "lb", 50, 45],
+			["Fiber, long", 4, "lb", 10, 115],
+			["Umber", 400, "g", 1000, 24],
+			["Black", 900, "g", 1000, 21],
+			["Sealer", 0, "US gal", 1, 190],
+			["Mold sheet", 2, "sheet", 1, 42],
+			["Strips", 10, "strip", 1, 3],
+			["Sealant", 3, "tube", 1, 8],
+			["Release", 1, "can", 1, 22],
+			["Knockouts", 0, "piece", 1, 14],
+			["Cover sheet", 1, "roll", 1, 27],
+		]),
 	},
 };

@@ -1,0 +1,214 @@
+import type { Block } from "../src/template/plan";
+
+const stocked = (name: string, column: number) =>
+	`VLOOKUP(${name};{at:Stock.stock};${column};0)`;
+const stockColumn = (column: number) => `INDEX({at:Stock.stock};0;${column})`;
+const mixColumn = (column: number) => `INDEX({at:Tones.mix_table};0;${column})`;
+
+/** Rows that have an amount and a pack to count it in. */
+const COUNTED =
+	"ISNUMBER(C85:C109)*ISNUMBER(D85:D109)*(IF(ISNUMBER(D85:D109);D85:D109;0)>0)";
+const counted = (column: string) =>
+	`ARRAYFORMULA(IF(${COUNTED};${column}85:${column}109;""))`;
+
+/** Of each material here, the Stock rows with its name. */
+const lots = (unit: string) =>
+	`(A85:A109=TRANSPOSE(${stockColumn(1)}))*(${unit})`;
+/** What one of Stock's unit is in the unit here; a blank unit is the same one, pigment may lie there in kg or lb. */
+const FACTOR = `(TRANSPOSE(${stockColumn(3)})=B85:B109)+(TRANSPOSE(${stockColumn(3)})="")+(B85:B109="g")*((TRANSPOSE(${stockColumn(3)})="kg")*1000+(TRANSPOSE(${stockColumn(3)})="lb")*45359237/100000)`;
+
+/** What is bought by the piece or the sheet; quantities are a person's. */
+const moldBlocks: readonly Block[] = [
+	{ at: "A71", look: "total", rows: [["Mold and other goods"]] },
+	{
+		at: "A72",
+		look: "heading",
+		wrap: true,
+		rows: [
+			[
+				"What, as Stock calls it",
+				"Unit",
+				"Quantity",
+				"Pack, if not as Stock has it",
+				"Its price",
+			],
+		],
+	},
+	{
+		at: "A73",
+		look: "input",
+		rows: [
+			["Mold sheet", "sheet"],
+			["Strips", "strip"],
+			["Sealant", "tube"],
+			["Release", "can"],
+			["Knockouts", "piece"],
+			["Cover sheet", "roll"],
+		],
+		size: [8, 5],
+		formats: ["text", "text", "number", "number", "money"],
+		slot: "goods",
+	},
+	{
+		at: "A81",
+		look: "note",
+		rows: [
+			[
+				'=IF(COUNT(C73:C80)=0;"No quantity is typed yet: the cost has no mold in it.";"")',
+			],
+		],
+	},
+];
+
+/** Ingredients, pigments, sealer and goods, under each other: name, unit, amount, pack, its price. */
+const neededBlocks: readonly Block[] = [
+	{
+		at: "A85",
+		look: "result",
+		size: [12, 5],
+		rows: [
+			[
+				`=ARRAYFORMULA(IF(${mixColumn(1)}="";"";${mixColumn(1)}))`,
+				`=ARRAYFORMULA(IF(${mixColumn(1)}="";"";"{mass}"))`,
+				'=IF(ISERROR({job}mix_total);{job}mix_total;IF({job}mix_total=0;"";ARRAYFORMULA(IF({at:Tones.mix_weights}="";"";{at:Tones.mix_weights}*(1+N({at:Cure.paste})/{job}mix_total)))))',
+				`=ARRAYFORMULA(IF(ISNUMBER(${mixColumn(10)});${mixColumn(10)};""))`,
+				`=ARRAYFORMULA(IF(ISNUMBER(${mixColumn(11)});${mixColumn(11)};""))`,
+			],
+		],
+	},
+	{
+		at: "A97",
+		look: "result",
+		size: [4, 5],
+		rows: [
+			[
+				'=TRANSPOSE(ARRAYFORMULA(IF({job}pigments="";"";{job}pigments)))',
+				'=ARRAYFORMULA(IF(A97:A100="";"";"g"))',
+				'=IF(ISERROR(SUM({at:Tones.pigment_totals})+SUM({at:Cure.paste_pigment}));SUM({at:Tones.pigment_totals})+SUM({at:Cure.paste_pigment});TRANSPOSE(ARRAYFORMULA(IF(ISNUMBER({at:Tones.pigment_totals});{at:Tones.pigment_totals}+IF(ISNUMBER({at:Cure.paste_pigment});{at:Cure.paste_pigment};0);""))))',
+				'=ARRAYFORMULA(IF(A97:A100="";"";IFERROR(VLOOKUP(A97:A100;{at:Pigments.pigments};7;0);"")))',
+				'=ARRAYFORMULA(IF(A97:A100="";"";IFERROR(VLOOKUP(A97:A100;{at:Pigments.pigments};8;0);"")))',
+			],
+		],
+	},
+	{
+		at: "A101",
+		look: "result",
+		rows: [
+			[
+				"Sealer",
+				"{coating}",
+				"={at:Cure.sealer}",
+				`=IF(N(IFERROR(${stocked("A101", 6)}*${stocked("A101", 7)};0))>0;${stocked("A101", 6)};1)`,
+				`=IF(N(IFERROR(${stocked("A101", 6)}*${stocked("A101", 7)};0))>0;${stocked("A101", 7)};{studio:sealer_price})`,
+			],
+		],
+	},
+	{
+		at: "A102",
+		look: "result",
+		size: [8, 5],
+		rows: [
+			[
+				'=ARRAYFORMULA(IF(A73:A80="";"";A73:A80))',
+				'=ARRAYFORMULA(IF(A73:A80="";"";B73:B80))',
+				'=ARRAYFORMULA(IF(C73:C80="";"";C73:C80*1))',
+				`=ARRAYFORMULA(IF(D73:D80<>"";D73:D80;IF(A73:A80="";"";IFERROR(${stocked("A73:A80", 6)};IF(E73:E80="";"";1)))))`,
+				`=ARRAYFORMULA(IF(E73:E80<>"";E73:E80;IF(A73:A80="";"";IFERROR(${stocked("A73:A80", 7)};""))))`,
+			],
+		],
+	},
+];
+
+export const buyBlocks: readonly Block[] = [
+	...moldBlocks,
+	{ at: "A83", look: "total", rows: [["Materials and what to buy"]] },
+	{
+		at: "A84",
+		look: "heading",
+		wrap: true,
+		rows: [
+			[
+				"Material",
+				"Unit",
+				"Needed",
+				"Pack",
+				"Pack price",
+				"Its part in the cost",
+				"On hand, from Stock",
+				"Packs to buy",
+				"To pay",
+				"Mind",
+			],
+		],
+	},
+	...neededBlocks,
+	{
+		at: "C85",
+		look: "result",
+		size: [25, 3],
+		formats: ["number", "number", "money"],
+	},
+	{
+		at: "F85",
+		look: "result",
+		size: [25, 1],
+		rows: [
+			[
+				`=ARRAYFORMULA(IF(ISERROR(C85:C109);C85:C109;IF(C85:C109="";"";IF(C85:C109=0;0;IF(${COUNTED}*ISNUMBER(E85:E109);C85:C109/D85:D109*E85:E109;IF(L85:L109=1;"";"Look: no price"))))))`,
+			],
+		],
+		formats: "money",
+	},
+	{
+		at: "G85",
+		look: "result",
+		size: [25, 1],
+		rows: [
+			[
+				`=ARRAYFORMULA(IF(A85:A109="";"";MMULT(${lots(FACTOR)};IF(ISNUMBER(${stockColumn(2)});${stockColumn(2)};0))))`,
+			],
+		],
+		formats: "number",
+	},
+	{
+		at: "H85",
+		look: "result",
+		size: [25, 1],
+		rows: [
+			[
+				`=IF(ISERROR(SUM(C85:C109));SUM(C85:C109);IF(SUM(C85:C109)=0;"";PACKS_TO_BUY(${counted("C")};${counted("G")};${counted("D")})))`,
+			],
+		],
+		formats: "whole",
+	},
+	{
+		at: "I85",
+		look: "result",
+		size: [25, 2],
+		rows: [
+			[
+				'=ARRAYFORMULA(IF(ISNUMBER(H85:H109)*ISNUMBER(E85:E109);H85:H109*E85:E109;""))',
+				`=ARRAYFORMULA(IF(A85:A109="";"";IF(MMULT(${lots(`(${FACTOR})=0`)};IF(ISNUMBER(${stockColumn(2)});1;0))>0;"Look: Stock has some in another unit, left out";"")))`,
+			],
+		],
+		formats: ["money", "text"],
+	},
+	{
+		at: "L85",
+		look: "result",
+		size: [12, 1],
+		rows: [[`=ARRAYFORMULA(IF(${mixColumn(6)}=1;1;0))`]],
+	},
+	{ at: "A110", look: "total", rows: [["Together"]] },
+	{ at: "F110", look: "total", rows: [["=SUM(F85:F109)"]], formats: "money" },
+	{ at: "I110", look: "total", rows: [["=SUM(I85:I109)"]], formats: "money" },
+	{
+		at: "A111",
+		look: "note",
+		rows: [
+			[
+				"Waste of the mix is in these amounts already. A job pays for what it uses; whole packs to buy leave the rest on the shelf. Water is free.",
+			],
+		],
+	},
+];

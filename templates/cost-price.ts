@@ -1,0 +1,340 @@
+import type { Block } from "../src/template/plan";
+
+const COLUMNS = ["B", "C", "D"];
+/** Number of the what-if that the price is taken from. */
+const CHOSEN = "$L$3";
+/** What the card company keeps, as a share of the price without tax. */
+const FEE = "$L$4";
+const chosen = (row: number) => `INDEX(B${row}:D${row};${CHOSEN})`;
+
+/** The answers that a partner looks for first. */
+const summaryBlocks: readonly Block[] = [
+	{
+		at: "A3",
+		look: "label",
+		rows: [
+			["Price without tax, change orders in it"],
+			["Cost"],
+			["Margin"],
+			["Hours of work"],
+			["In order"],
+			["Cost as it came out"],
+		],
+	},
+	{
+		at: "B3",
+		look: "total",
+		rows: [['=IF(L5=0;"";B25+L6)']],
+		formats: "money",
+		name: "price",
+	},
+	{
+		at: "B4",
+		look: "total",
+		rows: [['=IF(L5=0;"";B49)']],
+		formats: "money",
+		slot: "cost",
+	},
+	{
+		at: "B5",
+		look: "total",
+		rows: [['=IF(ISERROR(B4);B4;IF(N(B3)=0;"";(B3-B4)/B3))']],
+		formats: "share",
+		slot: "margin",
+	},
+	{
+		at: "B6",
+		look: "total",
+		rows: [[`=IF(L5=0;"";G68*${chosen(12)})`]],
+		formats: "number",
+		slot: "hours",
+	},
+	{
+		at: "B7",
+		look: "result",
+		rows: [
+			[
+				'=IF(ISERROR(L5)+ISERROR(B3)+ISERROR(B4)+ISERROR(I110)>0;"Look: a cell of this tab shows an error: point at it to read why";IF(L5=0;"Look: there is nothing to price yet";IF(COUNTIF(F85:F109;"Look*")>0;"Look: "&COUNTIF(F85:F109;"Look*")&" materials have no price: the cost leaves them out";IF(MIN(G61:G67;C85:C109;B54:B57;C30:C35)<0;"Look: an amount is below 0";IF(B3<B4;"Look: the price is below cost";"fine")))))',
+			],
+		],
+		slot: "price_met",
+	},
+	{
+		at: "B8",
+		look: "result",
+		rows: [
+			[
+				'=IF(L5=0;"";IF((COUNT(I61:I67)=0)*(B50="");"not known yet";(IF(B50="";B42;B50*1)+SUM(ARRAYFORMULA(IF(I61:I67="";G61:G67*' +
+					chosen(12) +
+					";I61:I67*1)))*{studio:labor_rate})*(1+{studio:overhead})+B46+B47+B48))",
+			],
+		],
+		formats: "money",
+		slot: "came_to",
+		align: "right",
+	},
+];
+
+/** Three plans side by side, and the one that the price is taken from. */
+const whatIfBlocks: readonly Block[] = [
+	{
+		at: "A10",
+		look: "heading",
+		rows: [["What if", "as planned", "tighter", "rush"]],
+		align: "left",
+	},
+	{
+		at: "A11",
+		look: "label",
+		rows: [
+			["Margin wanted"],
+			["Hours, of those below"],
+			["Materials, of those below"],
+			["Change to the price"],
+			["Cost without card fee"],
+			["Price for the margin"],
+			["Price"],
+			["Cost"],
+			["Left over"],
+			["Margin left"],
+		],
+	},
+	{
+		at: "B11",
+		look: "result",
+		rows: [["={studio:margin}"], [1], [1], [0]],
+		formats: "share",
+	},
+	{
+		at: "C11",
+		look: "input",
+		rows: [
+			[0.3, 0.35],
+			[0.9, 1.15],
+			[1, 1.05],
+			[0, 0.1],
+		],
+		formats: "share",
+		slot: "what_ifs",
+	},
+	{
+		at: "B15",
+		look: "result",
+		rows: [
+			COLUMNS.map(
+				(column) =>
+					`=IF($L$5=0;"";($L$7*${column}13+$L$8*${column}12)*(1+{studio:overhead})*(1+{studio:remake})+$L$9)`,
+			),
+		],
+		formats: "money",
+	},
+	{
+		at: "B16",
+		look: "result",
+		size: [1, 3],
+		rows: [
+			[
+				`=IF(ISERROR(B15);B15;IF(B15="";"";TRANSPOSE(PRICE_FOR_MARGIN(B15:D15;ARRAYFORMULA(B11:D11+${FEE})))))`,
+			],
+		],
+		formats: "money",
+	},
+	{
+		at: "B17",
+		look: "total",
+		rows: [
+			COLUMNS.map(
+				(column) =>
+					`=IF(ISERROR($B$16);$B$16;IF(${column}16="";"";ROUND(${column}16*(1+${column}14);2)))`,
+			),
+			COLUMNS.map(
+				(column) =>
+					`=IF(ISERROR(${column}17);${column}17;IF(${column}17="";"";${column}15+${column}17*${FEE}))`,
+			),
+			COLUMNS.map(
+				(column) =>
+					`=IF(ISERROR(${column}17);${column}17;IF(${column}17="";"";${column}17-${column}18))`,
+			),
+		],
+		formats: "money",
+	},
+	{
+		at: "B20",
+		look: "total",
+		size: [1, 3],
+		rows: [
+			[
+				'=IF(ISERROR(B18);B18;IF(N(B17)=0;"";TRANSPOSE(MARGIN_OF(B17:D17;B18:D18))))',
+			],
+		],
+		formats: "share",
+	},
+	{
+		at: "A21",
+		look: "note",
+		rows: [
+			[
+				"The card fee is a share of all that the client pays, tax too; a price covers it and the margin. Cost: materials and work, overhead on both, the remake allowance on all three; then travel.",
+			],
+		],
+	},
+	{
+		at: "A23",
+		look: "label",
+		rows: [
+			["Price from"],
+			["Or this price, without tax"],
+			["Price without change orders"],
+			["Paid by card, share"],
+		],
+	},
+	{
+		at: "B23",
+		look: "input",
+		rows: [["as planned"]],
+		formats: "text",
+		slot: "price_from",
+		align: "right",
+	},
+	{
+		at: "B24",
+		look: "input",
+		size: [1, 1],
+		formats: "money",
+		slot: "price_typed",
+	},
+	{
+		at: "B25",
+		look: "total",
+		rows: [[`=IF(L5=0;"";IF(B24="";${chosen(17)};ROUND(B24*1;2)))`]],
+		formats: "money",
+		slot: "base_price",
+	},
+	{ at: "B26", look: "input", rows: [[1]], formats: "share", slot: "by_card" },
+];
+
+/** What the client asked for afterwards. */
+const changeBlocks: readonly Block[] = [
+	{ at: "A28", look: "total", rows: [["Change orders"]] },
+	{
+		at: "A29",
+		look: "heading",
+		rows: [["What", "Price", "Its cost", "Agreed on"]],
+	},
+	{
+		at: "A30",
+		look: "input",
+		size: [6, 4],
+		formats: ["text", "money", "money", "date"],
+		slot: "change_orders",
+		once: true,
+	},
+	{ at: "A30", look: "input", size: [6, 2], slot: "changes_shown" },
+	{ at: "D30", look: "input", size: [6, 1], slot: "changes_agreed" },
+	{
+		at: "E30",
+		look: "result",
+		size: [6, 1],
+		rows: [
+			[
+				'=ARRAYFORMULA(IF((A30:A35="")*(B30:B35="")*(C30:C35="");"";IF(ISNUMBER(D30:D35);"on the quote";"not agreed: not on the quote")))',
+			],
+		],
+	},
+];
+
+/** Every part of the cost, by the plan that the price is taken from. */
+const moneyBlocks: readonly Block[] = [
+	{
+		at: "A37",
+		look: "heading",
+		rows: [["Where the cost is", "Money", "Of cost"]],
+	},
+	{
+		at: "A38",
+		look: "label",
+		rows: [
+			["Mix, its waste and the paste in it"],
+			["Pigment"],
+			["Sealer"],
+			[
+				'=IF(COUNT(C73:C80)=0;"Mold and other goods: none typed yet";"Mold and other goods")',
+			],
+			["Materials together"],
+			["Work"],
+			["Overhead on both"],
+			["Remake allowance"],
+			["Travel and outside help"],
+			["Card fee, on the quote's total"],
+			["Change orders"],
+			["Cost"],
+			["Spent on materials, when it is done"],
+		],
+	},
+	{
+		at: "B38",
+		look: "result",
+		rows: [
+			[`=SUM(F85:F96)*${chosen(13)}`],
+			[`=SUM(F97:F100)*${chosen(13)}`],
+			[`=SUM(F101)*${chosen(13)}`],
+			[`=SUM(F102:F109)*${chosen(13)}`],
+			["=SUM(B38:B41)"],
+			[`=L8*${chosen(12)}`],
+			["=(B42+B43)*{studio:overhead}"],
+			["=(B42+B43+B44)*{studio:remake}"],
+			["=L9"],
+			[`=IF(L5=0;0;(B25+L6)*${FEE})`],
+			["=L10"],
+			["=SUM(B42:B48)"],
+		],
+		formats: "money",
+	},
+	{
+		at: "C38",
+		look: "result",
+		size: [11, 1],
+		rows: [['=IF(ISERROR(B49);B49;IF(B49=0;"";ARRAYFORMULA(B38:B48/B49)))']],
+		formats: "share",
+	},
+	{
+		at: "B50",
+		look: "input",
+		size: [1, 1],
+		formats: "money",
+		slot: "spent",
+		once: true,
+	},
+	{ at: "A52", look: "total", rows: [["Travel and outside help"]] },
+	{ at: "A53", look: "heading", rows: [["What", "Money"]] },
+	{
+		at: "A54",
+		look: "input",
+		size: [4, 2],
+		formats: ["text", "money"],
+		slot: "travel",
+	},
+	{
+		at: "L3",
+		look: "result",
+		rows: [
+			['=IF(B23="";1;MATCH(B23;B10:D10;0))'],
+			["={studio:card_fee}*B26*(1+{studio:tax})"],
+			["={job}mix_total"],
+			["=SUM(ARRAYFORMULA(IF(ISNUMBER(D30:D35);ROUND(B30:B35*1;2);0)))"],
+			["=SUM(F85:F109)"],
+			["=SUM(H61:H67)"],
+			['=SUM(ARRAYFORMULA(IF(B54:B57="";0;B54:B57*1)))'],
+			[
+				'=SUM(ARRAYFORMULA(IF(ISNUMBER(D30:D35);IF(C30:C35="";0;C30:C35*1);0)))',
+			],
+		],
+	},
+];
+
+export const priceBlocks: readonly Block[] = [
+	...summaryBlocks,
+	...whatIfBlocks,
+	...changeBlocks,
+	...moneyBlocks,
+];
