@@ -141,7 +141,9 @@ export function openLine(ask: Ask, job: number, changed: () => void): Line {
 			taken,
 		}),
 		look,
-		choose: (load) => void asked(() => ask("mixerChoose", job, load)),
+		choose: (load) =>
+			// What the cells work out for this load can be read only in another call.
+			void asked(() => ask("mixerChoose", job, load)).then(look),
 		write(cell, value) {
 			const state = now();
 			if (!state || valueAt(state, cell) === value) return;

@@ -92,7 +92,7 @@ function Finished({ now, load, walk, choose, record }: Props & { walk: Walk }) {
 	if (walk.steps.length === 0)
 		return (
 			<p class="hint">
-				Nothing to weigh yet: the job has no pieces, mix or tones.
+				Nothing to weigh in this load yet: it takes pieces, a mix and tones.
 			</p>
 		);
 	const next = now.loads.find(({ number }) => number > load.number);
