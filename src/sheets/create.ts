@@ -1,9 +1,10 @@
 /** Creates a job: reads everything, plans in memory, writes last, and takes everything back if it cannot finish. */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
-import type { JobInput } from "../template/job";
+import type { Slots } from "../template/plan";
 import { cellsOf } from "./cells";
 import { checkedFields } from "./input";
+import { freeJobsRow, lastJob, linkTo } from "./jobsrow";
 import { waitForTurn } from "./lock";
 import type { JobMade } from "./messages";
 import {
@@ -24,17 +25,21 @@ import { writePages } from "./write";
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
 /** What was read of the workbook before anything is written. */
-interface Found {
+export interface Found {
 	number: number;
 	/** How many tabs there are. */
 	tabs: number;
 	studio: Studio;
+	/** Row of the Jobs tab that is free. */
+	row: number;
 }
 
 interface Plan {
 	/** Studio tabs where there are none, then the job's. */
 	pages: Page[];
 	made: JobMade;
+	/** The job's summary, as a formula writes it. */
+	summary: string;
 }
 
 /** The job's number and tabs. @throws InputError for a job that cannot be, Error when the workbook would not take it. */
@@ -42,60 +47,64 @@ export function createdJob(input: unknown): JobMade {
 	const job = checkedFields(input);
 	waitForTurn();
 	const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
-	const found = foundIn(spreadsheet, job);
-	return written(spreadsheet, planned(job, found), found.tabs);
-}
-
-function foundIn(spreadsheet: Spreadsheet, job: JobInput): Found {
 	const studio = readStudio(spreadsheet);
-	const sheets = spreadsheet.getSheets();
-	if (!studio) mayHaveStudio(sheets.map((sheet) => sheet.getName()));
-	return {
-		number: nextJobNumber((number) => isTaken(spreadsheet, number)),
-		tabs: sheets.length,
-		studio: studio ?? starterStudio(job.units),
-	};
+	if (!studio) mayHaveStudio(spreadsheet);
+	const found = placeFor(spreadsheet, studio ?? starterStudio(job.units));
+	const slots = jobSlots(job, knownOf(found.studio));
+	return written(spreadsheet, planned(found, slots), found);
 }
 
-/** Whether a job has this number, whatever its tabs are called now, or something else a name that it needs. */
-const isTaken = (spreadsheet: Spreadsheet, job: number): boolean =>
-	workbook().jobTabs.some(
-		(tab) =>
-			spreadsheet.getRangeByName(jobPrefix(job) + firstName(tab)) !== null ||
-			spreadsheet.getSheetByName(jobTabName(job, tab.name)) !== null,
+/** A number and a row for one more job. */
+export const placeFor = (spreadsheet: Spreadsheet, studio: Studio): Found => ({
+	number: nextJobNumber(
+		(number) => isTaken(spreadsheet, number),
+		lastJob(studio) + 1,
+	),
+	tabs: spreadsheet.getNumSheets(),
+	studio,
+	row: freeJobsRow(studio),
+});
+
+/** Whether a job has this number, whatever its tabs are called now, or its first tab's name is somebody else's. */
+function isTaken(spreadsheet: Spreadsheet, job: number): boolean {
+	const [first] = workbook().jobTabs;
+	if (!first) throw new Error("A job has no tabs");
+	return (
+		spreadsheet.getRangeByName(jobPrefix(job) + firstName(first)) !== null ||
+		spreadsheet.getSheetByName(jobTabName(job, first.name)) !== null
 	);
+}
 
 /** @throws InputError where the workbook has a tab of the person's own that is called like one of the studio's. */
-function mayHaveStudio(tabs: readonly string[]): void {
-	const there = new Set(tabs.map((name) => name.toLowerCase()));
+function mayHaveStudio(spreadsheet: Spreadsheet): void {
 	for (const { name } of workbook().studioTabs)
-		if (there.has(name.toLowerCase()))
+		if (spreadsheet.getSheetByName(name))
 			throw new InputError(
 				`This workbook has a tab named ${name} already, which the studio needs: rename yours, then try again`,
 			);
 }
 
-function planned(job: JobInput, { number, studio }: Found): Plan {
-	const slots = jobSlots(job, knownOf(studio));
+/** The pages to write; `filled` may still change those of the job. */
+export function planned(
+	{ number, studio }: Found,
+	slots: Slots,
+	filled: (page: Page) => Page = (page) => page,
+): Plan {
 	const { jobTabs } = workbook();
 	const jobNames = Object.fromEntries(
 		jobTabs.map(({ name }) => [name, jobTabName(number, name)]),
 	);
 	const tabs = { ...studio.tabs, ...jobNames };
-	const tokens: Tokens = {
-		units: studio.units,
-		job: jobPrefix(number),
-		tabs,
-		cells: { ...studio.cells, ...cellsOf(jobTabs, tabs) },
-	};
+	const cells = { ...studio.cells, ...cellsOf(jobTabs, tabs) };
+	const prefix = jobPrefix(number);
+	const tokens: Tokens = { units: studio.units, job: prefix, tabs, cells };
 	return {
 		pages: [
 			...(studio.exists ? [] : studioPages(studio)),
-			...jobTabs.map((tab) =>
-				pageOf({ tab, tokens, prefix: jobPrefix(number), slots }),
-			),
+			...jobTabs.map((tab) => filled(pageOf({ tab, tokens, prefix, slots }))),
 		],
 		made: { number, tabs: Object.values(jobNames) },
+		summary: cells["Job.summary"] ?? "",
 	};
 }
 
@@ -118,17 +127,28 @@ const knownOf = (studio: Studio): Known => ({
 	waste: typeof studio.waste === "number" ? studio.waste : "",
 });
 
-function written(
+/** Writes the pages and the job's row, or nothing. */
+export function written(
 	spreadsheet: Spreadsheet,
-	{ pages, made }: Plan,
-	tabsBefore: number,
+	plan: Plan,
+	{ tabs, studio, row }: Found,
 ): JobMade {
 	const open = spreadsheet.getActiveSheet();
-	const added: Added = { spreadsheet, open, tabs: [], names: [] };
+	const added: Added = { spreadsheet, open, tabs: [], names: [], cells: [] };
+	const { made } = plan;
 	try {
-		writePages(pages, added, tabsBefore);
-		const first = added.tabs.find(({ name }) => name === made.tabs[0]);
-		if (first) spreadsheet.setActiveSheet(first.sheet);
+		writePages(plan.pages, added, tabs);
+		const sheetOf = (tab: string | undefined) =>
+			added.tabs.find(({ name }) => name === tab)?.sheet;
+		const first = sheetOf(made.tabs[0]);
+		const jobs = studio.table("Jobs")?.getSheet() ?? sheetOf(studio.tabs.Jobs);
+		if (!first || !jobs) throw new Error("A tab was not made");
+		const cells = jobs.getRange(row, 1, 1, 2);
+		added.cells.push(cells);
+		cells.setFormulas([
+			[linkTo(first, made.number), `=ARRAYFORMULA(${plan.summary})`],
+		]);
+		spreadsheet.setActiveSheet(first);
 		SpreadsheetApp.flush();
 		return made;
 	} catch (error) {

@@ -6,12 +6,35 @@
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { JobInput, UnitSystem } from "../template/job";
+import { cellShown, checksOf } from "./checks";
+import { closedJob } from "./close";
+import { copiedJob } from "./copy";
 import { createdJob } from "./create";
 import { keepDraftText, keptDraftText } from "./draft";
 import { insertedFormula } from "./insert";
-import type { JobMade, PanelStart } from "./messages";
+import { closeAsked, copyAsked, recordAsked, removeAsked, told } from "./menu";
+import type {
+	JobChecks,
+	JobMade,
+	JobView,
+	MixerState,
+	PanelStart,
+	Recorded,
+	SwatchInput,
+	Weighed,
+	Weighing,
+} from "./messages";
+import { mixerOf, readMixer } from "./mixer";
+import { openJob } from "./openjob";
 import { showPanel } from "./panel";
+import { picturePut } from "./picture";
+import { poursRecorded, swatchRecorded } from "./record";
+import { removedJob } from "./remove";
 import { startOf } from "./start";
+import { viewOf } from "./view";
+import { loadChosen, weighed } from "./weigh";
+
+const file = () => SpreadsheetApp.getActiveSpreadsheet();
 
 /** Builds the add-on's menu, and touches nothing else: it runs before anybody has allowed anything. */
 export function onOpen(): void {
@@ -20,6 +43,11 @@ export function onOpen(): void {
 		.addItem("Use in this workbook", "useInThisWorkbook")
 		.addItem("Start a job", "startAJob")
 		.addItem("Open the panel", "openThePanel")
+		.addItem("Check this job", "checkThisJob")
+		.addItem("Record a pour", "recordAPour")
+		.addItem("Copy a job", "copyAJob")
+		.addItem("Close a job", "closeAJob")
+		.addItem("Remove a job", "removeAJob")
 		.addToUi();
 }
 
@@ -35,19 +63,44 @@ export function useInThisWorkbook(): void {
 	);
 }
 
-/** Opens the panel, which begins with a new job. */
+/** Opens the panel with a new job. */
 export function startAJob(): void {
-	showPanel();
+	showPanel({ view: "newjob" });
 }
 
 /** Opens the panel. */
 export function openThePanel(): void {
-	showPanel();
+	showPanel({});
+}
+
+/** Opens the panel with the checks of the job whose tab is open. */
+export function checkThisJob(): void {
+	showPanel({ view: "checks", job: openJob(file()) });
+}
+
+/** Puts what was weighed in the Pour log. */
+export function recordAPour(): void {
+	told(recordAsked);
+}
+
+/** Makes a job with the inputs of another. */
+export function copyAJob(): void {
+	told(copyAsked);
+}
+
+/** Keeps a finished job's tabs as values, hidden. */
+export function closeAJob(): void {
+	told(closeAsked);
+}
+
+/** Asks, then takes a job's tabs away. */
+export function removeAJob(): void {
+	told(removeAsked);
 }
 
 /** The studio and its jobs, for the panel. */
 export function panelStart(): PanelStart {
-	return startOf(SpreadsheetApp.getActiveSpreadsheet());
+	return startOf(file());
 }
 
 /** Writes the tabs of a job, all of them or none. */
@@ -75,4 +128,64 @@ export function keptDraft(): string {
 /** Puts a formula in the current cell and answers the cell's address. */
 export function insertFormula(formula: string): string {
 	return insertedFormula(formula);
+}
+
+/** The checks of a job, for the panel. */
+export function checkJob(job: number): JobChecks {
+	return checksOf(file(), job);
+}
+
+/** Opens the tab and the cell that a check names. */
+export function showCell(job: number, cell: string): string {
+	return cellShown(file(), job, cell);
+}
+
+/** What the panel needs beside the mixer. */
+export function mixerState(job: number): MixerState {
+	return mixerOf(readMixer(file(), job));
+}
+
+/** Writes one weight or note on the Pour card. */
+export function mixerWeigh(weighing: Weighing): Weighed {
+	return weighed(file(), weighing);
+}
+
+/** Chooses the load that the Pour card shows. */
+export function mixerChoose(job: number, load: number): MixerState {
+	return loadChosen(file(), job, load);
+}
+
+/** Puts every weighed load of a job in the Pour log. */
+export function recordPour(job: number): Recorded {
+	return poursRecorded(file(), job);
+}
+
+/** Adds a measured sample to the Swatches tab. */
+export function recordSwatch(swatch: SwatchInput): number {
+	return swatchRecorded(file(), swatch);
+}
+
+/** What the picture of a job is drawn from. */
+export function jobView(job: number): JobView {
+	return viewOf(file(), job);
+}
+
+/** Puts a picture on the Quote. */
+export function putPicture(job: number, png: string): string {
+	return picturePut(file(), job, png);
+}
+
+/** A repeat order: a new job with the inputs of this one. */
+export function copyJob(job: number): JobMade {
+	return copiedJob(file(), job);
+}
+
+/** Keeps a job's tabs as values, hidden. */
+export function closeJob(job: number): string[] {
+	return closedJob(file(), job);
+}
+
+/** Takes a job's tabs away; whoever calls it asks first. */
+export function removeJob(job: number): string[] {
+	return removedJob(file(), job);
 }

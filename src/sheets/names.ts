@@ -17,9 +17,16 @@ export function jobOfName(name: string): number | undefined {
 	return digits === undefined ? undefined : Number(digits);
 }
 
-/** Numbers of the jobs that the names speak of, ascending; a tab may be called whatever one likes. */
+/** The one name that a closed job keeps, on the first of its tabs. */
+export const CLOSED = "closed";
+
+/** Whether the job of this name is open: a closed one has its one name only. */
+const isOpen = (name: string): boolean =>
+	!name.toLowerCase().endsWith(`_${CLOSED}`);
+
+/** Numbers of the open jobs that the names speak of, ascending; a tab may be called whatever one likes. */
 export function jobNumbers(names: readonly string[]): number[] {
-	const numbers = names.flatMap((name) => jobOfName(name) ?? []);
+	const numbers = names.filter(isOpen).flatMap((name) => jobOfName(name) ?? []);
 	return [...new Set(numbers)].sort((a, b) => a - b);
 }
 
@@ -48,14 +55,18 @@ export function namedArea(
 export const jobTabName = (job: number, tab: string): string => `${job} ${tab}`;
 
 /**
- * A number that no job has, the next one where none is missing; asks of few numbers, however many jobs there are.
+ * A number that no job has, from this one on, the next where none is missing; asks of few numbers, however many jobs
+ * there are.
  */
-export function nextJobNumber(isTaken: (job: number) => boolean): number {
-	let taken = 0;
-	let free = 1;
+export function nextJobNumber(
+	isTaken: (job: number) => boolean,
+	from = 1,
+): number {
+	let taken = from - 1;
+	let free = from;
 	while (isTaken(free)) {
 		taken = free;
-		free *= 2;
+		free += Math.max(1, 2 * (free - from));
 	}
 	while (free - taken > 1) {
 		const between = Math.floor((taken + free) / 2);

@@ -53,8 +53,19 @@ export function readStudio(spreadsheet: Spreadsheet): Studio | undefined {
 			exists: true,
 			tabs,
 			cells: cellsOf(workbook().studioTabs, tabs, grown),
+			table: (name) => foundTab(found, name).range,
+			pours: once(() => rows("Pour log")),
 		},
 	);
+}
+
+/** The answer of the first call, again and again. */
+function once<T>(read: () => T): () => T {
+	let answer: { is: T } | undefined;
+	return () => {
+		answer ??= { is: read() };
+		return answer.is;
+	};
 }
 
 const byTab = <T>(

@@ -26,6 +26,12 @@ export interface Studio {
 	pigments: readonly (readonly Cell[])[];
 	/** The Jobs tab's rows, blank ones too. */
 	jobs: readonly (readonly Cell[])[];
+	/** The Pour log's rows, read when asked for. */
+	pours(): Rows;
+	/** Every setting by its key. */
+	setting(key: string): Cell;
+	/** The named table of each studio tab; undefined until there are tabs. */
+	table(tab: string): GoogleAppsScript.Spreadsheet.Range | undefined;
 }
 
 export type Rows = readonly (readonly Cell[])[];
@@ -48,9 +54,10 @@ export interface Read {
 
 export const studioFrom = (
 	{ setting, mixes, pigments, jobs }: Read,
-	rest: Pick<Studio, "exists" | "tabs" | "cells">,
+	rest: Pick<Studio, "exists" | "tabs" | "cells" | "table" | "pours">,
 ): Studio => ({
 	...rest,
+	setting,
 	units: unitsOf(setting("units")),
 	currency: String(setting("currency")),
 	mixerCapacity: setting("mixer_capacity"),
@@ -88,6 +95,12 @@ export function starterStudio(units: UnitSystem): Studio {
 			pigments: rows("pigments"),
 			jobs: [],
 		},
-		{ exists: false, tabs, cells: cellsOf(studioTabs, tabs) },
+		{
+			exists: false,
+			tabs,
+			cells: cellsOf(studioTabs, tabs),
+			table: () => undefined,
+			pours: () => [],
+		},
 	);
 }

@@ -10,6 +10,8 @@ export interface Added {
 	tabs: { name: string; sheet: Sheet }[];
 	/** Each is noted before it is set. */
 	names: string[];
+	/** Cells of an older tab that were blank. */
+	cells: GoogleAppsScript.Spreadsheet.Range[];
 }
 
 /** The message of whatever was thrown. */
@@ -17,8 +19,17 @@ export const reason = (error: unknown): string =>
 	error instanceof Error ? error.message : String(error);
 
 /** Takes the added names and tabs away, each whatever becomes of the others; what is left, in words. */
-export function takeBack({ spreadsheet, open, tabs, names }: Added): string[] {
+export function takeBack({
+	spreadsheet,
+	open,
+	tabs,
+	names,
+	cells,
+}: Added): string[] {
 	return [
+		...cells.flatMap((range) =>
+			left("a row of the Jobs tab", () => range.clearContent()),
+		),
 		...names.flatMap((name) =>
 			left(`the name ${name}`, () => removeName(spreadsheet, name)),
 		),

@@ -3,7 +3,10 @@ import type { Sidebar } from "../contract";
 import type { Call } from "./call";
 
 type HtmlOutput = GoogleAppsScript.HTML.HtmlOutput;
-type OutputMethods = Pick<HtmlOutput, "getContent" | "getTitle" | "setTitle">;
+type OutputMethods = Pick<
+	HtmlOutput,
+	"getContent" | "getTitle" | "setContent" | "setTitle"
+>;
 
 const KIND = "HtmlOutput";
 
@@ -11,6 +14,10 @@ function htmlOutput(call: Call, page: Sidebar): HtmlOutput {
 	const methods: OutputMethods = {
 		getContent: () => page.html,
 		getTitle: () => page.title,
+		setContent(content) {
+			page.html = String(content);
+			return served;
+		},
 		setTitle(title) {
 			page.title = String(title);
 			return served;

@@ -1,0 +1,75 @@
+/** A repeat order: the same job once more, without what belongs to its one pour. */
+import { placeFor, planned, written } from "./create";
+import { waitForTurn } from "./lock";
+import type { JobMade } from "./messages";
+import { blockArea, type Page } from "./page";
+import { type JobTab, readJob } from "./readjob";
+import type { Cell } from "./studio";
+
+/** The new job's number and tabs. */
+export function copiedJob(
+	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
+	job: number,
+): JobMade {
+	waitForTurn();
+	const { studio, tabs } = readJob(spreadsheet, job);
+	const found = placeFor(spreadsheet, studio);
+	const plan = planned(found, {}, (page) => {
+		const from = tabs.find(({ tab }) => tab.name === page.tab.name);
+		return from ? withTyped(page, from) : page;
+	});
+	return written(spreadsheet, plan, found);
+}
+
+/** The page with what was typed into the other job's tab, but for what was typed for one pour. */
+function withTyped(page: Page, from: JobTab): Page {
+	const repeated = repeatedCells(page);
+	return {
+		...page,
+		cells: page.cells.map((line, row) =>
+			line.map((cell, column) =>
+				repeated[row]?.[column] && !isFormula(cell.value)
+					? { ...cell, value: kept(from.values[row]?.[column]) }
+					: cell,
+			),
+		),
+	};
+}
+
+/** The template's own formula in an input stays: what it shows belongs to the other job. */
+const isFormula = (value: unknown): boolean =>
+	typeof value === "string" && value.startsWith("=");
+
+/** True for each cell of inputs that a repeat order takes over; a block over another decides. */
+function repeatedCells({ cells, tab }: Page): boolean[][] {
+	const repeated = cells.map((line) => line.map(() => false));
+	for (const block of tab.blocks) {
+		const area = blockArea(block);
+		for (let row = area.row; row < area.row + area.rows; row++)
+			for (let across = 0; across < area.columns; across++) {
+				const line = repeated[row];
+				if (line)
+					line[area.column + across] = block.look === "input" && !block.once;
+			}
+	}
+	return repeated;
+}
+
+/** As `setValues` takes it, texts marked; days as the number that a cell counts them by. */
+const kept = (cell: Cell | undefined): string | number | boolean => {
+	if (cell === undefined || cell === "") return "";
+	if (typeof cell === "string") return `'${cell}`;
+	if (typeof cell === "object") return serial(cell);
+	return cell;
+};
+
+const serial = (date: Date): number =>
+	Date.UTC(
+		date.getFullYear(),
+		date.getMonth(),
+		date.getDate(),
+		date.getHours(),
+		date.getMinutes(),
+	) /
+		86_400_000 +
+	25_569;

@@ -1,0 +1,46 @@
+/** A job's row on the Jobs tab: its number, which leads to its tabs, and its summary. */
+import { workbook } from "../../templates/index";
+import type { Area } from "./a1";
+import { firstName, namedArea } from "./names";
+import { freeRow } from "./rows";
+import type { Cell, Studio } from "./studio";
+
+type Range = GoogleAppsScript.Spreadsheet.Range;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+const TAB = "Jobs";
+
+/** The table's area in the template; it may be longer by now. */
+export function jobsArea(): Area {
+	const tab = workbook().studioTabs.find(({ name }) => name === TAB);
+	if (!tab) throw new Error("There is no Jobs tab");
+	return namedArea(tab, firstName(tab));
+}
+
+/** Row of the tab, from 1, that a new job's row goes to. */
+export const freeJobsRow = ({ exists, jobs }: Studio): number =>
+	jobsArea().row + 1 + (exists ? freeRow(jobs, 1, TAB) : 0);
+
+/** Row of the tab, from 1, that the job has; undefined where somebody took it away. */
+export function jobsRowOf({ jobs }: Studio, job: number): number | undefined {
+	const index = jobs.findIndex(([number]) => isNumber(number, job));
+	return index < 0 ? undefined : jobsArea().row + 1 + index;
+}
+
+const isNumber = (cell: Cell | undefined, job: number): boolean =>
+	cell !== "" && Number(cell) === job;
+
+/** The largest number on the tab, 0 where there is none. */
+export const lastJob = ({ jobs }: Studio): number =>
+	jobs.reduce((last, [number]) => {
+		const value = number === "" ? 0 : Number(number);
+		return Number.isInteger(value) ? Math.max(last, value) : last;
+	}, 0);
+
+/** The whole row. */
+export const jobsRange = (sheet: Sheet, row: number): Range =>
+	sheet.getRange(row, jobsArea().column + 1, 1, jobsArea().columns);
+
+/** `14`, and a click on it leads to the tab. */
+export const linkTo = (sheet: Sheet, job: number): string =>
+	`=HYPERLINK("#gid=${sheet.getSheetId()}";"${job}")`;

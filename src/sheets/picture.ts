@@ -1,0 +1,50 @@
+/** The picture on the Quote. */
+import { InputError } from "../calc/errors";
+import { waitForTurn } from "./lock";
+import { readJob } from "./readjob";
+import { throughout, wholly } from "./steps";
+
+const PNG = /^data:image\/png;base64,([A-Za-z0-9+/]+=*)$/;
+/** Two megabytes is what Sheets takes. */
+const MOST = 2_700_000;
+/** By it the picture is known from one that a person put there. */
+const TITLE = "Tonefold";
+
+/** Puts the picture at its place, then takes an earlier one away; answers the tab's name. */
+export function picturePut(
+	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
+	job: number,
+	png: string,
+): string {
+	const [, data] = PNG.exec(String(png)) ?? [];
+	if (data === undefined || data.length > MOST)
+		throw new InputError("The picture must be a PNG of at most 2 MB");
+	waitForTurn();
+	const read = readJob(spreadsheet, job, ["Quote"]);
+	const place = read.range("Quote.picture");
+	const sheet = place.getSheet();
+	const [column, row] = [place.getColumn(), place.getRow()];
+	const earlier = sheet
+		.getImages()
+		.filter((image) => image.getAltTextTitle() === TITLE);
+	const blob = Utilities.newBlob(
+		Utilities.base64Decode(data),
+		"image/png",
+		"picture.png",
+	);
+	let put: GoogleAppsScript.Spreadsheet.OverGridImage | undefined;
+	wholly("The picture was not put on the quote", [
+		{
+			act: () => {
+				put = sheet.insertImage(blob, column, row);
+			},
+			undo: () => put?.remove(),
+		},
+		{ act: () => put?.setAltTextTitle(TITLE), undo: () => undefined },
+	]);
+	throughout(
+		"The new picture is on the quote, and an earlier one is still under it",
+		earlier.map((image) => () => image.remove()),
+	);
+	return sheet.getName();
+}

@@ -1,0 +1,55 @@
+/** Several changes of the workbook as one: all of them, or none. */
+import { reason } from "./undo";
+
+export interface Step {
+	act(): unknown;
+	/** Puts back what was before, also where the change was not made or only begun. */
+	undo(): unknown;
+}
+
+/** A service that fails once mostly answers the next time. */
+function insistently(act: () => unknown): string | undefined {
+	try {
+		act();
+	} catch {
+		try {
+			act();
+		} catch (error) {
+			return reason(error);
+		}
+	}
+	return undefined;
+}
+
+/** Does all steps, or undoes what was begun, the last first. @throws Error that says whether the workbook is as it was. */
+export function wholly(failed: string, steps: readonly Step[]): void {
+	const begun: Step[] = [];
+	try {
+		for (const step of steps) {
+			begun.unshift(step);
+			step.act();
+		}
+		SpreadsheetApp.flush();
+	} catch (error) {
+		const left = begun.flatMap(({ undo }) => insistently(undo) ?? []);
+		throw new Error(
+			left.length === 0
+				? `${failed}, and the workbook is as it was. Try again. (${reason(error)})`
+				: `${failed} (${reason(error)}), and part of it could not be taken back (${left.join("; ")}): use Undo, or File, Version history`,
+		);
+	}
+}
+
+/**
+ * Does every step, each a second time when it fails: for what cannot be undone, such as a tab taken away.
+ *
+ * @throws Error that names the steps which failed twice.
+ */
+export function throughout(
+	failed: string,
+	steps: readonly (() => unknown)[],
+): void {
+	const left = steps.flatMap((step) => insistently(step) ?? []);
+	if (left.length > 0)
+		throw new Error(`${failed}. Choose it again to finish. (${left[0]})`);
+}
