@@ -262,7 +262,7 @@ export const stepBlocks: readonly Block[] = [
 				'=VALUE(SUBSTITUTE(SUBSTITUTE("{job}";"job";"");"_";""))',
 				"={job}title",
 				"={job}load",
-				"={at:Tones.mix}",
+				'=IF({at:Tones.mix}="";"";{at:Tones.mix})',
 				'=IF(ISERROR(S65);S65;TEXTJOIN("; ";TRUE;ARRAYFORMULA(IF((U65:U100="keep")+(U65:U100="pull off")>0;IFERROR(V65:V100&": "&TRIM(VLOOKUP(V65:V100;{at:Tones.dose_words};2;FALSE))&IF(AA65:AA100="";"";" ("&AA65:AA100&")");"");""))))',
 				...["45", "46", "47"].map(
 					(row) => `=IF(${ofLoad(row)}="";"";${ofLoad(row)})`,

@@ -126,6 +126,7 @@ export const weighBlocks: readonly Block[] = [
 	{
 		at: "M33",
 		look: "result",
+		slot: "water_check",
 		rows: [
 			[
 				'=IF(ISERROR(S20);"";IF(C6=0;"";IF(S16=0;IF(S18+N(C7)+N(S32)>0;"Look: no ingredient is all water: take it off by hand";"");IF(S18+N(C7)+N(S32)>S16;"Look: pigment, damp material and ice bring more water than the mix has";""))))',
@@ -147,6 +148,7 @@ export const weighBlocks: readonly Block[] = [
 	{
 		at: "S32",
 		look: "result",
+		slot: "ice",
 		rows: [
 			[
 				`=IF(OR(C6=0;${ofLoad("16")}<>"yes");0;ICE_FOR({studio:warmest_mix};${SOLIDS};${ofLoad("14")};${WATER};${ofLoad("15")};{studio:units}))`,

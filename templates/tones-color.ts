@@ -76,8 +76,9 @@ export const colorBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				"CIEDE2000. Half of people see 0.8 and accept 1.8 (Paravina 2015); 2 and 5 are common practice, no source.",
+				"By CIEDE2000: half of people see 0.8 and accept 1.8 (Paravina and others, 2015).",
 			],
+			["The words change at 2 and at 5: common practice, no source."],
 		],
 	},
 	{ at: "A29", look: "total", rows: [["Bucket fold or mold lay-up"]] },

@@ -82,9 +82,9 @@ export const sampleBlocks: readonly Block[] = [
 		slot: "sample_mix",
 		rows: [
 			[
-				'=IF(ISNUMBER(K44);ARRAYFORMULA(IF(ISNUMBER(B49:B60);ROUND((B49:B60/SUM(B49:B60)-IF(F49:F60=1;B49:B60/SUMIF(F49:F60;1;B49:B60)*J10;0))*K44/{studio:mix_division};0)*{studio:mix_division};""));"")',
+				`=IF(ISNUMBER(K44);ARRAYFORMULA(IF(ISNUMBER(B49:B60);ROUND((B49:B60/SUM(B49:B60)-IF(F49:F60=1;B49:B60/SUMIF(F49:F60;1;B49:B60)*J10;0))*K44*${GRAMS}/{studio:gram_division};0)*{studio:gram_division};""));"")`,
 			],
 		],
-		formats: "mass",
+		formats: "pigment",
 	},
 ];

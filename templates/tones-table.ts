@@ -5,11 +5,16 @@ export const GRAMS = 'IF({studio:units}="us";45359237/100000;1000)';
 
 const LETTERS = ["C", "D", "E", "F"];
 
-/** What the Pigments tab says of each pigment in row 14, in its column `column`; blank or 0 there is `blank`. */
-const pigmentFact = (column: number, blank: string) => {
-	const found = `VLOOKUP(C14:F14;{at:Pigments.pigments};${column};FALSE)`;
-	return `=ARRAYFORMULA(IF(C14:F14="";"";IFERROR(IF(ISNUMBER(${found});IF(${found}>0;${found};${blank});IF(${found}="";${blank};"Look: a number?"));"")))`;
-};
+/** What the Pigments tab says of each pigment in row 14, in this column. */
+const found = (column: number) =>
+	`VLOOKUP(C14:F14;{at:Pigments.pigments};${column};FALSE)`;
+
+const perPigment = (formula: string) =>
+	`=ARRAYFORMULA(IF(C14:F14="";"";${formula}))`;
+
+/** Weights are there that follow the plan as it is. */
+const FROZEN =
+	'IF(COUNT({at:Pour card.mixed};{at:Pour card.reserve_weights};{at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"fine")';
 
 /** Whether a typed dose or share cannot be; such a cell goes on as it is, for the function that names it. */
 const BAD_DOSES =
@@ -23,7 +28,7 @@ export const toneBlocks: readonly Block[] = [
 		slot: "tones_check",
 		rows: [
 			[
-				`=IF(B3="";"Choose the mix.";IF(COUNT(B49:B60)=0;"Look: there is no mix of this name on the Mixes tab";IF(COUNTA(A16:A21)=0;"Name the tones, and give each its share and doses.";IF(${BAD_DOSES};"Look: a dose is not between 0% and 100%: type 4% or 4/100";IF(COUNTA(B16:B21)>COUNT(B16:B21);"Look: a share is not a number: type 40% or 4/10";IF(COUNTA(C14:F14)>COUNT(C23:F23);"Look: a pigment is not on the Pigments tab: add it there";IF(COUNTIF(C24:F26;"Look*")>0;"Look: what the Pigments tab says of a pigment cannot be: see the rows under the tones";IF((B7<>"bucket fold")*(B7<>"mold lay-up")*(B7<>"");"Look: the way is bucket fold or mold lay-up";IF(B7<>"mold lay-up";IF(COUNT({at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"fine");IF(B8="";"Look: type how deep the toned face is";IF(COUNTIF(A16:A21;B9)=0;"Look: choose the tone that backs it";IF(COUNT({at:Pour card.weights})>0;"Weights are typed on the Pour card: a change here makes another plan, and the card will say so.";"fine"))))))))))))`,
+				`=IF(B3="";"Choose the mix.";IF(COUNT(B49:B60)=0;"Look: there is no mix of this name on the Mixes tab";IF(COUNTA(A16:A21)=0;"Name the tones, and give each its share and doses.";IF(${BAD_DOSES};"Look: a dose is not between 0% and 100%: type 4% or 4/100";IF(COUNTA(B16:B21)>COUNT(B16:B21);"Look: a share is not a number: type 40% or 4/10";IF(SUM(ARRAYFORMULA(IF((C16:F21<>"")*(C14:F14="");1;0)))>0;"Look: a dose stands under no pigment: name it above";IF(COUNTA(C14:F14)>COUNT(C23:F23);"Look: a pigment is not on the Pigments tab: add it there";IF(COUNTIF(C24:F26;"Look*")>0;"Look: what the Pigments tab says of a pigment cannot be: see the rows under the tones";IF((B7<>"bucket fold")*(B7<>"mold lay-up")*(B7<>"");"Look: the way is bucket fold or mold lay-up";IF(B7<>"mold lay-up";${FROZEN};IF(B8="";"Look: type how deep the toned face is";IF(COUNTIF(A16:A21;B9)=0;"Look: choose the tone that backs it";${FROZEN}))))))))))))`,
 			],
 		],
 	},
@@ -70,7 +75,9 @@ export const toneBlocks: readonly Block[] = [
 		align: "right",
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(C14:F14="";"";"of "&IFERROR(IF(VLOOKUP(C14:F14;{at:Pigments.pigments};4;FALSE)="cement";"cement";IF(VLOOKUP(C14:F14;{at:Pigments.pigments};4;FALSE)="dry mix";"dry mix";"binder"));"binder")))',
+				perPigment(
+					`IFERROR(IF(${found(4)}="cement";"of cement";IF(${found(4)}="dry mix";"of dry mix";IF((${found(4)}="binder")+(${found(4)}="")+(${found(4)}=0)>0;"of binder";"Look: of what?")));"of binder")`,
+				),
 			],
 		],
 	},
@@ -123,8 +130,8 @@ export const toneBlocks: readonly Block[] = [
 		look: "total",
 		rows: [
 			[
-				"=SUM(G16:G21)",
-				"=SUM(H16:H21)",
+				'=IF(ISERROR(G16);G16;IF(COUNT(G16:G21)=0;"";SUM(G16:G21)))',
+				'=IF(ISERROR(G16);G16;IF(COUNT(G16:G21)=0;"";SUM(H16:H21)))',
 				...["I", "J", "K", "L"].map(
 					(letter, i) =>
 						`=IF(ISERROR(G16);G16;IF(${LETTERS[i]}14="";"";SUM(${letter}16:${letter}21)))`,
@@ -172,7 +179,13 @@ export const toneBlocks: readonly Block[] = [
 		slot: "maxima",
 		look: "result",
 		size: [1, 4],
-		rows: [[pigmentFact(5, "1/10")]],
+		rows: [
+			[
+				perPigment(
+					`IFERROR(IF(ISNUMBER(${found(5)});IF(${found(5)}>0;${found(5)};1/10);IF(${found(5)}="";1/10;"Look: a number?"));"")`,
+				),
+			],
+		],
 		formats: "share",
 	},
 	{
@@ -182,7 +195,9 @@ export const toneBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(C14:F14="";"";IFERROR(IF(ISNUMBER(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE))*(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE)>0);IF(VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE)<=1;VLOOKUP(C14:F14;{at:Pigments.pigments};3;FALSE);"Look: above 100%");IF(VLOOKUP(C14:F14;{at:Pigments.pigments};2;FALSE)="liquid";"Look: share of pigment?";1));"Look: not there")))',
+				perPigment(
+					`IFERROR(IF(ISNUMBER(${found(3)})*(${found(3)}>0);IF(${found(3)}<=1;${found(3)};"Look: above 100%");IF((${found(3)}<>"")*(${found(3)}<>0);"Look: a number?";IF(${found(2)}="liquid";"Look: share of pigment?";1)));"Look: not there")`,
+				),
 			],
 		],
 		formats: "share",
@@ -191,11 +206,7 @@ export const toneBlocks: readonly Block[] = [
 		at: "C25",
 		look: "result",
 		size: [1, 4],
-		rows: [
-			[
-				'=ARRAYFORMULA(IF(C14:F14="";"";1/C24:F24+IF(VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE)="";0;VLOOKUP(C14:F14;{at:Pigments.pigments};6;FALSE))))',
-			],
-		],
+		rows: [[perPigment(`1/C24:F24+IF(${found(6)}="";0;${found(6)})`)]],
 		formats: "number",
 	},
 	{
@@ -204,7 +215,7 @@ export const toneBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=ARRAYFORMULA(IF(C14:F14="";"";IF(C15:F15="of cement";J6;IF(C15:F15="of dry mix";J7;1))))',
+				'=ARRAYFORMULA(IF(C14:F14="";"";IF(C15:F15="of cement";J6;IF(C15:F15="of dry mix";J7;IF(C15:F15="of binder";1;"Look: of what?")))))',
 			],
 		],
 		formats: "number",
@@ -214,11 +225,7 @@ export const toneBlocks: readonly Block[] = [
 		slot: "gram_prices",
 		look: "result",
 		size: [1, 4],
-		rows: [
-			[
-				'=ARRAYFORMULA(IF(C14:F14="";"";IFERROR(VLOOKUP(C14:F14;{at:Pigments.pigments};8;FALSE)/VLOOKUP(C14:F14;{at:Pigments.pigments};7;FALSE);"")))',
-			],
-		],
+		rows: [[perPigment(`IFERROR(${found(8)}/${found(7)};"")`)]],
 		formats: "number",
 	},
 	{

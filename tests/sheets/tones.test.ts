@@ -139,11 +139,14 @@ test("the sample is the smallest that both scales dose to 5%", async () => {
 		onScale(sample * 0.25 * gramsAKg, 0.1),
 		9,
 	);
-	// White cement, and water less what comes with the pigment, of 2 kg.
+	// White cement, and water less what comes with the pigment, of 2 kg, in grams.
 	await type([[TONES, "K45", "2"]]);
-	expect(number(TONES, "M49")).toBeCloseTo(onScale((2 * 46) / PARTS, 0.02), 9);
+	expect(number(TONES, "M49")).toBeCloseTo(
+		onScale((2000 * 46) / PARTS, 0.1),
+		9,
+	);
 	expect(number(TONES, "M52")).toBeCloseTo(
-		onScale(2 * (15.5 / PARTS - water), 0.02),
+		onScale(2000 * (15.5 / PARTS - water), 0.1),
 		9,
 	);
 	await type([[TONES, "K45", "0.1"]]);
@@ -167,7 +170,23 @@ describe("expected colors", { timeout: 60_000 }, () => {
 			...cells,
 		}).map(([column, text]) => ["Swatches", `${column}${row}`, text] as const);
 
-	test("say so where there are none", () => {
+	test("say so where there are none", async () => {
+		const cells = desk
+			.read("Swatches", "A5:M60")
+			.flatMap((row, down) =>
+				row.flatMap((cell, right) =>
+					cell === "" || (down === 0 && (right < 4 || right === 12))
+						? []
+						: [
+								[
+									"Swatches",
+									`${String.fromCharCode(65 + right)}${5 + down}`,
+									"",
+								] as const,
+							],
+				),
+			);
+		await type(cells);
 		expect(value(TONES, "N16")).toBe("");
 		expect(value(TONES, "Q16")).toBe(
 			"no color: no swatch of this mix, finish, sealing and state",
@@ -234,6 +253,19 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 		);
 		expect(desk.errorAt(TONES, "G16")).toBeDefined();
 		await type([[TONES, "C14", "Umber"]]);
+		expect(desk.errors()).toEqual([]);
+	});
+
+	test.each([
+		["D5", "of the sand", "binder"],
+		["C5", "140%", ""],
+		["C5", "most", ""],
+	])("%s of the Pigments tab as %s", async (cell, bad, good) => {
+		await type([["Pigments", cell, bad]]);
+		expect(value(TONES, "A12")).toMatch(/^Look: .*Pigments tab/);
+		expect(desk.errorAt(TONES, "G16")).toBeDefined();
+		expect(desk.errorAt("1 Pour card", "C20")).toBeDefined();
+		await type([["Pigments", cell, good]]);
 		expect(desk.errors()).toEqual([]);
 	});
 
