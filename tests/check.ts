@@ -2,6 +2,7 @@
 import { mkdirSync } from "node:fs";
 import { browserOrGetOne } from "./check/browser";
 import { closing } from "./check/closing";
+import { getLibreOffice } from "./check/libreoffice";
 import { run, type Step } from "./check/steps";
 import { ranTests } from "./check/tests";
 
@@ -21,6 +22,7 @@ const started = Date.now();
 const steps = Object.values(STEPS).map((step) => run(step));
 const built = steps.at(-1)?.passed === true;
 const browser = built ? browserOrGetOne() : undefined;
+if (built) getLibreOffice();
 const tests = built
 	? await ranTests(browser, process.argv.slice(2))
 	: undefined;
