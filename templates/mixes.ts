@@ -13,7 +13,10 @@ export const mixes: Tab = {
 			look: "note",
 			rows: [
 				[
-					"One row an ingredient, parts by mass. Starter mixes show the form: cast samples and read data sheets before using one.",
+					"A row an ingredient, parts by mass of the dry material. Starter mixes show the form; M45 is published, the others invented: cast samples and read data sheets before you use one.",
+				],
+				[
+					"Binder, cement and water are shares of the ingredient: a bagged blend may be 55% binder. Blank is none. Moisture and absorption where sand lies damp.",
 				],
 			],
 		},

@@ -15,6 +15,9 @@ export const pigments: Tab = {
 				[
 					"Of a liquid, state the share of pigment in it. Maximum dose as its maker states it, of cement; blank counts as 10%, the most ASTM C979 allows.",
 				],
+				[
+					"Blank form is powder, blank share 100%. Its doses are of what its maker states them of; Tones turns them into shares of binder. A tone color depends on the lot: note it on Stock.",
+				],
 			],
 		},
 		{

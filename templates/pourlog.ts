@@ -1,65 +1,151 @@
-import type { Tab } from "../src/template/plan";
+import type { Block, Tab } from "../src/template/plan";
+
+const HEADINGS = [
+	"Date",
+	"Job",
+	"Client and title",
+	"Load",
+	"Mix",
+	"Tones and doses reached",
+	"Spread, {length}",
+	"Mix, {temperature}",
+	"Air, {temperature}",
+	"Most off target",
+	"Minutes since the load before",
+	"Weighed by",
+	"Lots",
+	"Remarks",
+	"Result",
+	"Cost",
+	"Estimate",
+];
+
+const FORMATS: Block["formats"] = [
+	"date",
+	"whole",
+	"text",
+	"whole",
+	"text",
+	"text",
+	"number",
+	"temperature",
+	"temperature",
+	"share",
+	"whole",
+	"text",
+	"text",
+	"text",
+	"text",
+	"money",
+	"money",
+];
+
+/** Rows of pours in which the words that are looked for stand. */
+const FOUND =
+	'ISNUMBER(SEARCH($B$3;C20:C319&"|"&E20:E319&"|"&F20:F319&"|"&M20:M319&"|"&N20:N319&"|"&O20:O319))';
+
+const COLOR_FOUND = `ISNUMBER(SEARCH($B$3;INDEX({at:Swatches.swatches};0;1)&"|"&INDEX({at:Swatches.swatches};0;15)&"|"&INDEX({at:Swatches.swatches};0;17)))*({at:Swatches.colors}<>"")`;
+
+/** The last 12 rows of a table that are found, as they stand in it; blank cells stay blank. */
+const latest = (table: string, found: string) => {
+	const count = `SUMPRODUCT(${found}*1)`;
+	const rows = `ROW(${table})`;
+	return `=IF($B$3="";"";IF(${count}=0;"none";FILTER(ARRAYFORMULA(IF(${table}="";"";${table}));${found}*(${rows}>=LARGE(ARRAYFORMULA(IF(${found};${rows};0));MIN(12;${count}))))))`;
+};
 
 /** What each pour was. */
 export const pourLog: Tab = {
 	name: "Pour log",
-	rows: 305,
+	rows: 319,
 	widths: [
-		90, 60, 190, 60, 190, 190, 90, 90, 90, 90, 90, 90, 90, 190, 190, 90, 90,
+		90, 60, 190, 60, 190, 330, 90, 90, 90, 90, 90, 90, 90, 190, 190, 90, 90, 30,
+		190, 90, 90, 90, 60, 60, 60, 60, 60, 60, 60, 60, 90, 90, 90, 90, 190,
 	],
 	frozenRows: 5,
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Pour log"]] },
 		{
-			at: "A5",
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"Type a client, a word of a title, a mix, a tone or a lot: the last 12 pours that have it come below, and beside them the colors measured (Swatches with it in mix, lot or remark).",
+				],
+			],
+		},
+		{ at: "A3", look: "label", rows: [["Find"]] },
+		{ at: "B3", look: "input", size: [1, 2], formats: "text", slot: "find" },
+		{
+			at: "D3",
+			look: "result",
+			rows: [
+				[
+					`=IF($B$3="";"";IF(SUMPRODUCT(${FOUND}*1)=0;"No pour has this.";SUMPRODUCT(${FOUND}*1)&" found"))`,
+				],
+			],
+		},
+		{ at: "A5", look: "heading", wrap: true, rows: [HEADINGS] },
+		{ at: "S4", look: "total", rows: [["Colors measured"]] },
+		{
+			at: "S5",
 			look: "heading",
 			wrap: true,
 			rows: [
 				[
-					"Date",
-					"Job",
-					"Title",
-					"Load",
 					"Mix",
-					"Tones and doses reached",
-					"Spread",
-					"Mix temperature",
-					"Air temperature",
-					"Most off target",
-					"Minutes since the load before",
-					"Weighed by",
-					"Lots",
-					"Remarks",
-					"Result",
-					"Cost",
-					"Estimate",
+					"Finish",
+					"Sealed",
+					"State",
+					'=ARRAYFORMULA(IF({at:Swatches.swatch_pigments}="";"";{at:Swatches.swatch_pigments}))',
+					"",
+					"",
+					"",
+					"",
+					"",
+					"",
+					"",
+					"Color",
+					"Age, days",
+					"Lot",
+					"Date",
+					"Remark",
 				],
 			],
 		},
 		{
 			at: "A6",
+			look: "result",
+			size: [12, 17],
+			rows: [[latest("A20:Q319", FOUND)]],
+			formats: FORMATS,
+			slot: "found",
+		},
+		{
+			at: "S6",
+			look: "result",
+			size: [12, 17],
+			rows: [[latest("{at:Swatches.swatches}", COLOR_FOUND)]],
+			formats: [
+				"text",
+				"text",
+				"text",
+				"text",
+				...Array<"share">(8).fill("share"),
+				"text",
+				"whole",
+				"text",
+				"date",
+				"text",
+			],
+			slot: "found_colors",
+		},
+		{ at: "A19", look: "total", rows: [["Every pour, a row a load"]] },
+		{
+			at: "A20",
 			look: "input",
 			size: [300, 17],
 			name: "pours",
-			formats: [
-				"date",
-				"whole",
-				"text",
-				"whole",
-				"text",
-				"text",
-				"number",
-				"temperature",
-				"temperature",
-				"share",
-				"whole",
-				"text",
-				"text",
-				"text",
-				"text",
-				"money",
-				"money",
-			],
+			formats: FORMATS,
 		},
 	],
 };

@@ -10,6 +10,23 @@ export const swatches: Tab = {
 	frozenRows: 5,
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Swatches"]] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"Measure a sample flat, clean and as it will be used, three spots averaged, under daylight (D65) or with a meter: #rrggbb, or L*, a*, b* such as 52.1, 8.0, 14.2. At least two doses of each pigment, one undosed, 28 days old.",
+				],
+				[
+					'=IF(COUNTA(M6:M205)=0;"No swatch yet: cast small samples of your mix with 0%, 1%, 2% and 4% of each pigment, and note here what they became. Tones then shows the color to expect.";IF(COUNTIF(Q6:Q205;"invented*")>0;"Some swatches are invented, for the demo: clear them once you have your own.";""))',
+				],
+			],
+		},
+		{
+			at: "E4",
+			look: "note",
+			rows: [["Dose of each pigment, dry, of binder (its name below)"]],
+		},
 		{ at: "A5", look: "heading", rows: [["Mix", "Finish", "Sealed", "State"]] },
 		{
 			at: "E5",
@@ -51,5 +68,17 @@ export const swatches: Tab = {
 		{ at: "A6", look: "input", size: [200, 4], slot: "kinds" },
 		{ at: "E6", look: "input", size: [200, 8], slot: "doses" },
 		{ at: "M6", look: "input", size: [200, 1], slot: "colors" },
+	],
+	choices: [
+		{ range: "A6:A205", from: "studio_mix_names" },
+		{ range: "B6:B205", list: ["cast", "honed", "polished"] },
+		{ range: "C6:C205", list: ["sealed", "bare"] },
+		{ range: "D6:D205", list: ["dry", "damp"] },
+		{ range: "E5:L5", from: "studio_pigment_names" },
+		{
+			range: "E6:L205",
+			between: [0, 1],
+			help: "Dry pigment as a share of binder, for example 2%. Blank is none.",
+		},
 	],
 };
