@@ -3,7 +3,7 @@
  *
  * @source mulberry32, Tommy Ettinger (2017), public domain.
  */
-function uniform(seed: number): () => number {
+export function uniform(seed: number): () => number {
 	let state = seed;
 	return () => {
 		state = (state + 0x6d2b79f5) | 0;
