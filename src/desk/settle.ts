@@ -9,6 +9,7 @@ import {
 import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { TriggerCalculationController } from "@univerjs/sheets-formula";
 import type { Workbook } from "./book";
+import { lookAtOneTab } from "./calculation/one-tab";
 import { type Schedule, schedule } from "./calculation/schedule";
 import type { Engine } from "./contract";
 
@@ -129,6 +130,7 @@ function onEdit(
 }
 
 export function settler(engine: Engine, workbook: Workbook): Settler {
+	lookAtOneTab(engine);
 	const plan = schedule(engine, workbook);
 	let edits = 1;
 	let settled = 0;

@@ -90,19 +90,21 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 			),
 		];
 		const found = new Set(added);
-		for (const { sheetId, range } of changed)
+		const bySheet = new Map<string, Block[]>();
+		for (const { sheetId, range } of changed) {
 			for (const item of items.readersOf(sheetId, range)) found.add(item);
+			const ranges = bySheet.get(sheetId);
+			if (ranges) ranges.push(range);
+			else bySheet.set(sheetId, [range]);
+		}
 		const rules = dirtyRules(generator);
 		for (const item of items.all()) {
 			const { subUnitId, formulaId } = item.tree;
 			const isWrong =
 				formulaId === undefined
 					? shown(item) === BLOCKED ||
-						changed.some(
-							({ sheetId, range }) =>
-								sheetId === subUnitId &&
-								item.fills !== undefined &&
-								meet(range, item.fills),
+						(bySheet.get(subUnitId) ?? []).some(
+							(range) => item.fills !== undefined && meet(range, item.fills),
 						)
 					: rules.has(formulaId);
 			if (isWrong) found.add(item);
