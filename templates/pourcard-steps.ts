@@ -260,7 +260,7 @@ export const stepBlocks: readonly Block[] = [
 			[
 				'=IF({at:Job.pour_date}="";"";{at:Job.pour_date})',
 				'=VALUE(SUBSTITUTE(SUBSTITUTE("{job}";"job";"");"_";""))',
-				"={job}title",
+				"={at:Job.heading}",
 				"={job}load",
 				'=IF({at:Tones.mix}="";"";{at:Tones.mix})',
 				'=IF(ISERROR(S65);S65;TEXTJOIN("; ";TRUE;ARRAYFORMULA(IF((U65:U100="keep")+(U65:U100="pull off")>0;IFERROR(V65:V100&": "&TRIM(VLOOKUP(V65:V100;{at:Tones.dose_words};2;FALSE))&IF(AA65:AA100="";"";" ("&AA65:AA100&")");"");""))))',

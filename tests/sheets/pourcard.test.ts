@@ -15,7 +15,7 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => desk.dispose());
 
-const { value, number, sentence, type } = hands(() => desk);
+const { value, number, sentence, type, errors } = hands(() => desk);
 const CARD = "1 Pour card";
 const on = (cell: string, text: string) => [CARD, cell, text] as const;
 
@@ -81,7 +81,7 @@ describe("weigh out", { timeout: 60_000 }, () => {
 		expect(sentence(CARD, "U20")).toMatch(/moisture must be a number/);
 		expect(desk.errorAt(CARD, "C20")).toBeDefined();
 		await type([["Mixes", "I13", ""]]);
-		expect(desk.errors()).toEqual([]);
+		expect(errors()).toEqual([]);
 	});
 
 	test("too much of one raises the others, and says how much more", async () => {
@@ -143,7 +143,7 @@ describe("a mix that would get warm", { timeout: 60_000 }, () => {
 		expect(desk.errorAt(CARD, "C20")).toBeDefined();
 		expect(value(CARD, "A2")).toMatch(/^Look: a cell below shows an error/);
 		await type([on("E14", ""), on("E15", ""), on("E16", "")]);
-		expect(desk.errors()).toEqual([]);
+		expect(errors()).toEqual([]);
 	});
 });
 
@@ -242,7 +242,7 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 		const row = desk.read(CARD, "B60:R60")[0] ?? [];
 		expect(row.slice(1, 9)).toEqual([
 			1,
-			"Slab",
+			"Nobody (invented) · Slab",
 			1,
 			"White casting mix, invented",
 			expect.stringMatching(

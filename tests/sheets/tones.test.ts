@@ -11,7 +11,7 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => desk.dispose());
 
-const { value, number, sentence, type } = hands(() => desk);
+const { value, number, sentence, type, errors } = hands(() => desk);
 const TONES = "1 Tones";
 
 describe("doses as the pigment's maker states them", {
@@ -118,7 +118,7 @@ describe("mold lay-up", { timeout: 60_000 }, () => {
 		expect(desk.errorAt(TONES, "G16")).toBeDefined();
 		expect(desk.errorAt("1 Pour card", "C20")).toBeDefined();
 		await type([[TONES, "B7", "bucket fold"]]);
-		expect(desk.errors()).toEqual([]);
+		expect(errors()).toEqual([]);
 	});
 });
 
@@ -242,7 +242,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 			expect(desk.errorAt("1 Pour card", "C20")).toBeDefined();
 			expect(desk.errorAt("1 Pour card", "A65")).toBeDefined();
 			await type([[TONES, cell, good]]);
-			expect(desk.errors()).toEqual([]);
+			expect(errors()).toEqual([]);
 		},
 	);
 
@@ -253,7 +253,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 		);
 		expect(desk.errorAt(TONES, "G16")).toBeDefined();
 		await type([[TONES, "C14", "Umber"]]);
-		expect(desk.errors()).toEqual([]);
+		expect(errors()).toEqual([]);
 	});
 
 	test.each([
@@ -266,7 +266,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 		expect(desk.errorAt(TONES, "G16")).toBeDefined();
 		expect(desk.errorAt("1 Pour card", "C20")).toBeDefined();
 		await type([["Pigments", cell, good]]);
-		expect(desk.errors()).toEqual([]);
+		expect(errors()).toEqual([]);
 	});
 
 	test("a mix that is not there", async () => {
@@ -274,6 +274,6 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 		expect(value(TONES, "A12")).toMatch(/^Look: there is no mix/);
 		expect(value("1 Pour card", "A2")).toMatch(/no mix of this name/);
 		await type([[TONES, "B3", "White casting mix, invented"]]);
-		expect(desk.errors()).toEqual([]);
+		expect(errors()).toEqual([]);
 	});
 });
