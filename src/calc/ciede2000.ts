@@ -12,9 +12,14 @@ interface Hued {
 	hue: number;
 }
 
-/** √(C⁷ / (C⁷ + 25⁷)) */
-const saturation = (chroma: number): number =>
-	Math.sqrt(chroma ** 7 / (chroma ** 7 + 25 ** 7));
+const FULL = 25 ** 7;
+
+/** √(C⁷ / (C⁷ + 25⁷)), by products: they are much quicker than a power. */
+function saturation(chroma: number): number {
+	const cube = chroma * chroma * chroma;
+	const seventh = cube * cube * chroma;
+	return Math.sqrt(seventh / (seventh + FULL));
+}
 
 function hued({ l, a, b }: Lab, stretch: number): Hued {
 	const stretched = a * stretch;

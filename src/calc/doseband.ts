@@ -64,6 +64,10 @@ export function spread(draws: readonly Draw[], color: Lab): [number, number] {
 	return [at(0.1587), at(0.8413)];
 }
 
+/** Square of the plain distance: a quick guess at which of some colors is nearest. */
+const distance2 = (one: Lab, other: Lab): number =>
+	(one.l - other.l) ** 2 + (one.a - other.a) ** 2 + (one.b - other.b) ** 2;
+
 /** The step of least difference, by ever smaller strides, and a parabola through its neighbors. */
 function nearestStep(colorOf: (step: number) => Lab, color: Lab): number {
 	const known: number[] = [];
@@ -74,8 +78,11 @@ function nearestStep(colorOf: (step: number) => Lab, color: Lab): number {
 		return found;
 	};
 	let best = 0;
-	for (let step = 0; step <= STEPS; step += 8)
-		if (off(step) < off(best)) best = step;
+	let least = Number.POSITIVE_INFINITY;
+	for (let step = 0; step <= STEPS; step += 8) {
+		const distance = distance2(colorOf(step), color);
+		if (distance < least) [least, best] = [distance, step];
+	}
 	for (let stride = 4; stride >= 1; stride /= 2)
 		for (const step of [best - stride, best + stride])
 			if (off(step) < off(best)) best = step;

@@ -12,6 +12,6 @@ export function at<T>(place: string, work: () => T): T {
 	}
 }
 
-/** A name or another typed text as an error shows it, cut where it would fill the sentence. */
+/** A name or another typed text as an error shows it: on one line, cut where it would fill the sentence. */
 export const quoted = (name: string): string =>
-	`"${name.length > 60 ? `${name.slice(0, 60)}…` : name}"`;
+	`"${(name.length > 60 ? `${name.slice(0, 60)}…` : name).replace(/\s+/g, " ")}"`;

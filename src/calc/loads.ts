@@ -1,6 +1,6 @@
 /** Castings in mixer loads, as they are told to a person. */
 import { withRounding } from "./bins";
-import { InputError } from "./errors";
+import { InputError, quoted } from "./errors";
 import { sharedLoads } from "./sharing";
 import { sum } from "./tones";
 
@@ -61,7 +61,7 @@ function ownLoads({ name, massKg }: Casting, capacityKg: number): number {
 	const loads = Math.ceil(massKg / withRounding(capacityKg));
 	if (loads <= MOST_OWN_LOADS) return loads;
 	throw new InputError(
-		`castings: ${name} would take ${loads} loads of its own, more than ${MOST_OWN_LOADS}: check its mass and the capacity`,
+		`castings: ${quoted(name)} would take ${loads} loads of its own, more than ${MOST_OWN_LOADS}: check its mass and the capacity`,
 	);
 }
 

@@ -13,6 +13,9 @@ interface Side {
 	to: Corner;
 }
 
+/** More corners than these no person types, and each side is compared with every other. */
+const MOST_CORNERS = 2000;
+
 /** Points nearer than this share of the outline's size are one point: corners come from tapes and unit conversions. */
 const TOUCHING = 1e-9;
 
@@ -21,9 +24,13 @@ const TOUCHING = 1e-9;
  *
  * Shoelace formula: |Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ)| / 2. The first corner may be repeated as the last.
  *
- * @throws InputError when there are fewer than 3 corners, the area is zero, or sides cross or touch.
+ * @throws InputError when there are fewer than 3 corners or more than 2000, the area is zero, or sides cross or touch.
  */
 export function polygonAreaM2(corners: readonly Corner[]): number {
+	if (corners.length > MOST_CORNERS)
+		throw new InputError(
+			`points must be at most ${MOST_CORNERS} corners, got ${corners.length}`,
+		);
 	const size = extentM(corners);
 	const near = TOUCHING * size;
 	const open = withoutRepeatedEnd(corners, near);

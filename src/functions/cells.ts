@@ -30,8 +30,11 @@ const isDate = (cell: unknown): cell is Date =>
 	Object.prototype.toString.call(cell) === "[object Date]";
 
 /** A number as people write it: no noise of binary arithmetic. */
-export const plain = (value: number): string =>
-	String(Number(value.toPrecision(10)));
+export function plain(value: number): string {
+	const short = Number(value.toPrecision(10));
+	// The largest number there is, rounded up, is none.
+	return String(Number.isFinite(short) ? short : value);
+}
 
 const percent = (share: number): string => `${plain(share * 100)}%`;
 
@@ -53,14 +56,18 @@ export function filled(name: string, cell: unknown): unknown {
 
 /** Numbers up to here can be added up without end; beyond, a sum of weights is infinite and each share of it 0. */
 const LARGEST = 1e100;
+/** Products of a few numbers from here on are not 0. */
+const SMALLEST = 1e-100;
 
 /** A number in the unit it is typed in; TRUE, text and dates are no numbers. */
 export function numberIn(name: string, cell: unknown): number {
 	const value = filled(name, cell);
-	if (typeof value === "number" && Math.abs(value) <= LARGEST) return value;
-	if (typeof value === "number" && Number.isFinite(value))
+	const size = typeof value === "number" ? Math.abs(value) : Number.NaN;
+	if (size === 0 || (size >= SMALLEST && size <= LARGEST))
+		return value as number;
+	if (Number.isFinite(size))
 		throw new InputError(
-			`${name} is too large to calculate with, got ${came(value)}`,
+			`${name} is too ${size > 1 ? "large" : "small"} to calculate with, got ${came(value)}`,
 		);
 	throw new InputError(`${name} must be a number, got ${came(value)}`);
 }

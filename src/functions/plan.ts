@@ -14,8 +14,15 @@ interface PlanInput extends Dosing {
 	units: UnitSystem;
 }
 
+/** A longer table is a slip of the hand, and the search for the fewest vessels would take too long. */
+const MOST_TONES = 40;
+
 /** The plan's rows, left to right as the sheet function answers them. */
 export function planTable(input: PlanInput): CellValue[][] {
+	if (input.tones.length > MOST_TONES)
+		throw new InputError(
+			`tones must be at most ${MOST_TONES} rows for a plan, got ${input.tones.length}`,
+		);
 	const steps = pullOffSteps(input.tones);
 	const { weighed, units } = input;
 	blankBelow(steps.length, weighed);
@@ -46,8 +53,11 @@ function refusal(
 	{ row, typedKg, step, thereKg }: Parameters<Refused>[0],
 	units: UnitSystem,
 ): string {
-	const typed = shown(typedKg, scale(step), units);
-	const there = `${shown(thereKg, "mass", units)} is left in ${theVessel(step)}`;
+	// What is typed may be more than is left by the last digit only.
+	const close = Math.abs(typedKg - thereKg) < thereKg * 1e-4;
+	const digits = close ? 12 : 6;
+	const typed = shown(typedKg, scale(step), units, digits);
+	const there = `${shown(thereKg, "mass", units, digits)} is left in ${theVessel(step)}`;
 	if (typedKg < 0)
 		return `row ${row}: weighed must be 0 or more, got ${typed} (${there})`;
 	if (step.kind === "add")
@@ -63,8 +73,9 @@ const shown = (
 	massKg: number,
 	quantity: "mass" | "pigment",
 	units: UnitSystem,
+	digits: number,
 ): string =>
-	`${Number(fromSi(massKg, quantity, units).toPrecision(6))} ${unitName(quantity, units)}`;
+	`${Number(fromSi(massKg, quantity, units).toPrecision(digits))} ${unitName(quantity, units)}`;
 
 /** mixer, bucket A … bucket Z, bucket AA … */
 export function vesselName(vessel: Vessel): string {

@@ -1,5 +1,5 @@
 /** The table of tones and the names of its pigments, checked as a whole. */
-import { InputError } from "../calc/errors";
+import { InputError, quoted } from "../calc/errors";
 import type { Tone } from "../calc/tones";
 
 /**
@@ -16,7 +16,7 @@ export function unique(
 		const first = seen.get(name.toLowerCase());
 		if (first !== undefined)
 			throw new InputError(
-				`${what} must each have a name of their own, got "${name}" as number ${first + 1} and ${i + 1}`,
+				`${what} must each have a name of their own, got ${quoted(name)} as number ${first + 1} and ${i + 1}`,
 			);
 		seen.set(name.toLowerCase(), i);
 	}
@@ -53,7 +53,7 @@ export function tonesOf(
 		);
 		if (nameless >= 0)
 			throw new InputError(
-				`row ${row}: tones has a dose in column ${nameless + 3}, but pigments has only ${pigments.length} names`,
+				`row ${row}: tones has a dose in column ${nameless + 3}, but pigments has only ${pigments.length === 1 ? "1 name" : `${pigments.length} names`}`,
 			);
 		return { name, share, doses: more.slice(0, pigments.length) };
 	});

@@ -39,6 +39,11 @@ describe("folding", () => {
 	test.each([
 		[40, 1.5, "folds must be a whole number, 0 or more, got 1.5"],
 		[40, -1, "folds must be a whole number, 0 or more, got -1"],
+		[
+			40,
+			2000,
+			"folds must be fewer: after 2000 no width is left that a number can hold",
+		],
 		[0, 1, "start must be above 0 mm, got 0"],
 	])("refuses %d mm and %d folds", (start, n, message) => {
 		expect(() => width(start, n)).toThrow(message);

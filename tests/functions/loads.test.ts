@@ -46,7 +46,16 @@ describe("MIXER_LOADS", () => {
 		[[["a", 0]], 60, "castings row 1: mass must be above 0 kg, got 0"],
 		[[["a", 5]], 0, "capacity must be above 0 kg, got 0"],
 		[[["", ""]], 60, "castings is blank"],
-		[[["slab", 70_000]], 60, "castings: slab would take 1167 loads of its own"],
+		[
+			[["slab", 70_000]],
+			60,
+			'castings: "slab" would take 1167 loads of its own',
+		],
+		[
+			[["slab", 40]],
+			5e-324,
+			"capacity is too small to calculate with, got 5e-324",
+		],
 	])("refuses %j with %s", (rows, capacity, message) => {
 		expect(() => callFunction(MIXER_LOADS, [rows, capacity])).toThrow(message);
 	});

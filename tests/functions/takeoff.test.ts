@@ -108,6 +108,10 @@ describe("POLYGON_AREA", () => {
 			],
 			"points must be at least 3 different corners, got 2",
 		],
+		[
+			Array.from({ length: 2001 }, (_, i) => [i, i * i]),
+			"points must be at most 2000 corners, got 2001",
+		],
 	])("refuses %j", (points, sentence) => {
 		refused(() => callFunction(POLYGON_AREA, [points]), sentence);
 	});

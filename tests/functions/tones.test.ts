@@ -173,6 +173,11 @@ describe("PULL_OFF_PLAN", () => {
 			[[""], [60], [""], [41]],
 			"row 4: weighed is more than there is, got 41 kg: 30.15 kg is left in the mixer",
 		],
+		// 30 kg × (1 + 50% × 1%) = 30.15 kg are left; the two must not read alike
+		[
+			[[""], [60], [""], [30.1500001]],
+			"row 4: weighed is more than there is, got 30.1500001 kg: 30.15 kg is left in the mixer",
+		],
 		[
 			[[-1]],
 			"row 1: weighed must be 0 or more, got -1 kg (100 kg is left in the mixer)",
@@ -188,6 +193,13 @@ describe("PULL_OFF_PLAN", () => {
 		],
 	])("refuses what cannot have been weighed: %j", (weighed, message) => {
 		expect(() => plan(weighed)).toThrow(message);
+	});
+
+	test("more tones than one batch is dosed into are refused", () => {
+		const tones = Array.from({ length: 41 }, (_, i) => [`tone ${i}`, 1, 0.01]);
+		expect(() =>
+			callFunction(PULL_OFF_PLAN, [tones, [["p"]], 100, 0.5]),
+		).toThrow("tones must be at most 40 rows for a plan, got 41");
 	});
 
 	test.each([
@@ -216,7 +228,7 @@ describe("PULL_OFF_PLAN", () => {
 			"a dose without a pigment",
 			[["a", 1, 0.1, 0.2]],
 			[["p"]],
-			"tones has a dose in column 4, but pigments has only 1",
+			"tones has a dose in column 4, but pigments has only 1 name",
 		],
 		[
 			"no share at all",
@@ -229,6 +241,15 @@ describe("PULL_OFF_PLAN", () => {
 			[["a", -1, 0.1]],
 			[["p"]],
 			"share must be 0 or more, got -1",
+		],
+		[
+			"a name of several lines as one line",
+			[
+				["a\nb", 1, 0.1],
+				["a\nb", 1, 0.2],
+			],
+			[["p"]],
+			'tones must each have a name of their own, got "a b" as number 1 and 2',
 		],
 		[
 			"a dose typed in percent",

@@ -145,6 +145,16 @@ test.each<[SheetFunction, unknown[], string]>([
 		"water_mass must be above 0 kg, got 0",
 	],
 	[
+		WATER_TEMPERATURE_FOR,
+		[20, 100, 30, 5e-324],
+		"water_mass is too small to calculate with, got 5e-324",
+	],
+	[
+		ICE_FOR,
+		[15, 100, 30, 5e-324, 10],
+		"water_mass is too small to calculate with, got 5e-324",
+	],
+	[
 		ICE_FOR,
 		[10, 100, 30, 4, 10],
 		"target cannot be reached: it would take 122% of the mix water as ice, and 100% is all there is: cool the solids",

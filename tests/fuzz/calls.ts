@@ -1,0 +1,203 @@
+/** Calls of a sheet function: wild ones, and its own example with something wrong in it. */
+import fc from "fast-check";
+import type { SheetFunction } from "../../src/functions/declare";
+import { cell, number } from "./cells";
+
+/** A row a list, as Sheets passes a range; one cell comes as its value. */
+export type Argument = unknown;
+
+export interface Call {
+	fn: SheetFunction;
+	args: Argument[];
+}
+
+type Grid = readonly (readonly unknown[])[];
+
+const MANY_ROWS = 10_000;
+
+const gridOf = (value: Argument): Grid =>
+	(Array.isArray(value) ? value : [value]).map((row) =>
+		Array.isArray(row) ? row : [row],
+	);
+
+const argumentOf = (grid: Grid): Argument =>
+	grid.length === 1 && grid[0]?.length === 1 ? grid[0][0] : grid;
+
+const transposed = (grid: Grid): Grid =>
+	(grid[0] ?? []).map((_, column) => grid.map((row) => row[column]));
+
+/** The rows over and over; names get a number, since many must differ. */
+const repeated = (grid: Grid, rows: number): Grid =>
+	Array.from({ length: rows }, (_, i) =>
+		(grid[i % grid.length] ?? []).map((value, column) =>
+			typeof value === "string" && column === 0 && i >= grid.length
+				? `${value} ${i}`
+				: value,
+		),
+	);
+
+const withCell = (grid: Grid, at: number, value: unknown): Grid => {
+	const width = grid[0]?.length ?? 1;
+	const place = at % (grid.length * width);
+	return grid.map((row, r) =>
+		row.map((old, c) => (r * width + c === place ? value : old)),
+	);
+};
+
+/** Rows and columns of whatever cells there may be, and now and then very many rows. */
+const wildRange = fc
+	.tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 12 }))
+	.chain(([columns, rows]) =>
+		fc.array(
+			fc.array(fc.oneof(cell, number), {
+				minLength: columns,
+				maxLength: columns,
+			}),
+			{ minLength: rows, maxLength: rows },
+		),
+	)
+	.map((grid) => argumentOf(grid));
+
+const size = fc.oneof(
+	{ weight: 20, arbitrary: fc.integer({ min: 1, max: 30 }) },
+	{ weight: 2, arbitrary: fc.integer({ min: 30, max: 300 }) },
+	{ weight: 1, arbitrary: fc.constant(MANY_ROWS) },
+);
+
+/** Changes that a person's hand makes to an argument that was right. */
+const slip: fc.Arbitrary<(argument: Argument) => Argument> = fc.oneof(
+	{
+		weight: 8,
+		arbitrary: fc.tuple(fc.nat(), fc.oneof(cell, number)).map(
+			([at, value]) =>
+				(argument: Argument) =>
+					argumentOf(withCell(gridOf(argument), at, value)),
+		),
+	},
+	{
+		weight: 4,
+		arbitrary: fc
+			.tuple(fc.nat(), fc.double({ min: 0.01, max: 100, noNaN: true }))
+			.map(([at, times]) => (argument: Argument) => {
+				const grid = gridOf(argument);
+				const old = grid.flat()[at % grid.flat().length];
+				return argumentOf(
+					typeof old === "number" && Math.abs(old) < 1e300
+						? withCell(grid, at, old * times)
+						: grid,
+				);
+			}),
+	},
+	{
+		weight: 3,
+		arbitrary: size.map(
+			(rows) => (argument: Argument) =>
+				argumentOf(repeated(gridOf(argument), rows)),
+		),
+	},
+	{
+		weight: 2,
+		arbitrary: fc
+			.tuple(size, fc.array(fc.tuple(fc.nat(), number), { maxLength: 20 }))
+			.map(
+				([rows, changes]) =>
+					(argument: Argument) =>
+						argumentOf(
+							changes.reduce(
+								(grid, [at, value]) => withCell(grid, at, value),
+								repeated(gridOf(argument), Math.min(rows, 300)),
+							),
+						),
+			),
+	},
+	{
+		weight: 1,
+		arbitrary: fc.constant((argument: Argument) =>
+			argumentOf(transposed(gridOf(argument))),
+		),
+	},
+	{
+		weight: 1,
+		arbitrary: cell.map(
+			(value) => (argument: Argument) =>
+				argumentOf(gridOf(argument).map((row) => [...row, value])),
+		),
+	},
+	{
+		weight: 1,
+		arbitrary: fc.constant((argument: Argument) =>
+			argumentOf([
+				...gridOf(argument),
+				gridOf(argument)[0]?.map(() => "") ?? [],
+			]),
+		),
+	},
+	{ weight: 1, arbitrary: fc.constant(() => "") },
+);
+
+/** What fills an argument that the example leaves out. */
+const more = (fn: SheetFunction): fc.Arbitrary<Argument>[] =>
+	Object.values(fn.params)
+		.slice(fn.example.values.length)
+		.map(({ kind }) =>
+			kind === "units"
+				? fc.constantFrom<Argument>(undefined, "us", "metric", "", "US")
+				: fc.oneof(fc.constant(undefined), fc.constant(""), cell, wildRange),
+		);
+
+/** The example, one to three of its arguments changed. */
+const slipped = (fn: SheetFunction): fc.Arbitrary<Argument[]> =>
+	fc
+		.tuple(
+			fc.array(fc.tuple(fc.nat(), slip), { minLength: 1, maxLength: 3 }),
+			fc.boolean(),
+			fc.tuple(...more(fn)),
+		)
+		.map(([slips, whole, rest]) => {
+			const args = [...fn.example.values];
+			for (const [at, change] of slips) {
+				const place = at % args.length;
+				args[place] = change(args[place]);
+			}
+			return whole ? [...args, ...rest] : args;
+		});
+
+const wild = ({ params }: SheetFunction): fc.Arbitrary<Argument[]> =>
+	fc.array(fc.oneof(cell, wildRange), {
+		maxLength: Object.keys(params).length + 1,
+	});
+
+const shownValue = (value: unknown): string => {
+	const text =
+		value instanceof Date
+			? `date ${value.toISOString()}`
+			: JSON.stringify(value);
+	return text === undefined ? "" : Object.is(value, -0) ? "-0" : text;
+};
+
+const shownArgument = (argument: Argument): string => {
+	if (!Array.isArray(argument)) return cut(shownValue(argument));
+	const rows = gridOf(argument).map((row) => row.map(shownValue).join(", "));
+	return cut(`{${rows.slice(0, 40).join(" | ")}} (${rows.length} rows)`);
+};
+
+const cut = (text: string): string =>
+	text.length > 1500 ? `${text.slice(0, 1500)}… (${text.length} signs)` : text;
+
+/** The call as a person would write it, long ranges cut. */
+export const shownCall = ({ fn, args }: Call): string =>
+	`${fn.name}(${args.map(shownArgument).join("; ")})`;
+
+/** Calls of a function, most of them nearly right, so that they reach its arithmetic. */
+export const calls = (fn: SheetFunction): fc.Arbitrary<Call> =>
+	fc
+		.oneof(
+			{ weight: 4, arbitrary: slipped(fn) },
+			{ weight: 1, arbitrary: wild(fn) },
+		)
+		.map((args) => {
+			const call = { fn, args };
+			return Object.defineProperty(call, fc.toStringMethod, {
+				value: () => shownCall(call),
+			});
+		});
