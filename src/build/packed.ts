@@ -1,25 +1,36 @@
+/**
+ * The templates as one short text. The panel's page carries it, since each cell's call loads all of Code.js and needs
+ * none of it.
+ */
 import { gzipSync } from "node:zlib";
 import type { Plugin } from "esbuild";
 import { workbook } from "../../templates/index";
+import { LETTERS_TO_BYTES, lettersOf } from "./letters";
 
-/** The templates as one short text: a cell's call, which needs none of them, has the less to load. */
-const packed = (): string =>
-	gzipSync(JSON.stringify(workbook()), { level: 9 }).toString("base64");
+const OPENING = '<script type="text/plain" id="workbook">';
 
-/** Unpacks them with Apps Script's own service, once a call, for the calls that write a workbook. */
-const unpacking = (): string => `
+/** An element for the panel's page that holds the templates; the browser does nothing with it. */
+export const carriedTemplates = (): string =>
+	`${OPENING}${lettersOf(gzipSync(JSON.stringify(workbook()), { level: 9 }))}</script>`;
+
+/** Takes the templates out of the page with Apps Script's own services, once a call, for the calls that write. */
+const UNPACKING = `
+const packed = () =>
+	HtmlService.createHtmlOutputFromFile("Panel").getContent().split(${JSON.stringify(OPENING)})[1].split("<")[0];
+const bytesOf = ${LETTERS_TO_BYTES};
+const signed = (bytes) => Array.from(new Int8Array(bytes));
 let found;
 export const workbook = () =>
-	(found ??= JSON.parse(Utilities.ungzip(Utilities.newBlob(Utilities.base64Decode(
-		${JSON.stringify(packed())}), "application/x-gzip")).getDataAsString()));
+	(found ??= JSON.parse(Utilities.ungzip(Utilities.newBlob(signed(bytesOf(packed())), "application/x-gzip"))
+		.getDataAsString()));
 `;
 
-/** Puts the templates in as data, in place of the module that puts them together. */
+/** Puts the unpacking in place of the module that puts the templates together. */
 export const packedTemplates: Plugin = {
 	name: "packed-templates",
 	setup({ onLoad }) {
 		onLoad({ filter: /[\\/]templates[\\/]index\.ts$/ }, () => ({
-			contents: unpacking(),
+			contents: UNPACKING,
 			loader: "js",
 		}));
 	},

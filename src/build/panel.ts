@@ -3,6 +3,7 @@ import { build } from "esbuild";
 import { helpOf } from "../functions/help";
 import { registry } from "../functions/index";
 import { onlyWhatIsCalled } from "./declared";
+import { carriedTemplates } from "./packed";
 import { selfUnpacking } from "./selfunpacking";
 
 const ENTRY = join(import.meta.dirname, "../sidebar/main.tsx");
@@ -10,7 +11,7 @@ const ENTRY = join(import.meta.dirname, "../sidebar/main.tsx");
 /**
  * One page with the panel's script and style inside, since Apps Script serves no other files.
  *
- * What the functions say to a person is put in as data: the script would have to carry it through every cell's call.
+ * The page also carries the workbook's templates for the script. What the functions say to a person is put in as data: the script would have to carry it through every cell's call.
  */
 export async function bundlePanel(entry = ENTRY): Promise<string> {
 	const result = await build({
@@ -29,20 +30,24 @@ export async function bundlePanel(entry = ENTRY): Promise<string> {
 	});
 	const text = (extension: string): string =>
 		result.outputFiles.find(({ path }) => path.endsWith(extension))?.text ?? "";
-	return page(selfUnpacking(text(".js").trim()), text(".css").trim());
+	return page(selfUnpacking(styled(text(".css").trim(), text(".js").trim())));
 }
 
-const page = (script: string, style: string): string => `<!DOCTYPE html>
+/** The style goes into the script, where it is packed too. */
+const styled = (style: string, script: string): string =>
+	`document.head.append(Object.assign(document.createElement("style"),{textContent:${JSON.stringify(style)}}));${script}`;
+
+const page = (script: string): string => `<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <base target="_top">
 <title>Tonefold</title>
-<style>${style}</style>
 </head>
 <body>
 <div id="panel"></div>
 <script>${script}</script>
+${carriedTemplates()}
 </body>
 </html>
 `;

@@ -1,16 +1,17 @@
 /** The panel's script as a short text that unpacks itself: a third as long, and as quick to open. */
 import { deflateRawSync, inflateRawSync } from "node:zlib";
+import { bytesOf, LETTERS_TO_BYTES, lettersOf } from "./letters";
 
 const TOO_OLD =
 	"This browser cannot unpack the panel. A newer one can; everything also works in cells.";
 
 /** Unpacks with the browser's own stream and runs the script as one of the page's own. */
 export function selfUnpacking(script: string): string {
-	const packed = deflateRawSync(script, { level: 9 }).toString("base64");
+	const packed = lettersOf(deflateRawSync(script, { level: 9 }));
 	return `(async (packed) => {
 	const place = document.getElementById("panel");
 	try {
-		const bytes = Uint8Array.from(atob(packed), (sign) => sign.charCodeAt(0));
+		const bytes = Uint8Array.from((${LETTERS_TO_BYTES})(packed));
 		const plain = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
 		const script = document.createElement("script");
 		script.textContent = await new Response(plain).text();
@@ -23,6 +24,8 @@ export function selfUnpacking(script: string): string {
 
 /** The script that a page unpacks; nothing where it has none. */
 export function unpackedScript(html: string): string {
-	const [, packed = ""] = /\}\)\("([A-Za-z0-9+/]+=*)"\);/.exec(html) ?? [];
-	return inflateRawSync(Buffer.from(packed || "AwA=", "base64")).toString();
+	const [, packed] = /\}\)\("([!-~]*)"\);/.exec(html) ?? [];
+	return packed === undefined
+		? ""
+		: inflateRawSync(Uint8Array.from(bytesOf(packed))).toString();
 }

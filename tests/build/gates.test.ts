@@ -18,7 +18,8 @@ function onOpen(event) {
 const BUNDLE = `var tonefold_ = (() => { const call = (name, args) => 2 * args[0]; return { call }; })();`;
 
 const PANEL = `<!DOCTYPE html><html><head><style>p { color: #123; }</style></head>
-<body><script>document.title = "http://www.w3.org/2000/svg";</script></body></html>`;
+<body><script>document.title = "http://www.w3.org/2000/svg";</script>
+<script type="text/plain" id="workbook">text</script></body></html>`;
 
 const MANIFEST = {
 	timeZone: "Etc/UTC",
@@ -273,7 +274,7 @@ describe("panel", () => {
 
 	test("a script that ends early is refused", () => {
 		expect(withPanel(PANEL.replace("= ", '= "</script>" + '))).toEqual([
-			"Panel.html has 2 ends of a script, not 1",
+			"Panel.html has 3 ends of a script, not 2",
 		]);
 	});
 });

@@ -21,6 +21,6 @@ export function panelComplaints(html: string): string[] {
 		.map(([what]) => `Panel.html has ${what}`);
 	const scripts = html.match(/<\/script/gi)?.length ?? 0;
 	const elements =
-		scripts === 1 ? [] : [`Panel.html has ${scripts} ends of a script, not 1`];
+		scripts === 2 ? [] : [`Panel.html has ${scripts} ends of a script, not 2`];
 	return [...found, ...elements];
 }
