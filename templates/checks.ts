@@ -55,7 +55,7 @@ type Check = readonly [
 const checks: readonly Check[] = [
 	[
 		"Everything calculates",
-		`=IF(${CALCULATED.map(errorsIn).join("+")}>0;"Look: a cell shows an error: point at it to read why";IF({job}mix_total=0;"Look: there is nothing to pour yet";IF(({at:Tones.tones_check}="fine")+(LEFT({at:Tones.tones_check};7)="Weights")=0;IF(LEFT({at:Tones.tones_check};4)="Look";{at:Tones.tones_check};"Look: on the Tones tab: "&{at:Tones.tones_check});"fine")))`,
+		`=IF(${CALCULATED.map(errorsIn).join("+")}>0;IF(SUM(B11:B30)>40;"Look: there is room for 40 castings: split the job";"Look: a cell shows an error: point at it to read why");IF({job}mix_total=0;"Look: there is nothing to pour yet";IF(({at:Tones.tones_check}="fine")+(LEFT({at:Tones.tones_check};7)="Weights")=0;IF(LEFT({at:Tones.tones_check};4)="Look";{at:Tones.tones_check};"Look: on the Tones tab: "&{at:Tones.tones_check});"fine")))`,
 		3,
 		"{cell:Job.pieces}",
 	],
@@ -99,7 +99,7 @@ const checks: readonly Check[] = [
 	],
 	[
 		"Knockouts stay down",
-		'=IF(COUNTA(G34:O41)=0;"fine";IF(ISERROR(R34);"Look: a knockout cannot be worked out: point at its error to read why";IF(SUM(ARRAYFORMULA(IF(ISNUMBER(R34:R41);IF(R34:R41>O34:O41;1;0);0)))=0;"fine";"Look: a knockout would float: fasten it, or weigh it down with more")))',
+		'=IF(COUNTA(G34:O41)=0;"fine";IF(ISERROR(R34);"Look: a knockout cannot be worked out: point at its error to read why";IF(SUM(ARRAYFORMULA(IF(ISNUMBER(R34:R41);IF(R34:R41>IF(ISNUMBER(O34:O41);O34:O41;0);1;0);0)))=0;"fine";"Look: a knockout would float: fasten it, or weigh it down with more")))',
 		3,
 		"{cell:Job.knockouts}",
 	],
@@ -177,7 +177,7 @@ const checks: readonly Check[] = [
 	],
 	[
 		"The price covers the cost",
-		'=IF(ISERROR({at:Cost.price})+ISERROR({at:Cost.cost})>0;"Look: it shows an error: point at it to read why";IF(ISNUMBER({at:Cost.price})*ISNUMBER({at:Cost.cost});IF({at:Cost.price}<{at:Cost.cost};"Look: the price is below the cost: this job loses money";"fine");"fine"))',
+		'=IF(ISERROR({at:Cost.price})+ISERROR({at:Cost.cost})>0;"Look: it shows an error: point at it to read why";IF(ISNUMBER({at:Cost.price})*ISNUMBER({at:Cost.cost});IF({at:Cost.price}<{at:Cost.cost};"Look: the price is below the cost: this job loses money";IF(LEFT({at:Cost.price_met};4)="Look";{at:Cost.price_met};"fine"));"fine"))',
 		2,
 		"{cell:Cost.price}",
 	],

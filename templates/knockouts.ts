@@ -79,7 +79,7 @@ export const knockoutBlocks: readonly Block[] = [
 		size: [8, 1],
 		rows: [
 			[
-				'=IF(ISERROR(P34);P34;IF(OR(COUNT(P34:P41)=0;{job}density="");"";UPLIFT(P34:P41;{job}density;ARRAYFORMULA(IF(ISNUMBER(P34:P41);N(M34:M41);""));{studio:units})))',
+				'=IF(ISERROR(P34);P34;IF(OR(COUNT(P34:P41)=0;{job}density="");"";UPLIFT(P34:P41;{job}density;ARRAYFORMULA(IF(ISNUMBER(P34:P41);IF(ISNUMBER(M34:M41);M34:M41;0);""));{studio:units})))',
 			],
 		],
 		formats: "mass",
@@ -91,7 +91,7 @@ export const knockoutBlocks: readonly Block[] = [
 		size: [8, 1],
 		rows: [
 			[
-				'=ARRAYFORMULA(IF((G34:G41&H34:H41&O34:O41="")*NOT(ISNUMBER(P34:P41));"";IF(ISNUMBER(P34:P41);IF(ISNUMBER(R34:R41);IF(R34:R41>O34:O41;"Look: it would float";"stays down");"");"Look: how large is it?")))',
+				'=ARRAYFORMULA(IF((G34:G41&H34:H41&O34:O41="")*NOT(ISNUMBER(P34:P41));"";IF(ISNUMBER(P34:P41);IF(ISNUMBER(R34:R41);IF(R34:R41>IF(ISNUMBER(O34:O41);O34:O41;0);"Look: it would float";"stays down");"");"Look: how large is it?")))',
 			],
 		],
 		slot: "knockout_verdicts",

@@ -49,7 +49,7 @@ export const pieceBlocks: readonly Block[] = [
 				"Weight of one, {mass}",
 				"Mix for all, {mass}",
 				"Longest side, {length}",
-				"People to lift",
+				"People, or equipment",
 				"Flat by its ends, {stress}",
 				"Of the strength",
 				"How to carry it (wet or green: more care still)",
@@ -75,7 +75,11 @@ export const pieceBlocks: readonly Block[] = [
 		at: "L11",
 		look: "result",
 		size: [20, 1],
-		rows: [["=IF(ISERROR(AH11);AH11;ARRAYFORMULA(AI11:AI30))"]],
+		rows: [
+			[
+				'=IF(ISERROR(AH11);AH11;ARRAYFORMULA(IF(ISNUMBER(AI11:AI30)*(I11:I30<>"");AI11:AI30;"")))',
+			],
+		],
 		formats: "length",
 	},
 	{ at: "M11", look: "input", size: [20, 3], formats: "text" },
@@ -121,7 +125,11 @@ export const pieceBlocks: readonly Block[] = [
 		at: "W11",
 		look: "result",
 		size: [20, 1],
-		rows: [["=IF(ISERROR(AH11);AH11;ARRAYFORMULA(AH11:AH30))"]],
+		rows: [
+			[
+				'=IF(ISERROR(AH11);AH11;ARRAYFORMULA(IF(ISNUMBER(AH11:AH30)*(A11:A30<>"");AH11:AH30;"")))',
+			],
+		],
 		formats: "length",
 		slot: "longest_sides",
 	},
@@ -131,7 +139,7 @@ export const pieceBlocks: readonly Block[] = [
 		size: [20, 1],
 		rows: [
 			[
-				'=IF(ISERROR(U11);U11;IF(COUNT(U11:U30)=0;"";PEOPLE_TO_LIFT(U11:U30;{studio:one_person})))',
+				'=IF(ISERROR(AK11);AK11;ARRAYFORMULA(IF(AK11:AK30="lifting equipment";"equipment";AK11:AK30)))',
 			],
 		],
 		formats: "text",
@@ -182,12 +190,22 @@ export const pieceBlocks: readonly Block[] = [
 		],
 	},
 	{
+		at: "AK11",
+		look: "result",
+		size: [20, 1],
+		rows: [
+			[
+				'=IF(ISERROR(U11);U11;IF(COUNT(U11:U30)=0;"";PEOPLE_TO_LIFT(U11:U30;{studio:one_person})))',
+			],
+		],
+	},
+	{
 		at: "AJ11",
 		look: "result",
 		size: [20, 1],
 		rows: [
 			[
-				`=IF(ISERROR(AH11);AH11;ARRAYFORMULA(IF(${FLAT}+(C11:C30="area")>0;"";AH11:AH30)))`,
+				`=IF(ISERROR(AH11);AH11;ARRAYFORMULA(IF(${FLAT}+(C11:C30="area")+(A11:A30="")>0;"";AH11:AH30)))`,
 			],
 		],
 	},
