@@ -113,6 +113,8 @@ export interface MixerLoad {
 	mixed: Typed[];
 	/** Undosed mix to pull off first, rounded to the mix scale. */
 	reserve: number;
+	/** What the scale said for it. */
+	reserveWeighed: Typed;
 	/** Arguments of `PULL_OFF_PLAN` for this load: undosed mass and its binder share. `""` while they cannot be worked out. */
 	planMass: Typed;
 	planBinder: Typed;
@@ -155,8 +157,8 @@ export interface MixerState {
 export interface Weighing {
 	job: number;
 	load: number;
-	/** Which column of the load: its ingredients, its plan, or a row of `Fresh`. */
-	column: "mixed" | "weights" | "fresh";
+	/** Which column of the load: its ingredients, its reserve (one row), its plan, or a row of `Fresh`. */
+	column: "mixed" | "reserve" | "weights" | "fresh";
 	/** From 1. */
 	row: number;
 	/** `""` takes the weight out again. */

@@ -62,6 +62,7 @@ export function mixerOf(read: JobRead): MixerState {
 function loadOf(read: JobRead, shared: Shared, load: number): MixerLoad {
 	const mixed = typedIn(read, "mixed", load);
 	const fresh = typedIn(read, "fresh", load);
+	const reserved = typedIn(read, "reserve_weights", load)[0] ?? "";
 	const numbers = read.cells("Job.load_numbers");
 	return {
 		number: load,
@@ -72,9 +73,10 @@ function loadOf(read: JobRead, shared: Shared, load: number): MixerLoad {
 		mix: shared.masses[load] ?? 0,
 		...workedOut(shared, load, {
 			mixed,
-			reserved: typedIn(read, "reserve_weights", load)[0] ?? "",
+			reserved,
 		}),
 		mixed,
+		reserveWeighed: reserved,
 		weights: typedIn(read, "weights", load),
 		planNumber: typedIn(read, "plan_numbers", load)[0] ?? "",
 		fresh: Object.fromEntries(

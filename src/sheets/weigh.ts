@@ -11,7 +11,9 @@ import { typedStep } from "./typing";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
-const COLUMNS = ["mixed", "weights", "fresh"];
+const COLUMNS = ["mixed", "reserve", "weights", "fresh"];
+/** Blocks of the card that are called otherwise. */
+const BLOCKS: Readonly<Record<string, string>> = { reserve: "reserve_weights" };
 /** Longer notes belong elsewhere. */
 const LONGEST = 10_000;
 
@@ -58,8 +60,9 @@ function placeIn(
 	{ column, row, load }: Pick<Weighing, "row" | "load"> & { column: string },
 ): Place {
 	const card = cardOf(read);
-	const block = card.tab.blocks.find(({ slot }) => slot === column);
-	const area = read.areaOf(`Pour card.${column}`);
+	const name = BLOCKS[column] ?? column;
+	const block = card.tab.blocks.find(({ slot }) => slot === name);
+	const area = read.areaOf(`Pour card.${name}`);
 	if (!block || row > area.rows)
 		throw new InputError("There is no such cell on the Pour card");
 	const [at, across] = [area.row + row - 1, area.column + load - 1];

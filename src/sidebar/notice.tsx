@@ -14,6 +14,10 @@ export const Notice = ({ kind, children }: Props) => (
 	</div>
 );
 
+/** A sentence with its end. */
+export const ended = (sentence: string): string =>
+	/[.!?…]$/.test(sentence) ? sentence : `${sentence}.`;
+
 interface FailedProps {
 	failure: Failure;
 	again(): void;
@@ -22,7 +26,7 @@ interface FailedProps {
 /** What the script could not give, and another try. */
 export const Failed = ({ failure, again }: FailedProps) => (
 	<Notice kind="warning">
-		<p>{failure.text}</p>
+		<p>{ended(failure.text)}</p>
 		<button type="button" onClick={again}>
 			Try again
 		</button>

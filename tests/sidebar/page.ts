@@ -131,18 +131,20 @@ export async function openPanel(
 			now = { ...now, ...next };
 		},
 		calls: (wanted) => heard.filter(({ name }) => name === wanted),
-		violations: async () => {
-			await page.evaluate(AXE);
-			return page.evaluate(async () => {
-				const { axe } = window as unknown as {
-					axe: { run(): Promise<import("axe-core").AxeResults> };
-				};
-				const { violations } = await axe.run();
-				return violations.flatMap(({ id, nodes }) =>
-					nodes.map((node) => `${id}: ${node.html}`),
-				);
-			});
-		},
+		violations: () => violationsOf(page),
 		close: () => context.close(),
 	};
+}
+
+export async function violationsOf(page: Page): Promise<string[]> {
+	await page.evaluate(AXE);
+	return page.evaluate(async () => {
+		const { axe } = window as unknown as {
+			axe: { run(): Promise<import("axe-core").AxeResults> };
+		};
+		const { violations } = await axe.run();
+		return violations.flatMap(({ id, nodes }) =>
+			nodes.map((node) => `${id}: ${node.html}`),
+		);
+	});
 }

@@ -1,6 +1,6 @@
 /** One load at the mixer. */
 import type { MixerLoad, MixerState } from "../../sheets/messages";
-import { Notice } from "../notice";
+import { ended, Notice } from "../notice";
 import type { Line } from "./line";
 import { Notes } from "./notes";
 import { StepCard } from "./step-card";
@@ -70,7 +70,7 @@ function Problems({ now, load, walk }: Props & { walk: Walk }) {
 		load.planNumber !== now.planNumber;
 	const problems = [
 		...now.problems,
-		...(walk.mistake ? [`${walk.mistake}.`] : []),
+		...(walk.mistake ? [walk.mistake] : []),
 		...(other
 			? [
 					`This load was begun with plan ${load.planNumber}; the tones now make plan ${now.planNumber}.`,
@@ -81,7 +81,9 @@ function Problems({ now, load, walk }: Props & { walk: Walk }) {
 	return (
 		<Notice kind="warning">
 			<p class="lines">
-				{problems.map((problem) => problem.replace(/^Look: /, "")).join("\n")}
+				{problems
+					.map((problem) => ended(problem.replace(/^Look: /, "")))
+					.join("\n")}
 			</p>
 		</Notice>
 	);

@@ -33,6 +33,7 @@ export function valueAt(state: MixerState, cell: Cell): Typed {
 	if (!load) return "";
 	const name = FRESH[cell.row - 1];
 	if (cell.column === "fresh") return name ? load.fresh[name] : "";
+	if (cell.column === "reserve") return load.reserveWeighed;
 	return load[cell.column][cell.row - 1] ?? "";
 }
 
@@ -49,6 +50,7 @@ export const withWeighings = (
 
 function withOne(load: MixerLoad, { column, row, value }: Weighing): MixerLoad {
 	const name = FRESH[row - 1];
+	if (column === "reserve") return { ...load, reserveWeighed: value };
 	if (column === "fresh")
 		return name ? { ...load, fresh: { ...load.fresh, [name]: value } } : load;
 	const filled: Typed[] = Array.from(
@@ -60,13 +62,13 @@ function withOne(load: MixerLoad, { column, row, value }: Weighing): MixerLoad {
 }
 
 /** Weights that stand in `next` otherwise than in `before`: somebody typed them on the card. */
-export function changedCells(before: MixerState, next: MixerState): Cell[] {
-	return next.loads.flatMap(({ number: load, mixed, weights }) =>
-		(["mixed", "weights"] as const).flatMap((column) =>
-			(column === "mixed" ? mixed : weights).flatMap((value, index) => {
-				const cell = { load, column, row: index + 1 };
-				return valueAt(before, cell) === value ? [] : [cell];
-			}),
-		),
-	);
-}
+export const changedCells = (before: MixerState, next: MixerState): Cell[] =>
+	next.loads
+		.flatMap(weightCells)
+		.filter((cell) => valueAt(before, cell) !== valueAt(next, cell));
+
+const weightCells = ({ number: load, mixed, weights }: MixerLoad): Cell[] => [
+	...mixed.map((_, at): Cell => ({ load, column: "mixed", row: at + 1 })),
+	{ load, column: "reserve", row: 1 },
+	...weights.map((_, at): Cell => ({ load, column: "weights", row: at + 1 })),
+];

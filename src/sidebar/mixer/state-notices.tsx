@@ -1,6 +1,6 @@
 /** What does not go as it should: the connection, weights not taken, weights typed on the card. */
 import type { MixerState } from "../../sheets/messages";
-import { Notice } from "../notice";
+import { ended, Notice } from "../notice";
 import type { Line } from "./line";
 import { type Cell, valueAt } from "./overlay";
 
@@ -25,7 +25,7 @@ export function StateNotices({ line }: { line: Line }) {
 			)}
 			{refused.length > 0 && (
 				<Notice kind="warning">
-					<p class="lines">{refused.join("\n")}</p>
+					<p class="lines">{refused.map(ended).join("\n")}</p>
 					<button type="button" onClick={line.seen}>
 						Seen
 					</button>
@@ -49,9 +49,11 @@ export function StateNotices({ line }: { line: Line }) {
 
 function cellText(state: MixerState, cell: Cell): string {
 	const value = valueAt(state, cell);
-	const what =
-		cell.column === "mixed"
-			? (state.ingredients[cell.row - 1] ?? "")
-			: `step ${cell.row} of the plan`;
+	const what = {
+		mixed: state.ingredients[cell.row - 1] ?? "",
+		reserve: "reserve",
+		weights: `step ${cell.row} of the plan`,
+		fresh: "a note",
+	}[cell.column];
 	return `load ${cell.load}, ${what}: ${value === "" ? "taken out" : value}`;
 }

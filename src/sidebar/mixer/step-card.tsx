@@ -48,21 +48,14 @@ export function StepCard({ walk, step, read, now, load, separator }: Props) {
 						: `The card says “${step.weighed}”.`}
 				</p>
 			)}
-			{step.column && (
-				<ScaleEntry
-					step={step}
-					separator={separator}
-					begun={walk.begun}
-					done={walk.done}
-					typed={setTyped}
-					refusal={(weight) => trial(weight).mistake}
-				/>
-			)}
-			{!step.column && (
-				<button type="button" class="main" onClick={() => walk.done("")}>
-					Done
-				</button>
-			)}
+			<ScaleEntry
+				step={step}
+				separator={separator}
+				begun={walk.begun}
+				done={walk.done}
+				typed={setTyped}
+				refusal={(weight) => trial(weight).mistake}
+			/>
 			{then && (
 				<p class="then">
 					Then: {lowered(then.does)} <bdi>{then.what}</bdi>{" "}
@@ -87,7 +80,6 @@ function trialOf({
 	const loadIn = (state: MixerState): MixerLoad | undefined =>
 		state.loads.find(({ number }) => number === load);
 	const { column, row } = step;
-	if (!column) return { steps: [], mistake: "" };
 	const next = withWeighings(now, [
 		{
 			job: now.number,

@@ -8,8 +8,8 @@ import { gramScale, mixScale, onScale, type Scale } from "./scale";
 
 export interface Step {
 	id: string;
-	/** Where its weight is written; the reserve has no place. */
-	column?: "mixed" | "weights";
+	/** Where its weight is written. */
+	column: "mixed" | "reserve" | "weights";
 	/** From 1. */
 	row: number;
 	/** `Weigh`, `Add`, `Pull off`, `Keep`, `Fill`. */
@@ -52,7 +52,9 @@ export function stepsOf(
 	return {
 		steps: [
 			...ingredientSteps(state, now),
-			...(reserve > 0 ? [reserveStep(state, reserve)] : []),
+			...(reserve > 0 || now.reserveWeighed !== ""
+				? [reserveStep(state, now, reserve)]
+				: []),
 			...rows.map((row, index) => planStep(state, now, row, index)),
 		],
 		mistake: mistake || noWeight(state, now),
@@ -110,12 +112,18 @@ const reserveOf = (
 	now: MixerLoad,
 ): number => onScale(read.reserve * growth(read, now), mixScale(state));
 
+const numberOr = (cell: Typed, other: number): number =>
+	typeof cell === "number" ? cell : other;
+
+/** What is left to tone: all of the mix, less what was, or is to be, pulled off as the reserve. */
 function planMass(state: MixerState, read: MixerLoad, now: MixerLoad): Typed {
 	if (typeof read.planMass !== "number") return read.planMass;
 	const factor = growth(read, now);
-	return factor === 1
+	const pulled = numberOr(now.reserveWeighed, reserveOf(state, read, now));
+	const before = numberOr(read.reserveWeighed, read.reserve);
+	return factor === 1 && pulled === before
 		? read.planMass
-		: (read.planMass + read.reserve) * factor - reserveOf(state, read, now);
+		: (read.planMass + before) * factor - pulled;
 }
 
 function planOf(
@@ -164,9 +172,12 @@ function ingredientSteps(state: MixerState, load: MixerLoad): Step[] {
 	});
 }
 
-const plain = (id: string, scale: Scale, amount: number): Step => ({
+const plain = (
+	id: string,
+	scale: Scale,
+	amount: number,
+): Omit<Step, "column" | "row"> => ({
 	id,
-	row: 0,
 	does: "",
 	what: "",
 	where: "",
@@ -178,12 +189,18 @@ const plain = (id: string, scale: Scale, amount: number): Step => ({
 	optional: false,
 });
 
-const reserveStep = (state: MixerState, reserve: number): Step => ({
+const reserveStep = (
+	state: MixerState,
+	load: MixerLoad,
+	reserve: number,
+): Step => ({
 	...plain("reserve", mixScale(state), reserve),
+	column: "reserve",
+	row: 1,
 	does: "Pull off",
 	what: "reserve, undosed",
 	hint: "Cover it: it lightens a tone that came out too dark.",
-	optional: true,
+	weighed: load.reserveWeighed,
 });
 
 function planStep(
@@ -221,9 +238,10 @@ function planStep(
 	return { ...step, does: fills ? "Fill" : "Pull off", where: `from ${place}` };
 }
 
+/** Doses are as weighed: the pigment was wetted, and the scale shows its water too. */
 const rateText = (state: MixerState, grams: number, left: number): string =>
 	left > 0
-		? `${Number((grams / left).toPrecision(3))} g for each ${mixScale(state).unit} in it`
+		? `Wetted, with its water: ${Number((grams / left).toPrecision(3))} g for each ${mixScale(state).unit} in it`
 		: "";
 
 const sticksText = (state: MixerState): string =>

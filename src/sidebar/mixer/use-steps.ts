@@ -25,7 +25,7 @@ interface Place {
 	begun: string;
 }
 
-/** Steps that need no weight are over once they were passed, or a later one has a weight. */
+/** A reserve, and a step that needs no weight, are over once they were passed or a later one has a weight. */
 const isOpen = (
 	steps: readonly Step[],
 	index: number,
@@ -33,7 +33,7 @@ const isOpen = (
 ): boolean => {
 	const step = steps[index];
 	if (step?.weighed !== "") return false;
-	if (!step.optional) return true;
+	if (!step.optional && step.column !== "reserve") return true;
 	return (
 		!passed.has(step.id) &&
 		!steps.slice(index + 1).some(({ weighed }) => weighed !== "")
@@ -63,9 +63,8 @@ export function useSteps(line: Line, number: number): Walk {
 	const step = steps[at];
 	const go = (index: number, begun = "") =>
 		setPlace({ id: steps[index]?.id ?? "end", begun });
-	const write = ({ column, row }: Step, weight: Typed) => {
-		if (column) line.write({ load: number, column, row }, weight);
-	};
+	const write = ({ column, row }: Step, weight: Typed) =>
+		line.write({ load: number, column, row }, weight);
 	const done = (weight: Typed) => {
 		if (!step) return;
 		const over = new Set([...passed, step.id]);

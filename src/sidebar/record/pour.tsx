@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import type { MixerLoad, MixerState, Recorded } from "../../sheets/messages";
 import { type Failure, failureOf } from "../failure";
 import type { JobViewProps } from "../job-choice";
-import { Failed, Notice } from "../notice";
+import { ended, Failed, Notice } from "../notice";
 import { useReading } from "../use-reading";
 
 export function PourRecord(props: JobViewProps) {
@@ -48,7 +48,7 @@ export function PourRecord(props: JobViewProps) {
 			{made?.job === job && <Told recorded={made.recorded} />}
 			{problem && (
 				<Notice kind="warning">
-					<p>{problem.text}</p>
+					<p>{ended(problem.text)}</p>
 					{problem.outcome === "unknown" && (
 						<p>Look at the Pour log before writing again.</p>
 					)}
@@ -114,7 +114,7 @@ const Told = ({ recorded: { loads, left } }: { recorded: Recorded }) => (
 				: `The Pour log now has ${loadsText(loads)}.`}
 		</p>
 		{left.map((sentence) => (
-			<p key={sentence}>{sentence}</p>
+			<p key={sentence}>{ended(sentence)}</p>
 		))}
 	</Notice>
 );

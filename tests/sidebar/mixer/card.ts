@@ -17,6 +17,7 @@ export const load = (number: number): MixerLoad => ({
 	weighOut: [88, 22],
 	mixed: [],
 	reserve: 10,
+	reserveWeighed: "",
 	planMass: 100,
 	planBinder: 0.5,
 	weights: [],
@@ -59,12 +60,18 @@ export const CARD: MixerState = {
 	problems: [],
 };
 
+function fill(column: Typed[], row: number, value: Typed): void {
+	while (column.length < row) column.push("");
+	column[row - 1] = value;
+}
+
 /** The card as the script keeps it: takes a weight unless its cell holds something else than was believed. */
 export function cardScript(first: MixerState = CARD) {
 	let state: MixerState = structuredClone(first);
 	const at = ({ load, column, row }: Weighing): Typed => {
 		const found = state.loads[load - 1];
 		const name = FRESH[row - 1];
+		if (column === "reserve") return found?.reserveWeighed ?? "";
 		if (column === "fresh") return (name && found?.fresh[name]) ?? "";
 		return found?.[column][row - 1] ?? "";
 	};
@@ -76,8 +83,8 @@ export function cardScript(first: MixerState = CARD) {
 			if (name) found.fresh[name] = value;
 			return;
 		}
-		while (found[column].length < row) found[column].push("");
-		found[column][row - 1] = value;
+		if (column === "reserve") found.reserveWeighed = value;
+		else fill(found[column], row, value);
 		if (column === "weights" && found.planNumber === "")
 			found.planNumber = planNumber;
 		// By hand: too much of one raises the other; a tenth of what is left after the reserve is the reserve.
@@ -88,7 +95,8 @@ export function cardScript(first: MixerState = CARD) {
 		);
 		found.weighOut = [88 * factor, 22 * factor];
 		found.reserve = Math.round(100 * factor) / 10;
-		found.planMass = 110 * factor - found.reserve;
+		found.planMass =
+			110 * factor - Number(found.reserveWeighed || found.reserve);
 	};
 	return {
 		state: () => structuredClone(state),

@@ -78,6 +78,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 			.poll(() => card.state().loads[0])
 			.toMatchObject({
 				mixed: [88, 22],
+				reserveWeighed: 10,
 				weights: [525, 75.4, 368.7],
 				planNumber: 4711,
 				fresh: { waterIn: expect.stringMatching(/^\d\d:\d\d$/) },

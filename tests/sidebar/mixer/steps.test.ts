@@ -40,6 +40,11 @@ test("too much of an ingredient raises all that follows before the script has sa
 	]);
 });
 
+test("what was pulled off as the reserve is what the plan begins without", () => {
+	// By hand: 110 − 12 = 98 kg: × 50% × 1% = 490 g
+	expect(lines({ reserveWeighed: 12 })[3]).toBe("Add Umber 490 g");
+});
+
 test("a weight corrects the next amounts, and says how far the tone is off", () => {
 	const { steps: all } = steps({ weights: [525] });
 	// By hand: 525 g for 500 g is 5% too strong; of 75 kg, 5% more undosed mix brings it back: 3.75 kg.
@@ -54,8 +59,8 @@ test("a weight corrects the next amounts, and says how far the tone is off", () 
 test("what is asked is what the scale can show, with grams for each kilogram beside it", () => {
 	const [, , , add, , second] = steps().steps;
 	// 500 g / 100 kg; 375 g / 25 kg
-	expect(add?.hint).toBe("5 g for each kg in it");
-	expect(second?.hint).toBe("15 g for each kg in it");
+	expect(add?.hint).toBe("Wetted, with its water: 5 g for each kg in it");
+	expect(second?.hint).toBe("Wetted, with its water: 15 g for each kg in it");
 });
 
 test("a word on the card is told and does not stop the load", () => {
