@@ -13,7 +13,10 @@ const LETTERS = Array.from({ length: 94 }, (_, code) =>
 const BASE = 91;
 const BITS = 13;
 
-/** The bytes as letters; an end that is no whole group is filled with zeros. */
+/** One letter holds so many bits of an end that is no whole group: with two there would be a byte too many. */
+const LAST_BITS = 6;
+
+/** The bytes as letters. */
 export function lettersOf(bytes: Uint8Array): string {
 	let text = "";
 	let held = 0;
@@ -30,17 +33,19 @@ export function lettersOf(bytes: Uint8Array): string {
 		held >>= BITS;
 		bits -= BITS;
 	}
-	if (bits > 0) put(held);
+	if (bits > LAST_BITS) put(held);
+	else if (bits > 0) text += LETTERS.charAt(held);
 	return text;
 }
 
-/** Source of a function from letters back to bytes, with at most one zero byte behind them. */
+/** Source of a function from letters back to bytes. */
 export const LETTERS_TO_BYTES = `(text) => {
 	const code = (at) => { const c = text.charCodeAt(at); return c - 33 - (c > 34) - (c > 60) - (c > 92); };
 	const bytes = [];
 	for (let at = 0, held = 0, bits = 0; at < text.length; at += 2) {
-		held |= (code(at) * 91 + code(at + 1)) << bits;
-		for (bits += 13; bits > 7; bits -= 8) { bytes.push(held & 255); held >>= 8; }
+		const last = at + 1 === text.length;
+		held |= (last ? code(at) : code(at) * 91 + code(at + 1)) << bits;
+		for (bits += last ? 6 : 13; bits > 7; bits -= 8) { bytes.push(held & 255); held >>= 8; }
 	}
 	return bytes;
 }`;

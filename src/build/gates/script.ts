@@ -16,7 +16,7 @@ const KNOWN_GLOBALS = new Set(
 
 /** Methods that came after ECMAScript 2020. */
 const LATER_METHODS =
-	/^(hasOwn|replaceAll|findLast|findLastIndex|toSorted|toReversed|toSpliced|groupBy|any|isWellFormed|toWellFormed)$/;
+	/^(hasOwn|replaceAll|findLast|findLastIndex|toSorted|toReversed|toSpliced|with|fromAsync|groupBy|withResolvers|any|isWellFormed|toWellFormed)$/;
 
 /** Complaints of a script's syntax and of the names it leans on. */
 export function scriptComplaints(code: string): string[] {
