@@ -3,7 +3,8 @@
  * other, and copied from there to the tabs they are for. That tab is gone again at the end.
  */
 import { a1Of } from "./a1";
-import { addedSheet, type Grid, resize, type Size } from "./grid";
+import { insertedSheet } from "./addtabs";
+import { type Grid, resize, type Size } from "./grid";
 import { LOOKS, TEXT_SIZE } from "./looks";
 import { blankCell, type PageCell } from "./page";
 import type { Added } from "./undo";
@@ -21,7 +22,7 @@ export function setForms(
 ): void {
 	const cells = stacked(grids);
 	const size = { rows: cells.length, columns: cells[0]?.length ?? 0 };
-	const sheet = addedSheet(BOARD, index, added);
+	const sheet = insertedSheet(BOARD, index, added);
 	resize(sheet, fresh, {
 		rows: Math.max(fresh.rows, size.rows),
 		columns: Math.max(fresh.columns, size.columns),

@@ -1,7 +1,6 @@
 /** New tabs, and the ranges of them that a page speaks of. */
 import type { Page } from "./page";
 import { rangesOf } from "./rules";
-import type { Added } from "./undo";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
@@ -26,13 +25,6 @@ export const sizeOf = ({ tab }: Page): Size => ({
 	rows: tab.rows,
 	columns: tab.widths.length,
 });
-
-/** A new tab, of the size that new tabs have. */
-export function addedSheet(name: string, index: number, added: Added): Sheet {
-	const sheet = added.spreadsheet.insertSheet(name, index);
-	added.tabs.push({ name, sheet });
-	return sheet;
-}
 
 /** Cuts a tab, or lengthens it. */
 export function resize(sheet: Sheet, from: Size, to: Size): void {

@@ -4,7 +4,6 @@ import { type Area, a1Of, areaOf } from "./a1";
 import { contentOf } from "./content";
 import { GENERAL, numberFormat } from "./formats";
 import { filled, type Tokens } from "./tokens";
-import { type WidthRun, widthRuns } from "./widths";
 
 /** One cell: its content as `setValues` takes it, and its form. */
 export interface PageCell {
@@ -21,7 +20,6 @@ export interface Page {
 	name: string;
 	tokens: Tokens;
 	cells: PageCell[][];
-	widths: WidthRun[];
 	/** Named ranges, whole names to A1. */
 	names: Record<string, string>;
 	/** A1 of all its cells. */
@@ -117,7 +115,6 @@ export function pageOf(setup: PageSetup): Page {
 		name: tokens.tabs[tab.name] ?? tab.name,
 		tokens,
 		cells: Array.from({ length: tab.rows }, () => tab.widths.map(blankCell)),
-		widths: widthRuns(tab.widths),
 		names: namesOf(setup),
 		whole: a1Of({
 			row: 0,

@@ -12,6 +12,14 @@ export const rangesOf = ({ range }: Rule): string[] => range.split(/\s*,\s*/);
 /** What every text about something wrong begins with, in all tabs. */
 const WRONG = "Look:";
 
+/** Marks what is wrong, in these ranges. */
+export const lookOut = (ranges: Range[], color: string) =>
+	SpreadsheetApp.newConditionalFormatRule()
+		.whenTextStartsWith(WRONG)
+		.setRanges(ranges)
+		.setBackground(color)
+		.build();
+
 /** Sets all rules of the tab in one call; the first that holds wins. */
 export function setRules(
 	page: Page,
@@ -19,13 +27,8 @@ export function setRules(
 	at: (a1: string) => Range,
 ): void {
 	const { rules = [] } = page.tab;
-	const wrong = SpreadsheetApp.newConditionalFormatRule()
-		.whenTextStartsWith(WRONG)
-		.setRanges([at(page.whole)])
-		.setBackground(MARKS.warning)
-		.build();
 	sheet.setConditionalFormatRules([
-		wrong,
+		lookOut([at(page.whole)], MARKS.warning),
 		...rules.map((rule) => built(rule, page, rangesOf(rule).map(at))),
 	]);
 }

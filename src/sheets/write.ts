@@ -1,8 +1,9 @@
 /** Writes pages into the workbook in few calls. */
 import { columnsOf } from "./a1";
-import { setChoices } from "./choices";
+import { addedTabs } from "./addtabs";
+import { choiceRules } from "./choices";
 import { setForms } from "./forms";
-import { addedSheet, type Grid, gridOf, resize, sizeOf } from "./grid";
+import type { Grid } from "./grid";
 import type { Page } from "./page";
 import { setRules } from "./rules";
 import type { Added } from "./undo";
@@ -18,29 +19,15 @@ export function writePages(
 	added: Added,
 	tabsBefore: number,
 ): void {
-	const sheets = pages.map(({ name }, index) =>
-		addedSheet(name, tabsBefore + index, added),
-	);
-	const fresh = freshSize(sheets);
-	const grids = pages.flatMap((page, index) => {
-		const sheet = sheets[index];
-		if (!sheet) return [];
-		resize(sheet, fresh, sizeOf(page));
-		return [gridOf(page, sheet)];
-	});
+	const { grids, fresh } = addedTabs(pages, added, tabsBefore);
 	for (const grid of grids) setNames(grid, added);
 	for (const { page, cells } of grids)
 		cells.setValues(page.cells.map((row) => row.map(({ value }) => value)));
 	setForms(grids, added, { fresh, index: tabsBefore + pages.length });
 	const source = named(grids, added);
-	for (const grid of grids) finish(grid, source);
+	const choices = choiceRules(source);
+	for (const grid of grids) finish(grid, choices);
 }
-
-/** All new tabs are of one size: it is asked once. */
-const freshSize = ([sheet]: readonly GoogleAppsScript.Spreadsheet.Sheet[]) => ({
-	rows: sheet?.getMaxRows() ?? 0,
-	columns: sheet?.getMaxColumns() ?? 0,
-});
 
 function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
 	for (const [name, a1] of Object.entries(page.names)) {
@@ -61,24 +48,16 @@ const named =
 	};
 
 /** Everything of a tab but its names, values and formats. */
-function finish(grid: Grid, source: ReturnType<typeof named>): void {
+function finish(grid: Grid, choices: ReturnType<typeof choiceRules>): void {
 	const { page, sheet, at } = grid;
-	setFrame(grid);
-	for (const [cell, note] of Object.entries(page.notes)) at(cell).setNote(note);
-	setChoices(page, at, source);
-	setRules(page, sheet, at);
-	protect(grid);
-}
-
-/** Widths, what stays in view, what is out of sight. */
-function setFrame({ page, sheet }: Grid): void {
-	const { color, frozenColumns, frozenRows, hidden = [] } = page.tab;
-	for (const { first, count, width } of page.widths)
-		sheet.setColumnWidths(first, count, width);
-	if (frozenRows) sheet.setFrozenRows(frozenRows);
+	const { frozenColumns, hidden = [], rules = [] } = page.tab;
 	if (frozenColumns) sheet.setFrozenColumns(frozenColumns);
 	for (const columns of hidden) sheet.hideColumns(...columnsOf(columns));
-	if (color) sheet.setTabColor(color);
+	for (const [cell, note] of Object.entries(page.notes)) at(cell).setNote(note);
+	for (const choice of page.tab.choices ?? [])
+		at(choice.range).setDataValidation(choices(choice, page));
+	if (rules.length > 0) setRules(page, sheet, at);
+	protect(grid);
 }
 
 /** Asks before anything but an input is changed; where all is input there is nothing to ask. */

@@ -1,0 +1,132 @@
+/** New tabs for pages: the first is made, and the others are copied from it while it is blank. */
+import { columnsOf } from "./a1";
+import { type Grid, gridOf, resize, type Size, sizeOf } from "./grid";
+import { MARKS } from "./looks";
+import type { Page } from "./page";
+import { lookOut } from "./rules";
+import type { Added } from "./undo";
+import { commonWidth, widthRuns } from "./widths";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** What a tab has from the one that it was copied from. */
+interface Frame {
+	sheet: Sheet;
+	color: string | undefined;
+	frozenRows: number;
+}
+
+const frameOf = (page: Page, sheet: Sheet): Frame => ({
+	sheet,
+	color: page.tab.color,
+	frozenRows: page.tab.frozenRows ?? 0,
+});
+
+/**
+ * A tab for each page, cut to its size, with its color, widths and what stays in view, and the mark for what is wrong.
+ *
+ * The first is as large as the largest, so that the others need only be cut: a mark on all cells stays one.
+ */
+export function addedTabs(
+	pages: readonly Page[],
+	added: Added,
+	tabsBefore: number,
+): { grids: Grid[]; fresh: Size } {
+	const [first] = pages;
+	if (!first) return { grids: [], fresh: { rows: 0, columns: 0 } };
+	const width = commonWidth(pages.map(seenWidths));
+	const { sheet, fresh } = firstTab(pages, added, tabsBefore, width);
+	const frames: Frame[] = [frameOf(first, sheet)];
+	for (const [index, page] of pages.slice(1).entries())
+		frames.push(copiedTab(page, frames, added, tabsBefore + index + 1));
+	const largest = largestOf(pages);
+	const grids = pages.flatMap((page, index) => {
+		const own = frames[index]?.sheet;
+		if (!own) return [];
+		resize(own, largest, sizeOf(page));
+		for (const run of widthRuns(seenWidths(page), width))
+			own.setColumnWidths(run.first, run.count, run.width);
+		return [gridOf(page, own)];
+	});
+	return { grids, fresh };
+}
+
+/** A column that is out of sight has whatever width it has. */
+function seenWidths({ tab }: Page): (number | undefined)[] {
+	const hidden = (tab.hidden ?? []).map(columnsOf);
+	return tab.widths.map((width, index) =>
+		hidden.some(
+			([first, count]) => index + 1 >= first && index + 1 < first + count,
+		)
+			? undefined
+			: width,
+	);
+}
+
+const largestOf = (pages: readonly Page[]): Size => ({
+	rows: Math.max(...pages.map(({ tab }) => tab.rows)),
+	columns: Math.max(...pages.map(({ tab }) => tab.widths.length)),
+});
+
+function firstTab(
+	pages: readonly Page[],
+	added: Added,
+	index: number,
+	width: number | undefined,
+) {
+	const [page] = pages;
+	if (!page) throw new Error("There is no page");
+	const largest = largestOf(pages);
+	const sheet = insertedSheet(page.name, index, added);
+	const fresh = { rows: sheet.getMaxRows(), columns: sheet.getMaxColumns() };
+	resize(sheet, fresh, largest);
+	if (width) sheet.setColumnWidths(1, largest.columns, width);
+	sheet.setConditionalFormatRules([
+		lookOut(
+			[sheet.getRange(1, 1, largest.rows, largest.columns)],
+			MARKS.warning,
+		),
+	]);
+	setFrame(sheet, page, { sheet, color: undefined, frozenRows: 0 });
+	return { sheet, fresh };
+}
+
+/** Copied from an earlier tab of the same color, where there is one. */
+function copiedTab(
+	page: Page,
+	frames: readonly Frame[],
+	added: Added,
+	index: number,
+): Frame {
+	const { color, frozenRows = 0 } = page.tab;
+	const like =
+		frames.find(
+			(one) => one.color === color && one.frozenRows === frozenRows,
+		) ??
+		frames.find((one) => one.color === color) ??
+		frames[0];
+	if (!like) throw new Error("There is no tab to copy");
+	const sheet = insertedSheet(page.name, index, added, like.sheet);
+	setFrame(sheet, page, like);
+	return frameOf(page, sheet);
+}
+
+function setFrame(sheet: Sheet, { tab }: Page, has: Frame): void {
+	const { color, frozenRows = 0 } = tab;
+	if (color && color !== has.color) sheet.setTabColor(color);
+	if (frozenRows !== has.frozenRows) sheet.setFrozenRows(frozenRows);
+}
+
+/** A new tab, which is noted as soon as it is there. */
+export function insertedSheet(
+	name: string,
+	index: number,
+	{ spreadsheet, tabs }: Added,
+	template?: Sheet,
+): Sheet {
+	const sheet = template
+		? spreadsheet.insertSheet(name, index, { template })
+		: spreadsheet.insertSheet(name, index);
+	tabs.push({ name, sheet });
+	return sheet;
+}
