@@ -1,4 +1,5 @@
 /** `npm run bench`: what the built add-on costs, as one table. */
+import { colorRows } from "./bench/colors";
 import { demoRows } from "./bench/demo";
 import { functionRows } from "./bench/functions";
 import { loadRows } from "./bench/load";
@@ -11,6 +12,7 @@ const rows = [
 	...(await demoRows()),
 	...mixerRows(),
 	...planRows(),
+	...colorRows(),
 	...functionRows(),
 ];
 console.log(asTable(rows));

@@ -84,12 +84,12 @@ export async function demoRows(): Promise<Row[]> {
 		{
 			what: "Demo job, service calls",
 			figure: String(services),
-			beside: `${reaching(byName)} reach the workbook, limit 150; one a cell would be ${written}, ${times(written, services)}`,
+			beside: `${reaching(byName)} reach the workbook, limit 200; one a cell would be ${written}, ${times(written, services)}`,
 		},
 		{
 			what: "Demo job, sheet function calls of a whole recalculation",
 			figure: String(functions),
-			beside: `limit 25; one a cell would be ${answered}, ${times(answered, functions)}`,
+			beside: `limit 40; one a cell would be ${answered}, ${times(answered, functions)}`,
 		},
 		{
 			what: "Demo job, written and at rest",

@@ -65,7 +65,8 @@ describe("dist", () => {
 });
 
 describe("clasp", () => {
-	test("would push exactly the three files", () => {
+	/** What would go to Google from the copy, a stranger beside `dist/`. */
+	function pushed(): string[] {
 		const example = JSON.parse(read(".clasp.json.example"));
 		writeFileSync(
 			join(copy, ".clasp.json"),
@@ -78,8 +79,18 @@ describe("clasp", () => {
 			[clasp, "show-file-status", "--json"],
 			{ cwd: copy, encoding: "utf8" },
 		);
-		expect([...JSON.parse(status).filesToPush].sort()).toEqual(
-			FILES.map((file) => `dist/${file}`),
-		);
+		return [...JSON.parse(status).filesToPush].sort();
+	}
+	const three = FILES.map((file) => `dist/${file}`);
+
+	test("would push exactly the three files", () => {
+		expect(pushed()).toEqual(three);
+	});
+
+	test("would push a fourth in dist/ too, so that it must not lie there", () => {
+		const fourth = join(copy, "dist/fourth.js");
+		writeFileSync(fourth, "");
+		expect(pushed()).toEqual([...three, "dist/fourth.js"].sort());
+		rmSync(fourth);
 	});
 });

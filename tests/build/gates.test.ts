@@ -61,6 +61,8 @@ describe("syntax", () => {
 		["a private name", "class A { #x() {} }"],
 		["a logical assignment", "let a = null; a ??= 1"],
 		["a numeric separator", "const a = 1_000"],
+		["a flag of later regular expressions", "const a = /b/d"],
+		["sets in a regular expression", "const a = /[b--c]/v"],
 		["a module", "export {}"],
 		["an await outside a function", "await 1"],
 	])("%s is refused", (_, statement) => {
@@ -80,6 +82,7 @@ describe("syntax", () => {
 		"[1].at(0)",
 		"Object.hasOwn({}, 'a')",
 		"'a'.replaceAll('a', 'b')",
+		"[1].with(0, 2)",
 	])("%s came too late", (use) => {
 		expect(inside(`const f = () => ${use}`)).toEqual([
 			expect.stringContaining("came after ES2020"),

@@ -1,0 +1,31 @@
+import { milliseconds, ms, type Row, times } from "./row";
+import { compiled, distText, loaded } from "./script";
+
+const DOSES = [[0], [0.01], [0.02], [0.04], [0.06]];
+const COLORS = [
+	["80, 1, 8"],
+	["66, 3, 14"],
+	["58, 4, 17"],
+	["48, 5, 19"],
+	["42, 5.4, 20"],
+];
+
+/** DOSE_FOR_COLOR as rows are added: a column shares the fits of its swatches. */
+export function colorRows(): Row[] {
+	const call = loaded(compiled(distText("Code.js")));
+	const took = (rows: number): number => {
+		const wanted = Array.from({ length: rows }, (_, i) => [
+			`${45 + (30 * i) / rows}, 4, 15`,
+		]);
+		const args = [DOSES, COLORS, wanted];
+		return milliseconds(() => call("DOSE_FOR_COLOR", args), 3);
+	};
+	took(1);
+	const counts = [1, 100, 1000];
+	const all = counts.map(took);
+	return counts.map((count, i) => ({
+		what: `DOSE_FOR_COLOR, ${count} rows`,
+		figure: ms(all[i] ?? Number.NaN),
+		beside: `${times(all[i] ?? Number.NaN, all[0] ?? Number.NaN)} 1 row`,
+	}));
+}
