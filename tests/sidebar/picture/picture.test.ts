@@ -1,0 +1,145 @@
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { bundlePanel } from "../../../src/build/panel";
+import { findBrowser } from "../../../src/desk/browser";
+import type { JobView } from "../../../src/sheets/messages";
+import { launch, violationsOf } from "../page";
+import { JOB } from "./job";
+
+const executable = findBrowser();
+
+describe.runIf(executable)(
+	"the picture in Chromium",
+	{ timeout: 60_000 },
+	() => {
+		let browser: Browser;
+		let html: string;
+		const complaints: string[] = [];
+
+		beforeAll(async () => {
+			browser = await launch(String(executable));
+			html = await bundlePanel(join(import.meta.dirname, "mounted.tsx"));
+		}, 60_000);
+		afterAll(() => browser?.close());
+
+		async function open(job: JobView = JOB): Promise<Page> {
+			const page = await browser.newPage({
+				viewport: { width: 300, height: 800 },
+			});
+			page.on("pageerror", (error) => complaints.push(String(error)));
+			page.on("console", (message) => complaints.push(message.text()));
+			await page.addInitScript((given) => {
+				(window as unknown as { job: unknown }).job = given;
+			}, job);
+			await page.route("http://panel.test/", (route) =>
+				route.fulfill({ body: html, contentType: "text/html" }),
+			);
+			await page.goto("http://panel.test/");
+			return page;
+		}
+
+		/** How many pixels of each color the canvas has, and its size. */
+		const canvasOf = (page: Page) =>
+			page.evaluate(() => {
+				const canvas = document.querySelector("canvas") as HTMLCanvasElement;
+				const { width, height } = canvas;
+				// A copy made for reading, so that the page's own canvas is not read back.
+				const copy = Object.assign(document.createElement("canvas"), {
+					width,
+					height,
+				}).getContext("2d", { willReadFrequently: true });
+				copy?.drawImage(canvas, 0, 0);
+				const data = copy?.getImageData(0, 0, width, height).data;
+				const counts: Record<string, number> = {};
+				let left = 0;
+				for (let i = 0; data && i < data.length; i += 4) {
+					const color = data[i + 3] ? data.slice(i, i + 3).join() : "clear";
+					counts[color] = (counts[color] ?? 0) + 1;
+					if (color === "clear" && (i / 4) % width < width / 2) left++;
+				}
+				return { width, height, counts, left, png: canvas.toDataURL() };
+			});
+
+		test("tones in their colors, each in its share, the notch on its side", async () => {
+			const page = await open();
+			const above = await canvasOf(page);
+			expect([above.width, above.height]).toEqual([560, 280]);
+			const shell = above.counts["217,211,200"] ?? 0;
+			const bark = above.counts["122,93,71"] ?? 0;
+			const clear = above.counts.clear ?? 0;
+			expect(shell + bark + clear).toBe(560 * 280);
+			expect(Math.abs(shell / (shell + bark) - 0.75)).toBeLessThan(0.005);
+			const image = page.getByRole("img");
+			expect(await image.getAttribute("aria-label")).toBe(
+				"Bar. The finished piece, seen from above. Tones: Shell 75%, Bark 25%.",
+			);
+			await page
+				.getByLabel("Seen", { exact: true })
+				.selectOption("as the mold sees it");
+			const mold = await canvasOf(page);
+			expect(mold.counts).toEqual(above.counts);
+			// Pixels on the middle line belong to one half only: a column either way.
+			expect(Math.abs(mold.left + above.left - clear)).toBeLessThanOrEqual(280);
+			expect(mold.left).toBeGreaterThan(above.left);
+			expect(await image.getAttribute("aria-label")).toContain("mirrored");
+			expect(await violationsOf(page)).toEqual([]);
+			await page.close();
+		});
+
+		test("folds and arrangements by keyboard, there and back, and onto the Quote", async () => {
+			const page = await open();
+			const first = await canvasOf(page);
+			await page.getByRole("button", { name: "More folds" }).focus();
+			await page.keyboard.press("Enter");
+			const finer = await canvasOf(page);
+			expect(finer.png).not.toBe(first.png);
+			await page.getByRole("button", { name: "Fewer folds" }).press("Space");
+			expect((await canvasOf(page)).png).toBe(first.png);
+			await page
+				.getByRole("button", { name: "Another arrangement" })
+				.press("Enter");
+			expect((await canvasOf(page)).png).not.toBe(first.png);
+			await page
+				.getByRole("button", { name: "Earlier arrangement" })
+				.press("Enter");
+			expect((await canvasOf(page)).png).toBe(first.png);
+			await page
+				.getByRole("button", { name: "Put it on the Quote" })
+				.press("Enter");
+			expect(
+				await page.evaluate(() => (window as unknown as { put: string[] }).put),
+			).toEqual([first.png]);
+			expect(first.png).toMatch(/^data:image\/png;base64,/);
+			await page.close();
+		});
+
+		test("another piece, unknown colors and a mistake are told", async () => {
+			const page = await open({
+				...JOB,
+				pieces: [["=1+1<img>", 1, "L", 100, 100, 200, 50, 20], ...JOB.pieces],
+				faces: ["", ...JOB.faces],
+				tones: JOB.tones.map((tone) => ({ ...tone, color: "" })),
+			});
+			expect(await page.getByRole("alert").textContent()).toContain(
+				"C must be below A",
+			);
+			await page.getByLabel("Piece", { exact: true }).selectOption("Tray");
+			await page
+				.getByText("An impression: every pour folds its own way")
+				.waitFor();
+			await page.getByText("Gray is a placeholder for all tones").waitFor();
+			await page.getByText("seen into from above").waitFor();
+			expect(await violationsOf(page)).toEqual([]);
+			const width = await page.evaluate(
+				() => document.documentElement.scrollWidth,
+			);
+			expect(width).toBeLessThanOrEqual(300);
+			await page.close();
+		});
+
+		test("nothing was complained of", () => {
+			expect(complaints).toEqual([]);
+		});
+	},
+);
