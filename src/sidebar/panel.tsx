@@ -9,6 +9,7 @@ import type { JobViewProps } from "./job-choice";
 import { Mixer } from "./mixer/mixer";
 import { NewJob } from "./newjob/new-job";
 import { Failed, Notice } from "./notice";
+import { PictureView } from "./picture-view";
 import { Record } from "./record/record";
 import type { Ask } from "./script";
 import { Tabs } from "./tabs";
@@ -100,7 +101,7 @@ export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 			<Mixer {...props} record={() => go("record")} />
 		)),
 		checks: ofJob("checks", (props) => <Checks {...props} />),
-		picture: null,
+		picture: ofJob("picture", (props) => <PictureView {...props} />),
 		record: ofJob("record", (props) => <Record {...props} />),
 		functions: <Functions ask={ask} separator={start?.separator ?? ANYWHERE} />,
 	};
