@@ -4,7 +4,7 @@ import { unpackedScript } from "../selfunpacking";
 const LOADS: Record<string, RegExp> = {
 	"an element that loads a file":
 		/<(script|link|img|iframe|object|embed)\b[^>]*\s(src|href|data)\s*=/i,
-	"a style that loads a file": /@import|url\(\s*["']?(?!data:)/i,
+	"a style that loads a file": /@import|\burl\(\s*["']?(?!data:)/i,
 	"a script that loads a file":
 		/\bfetch\(|XMLHttpRequest|WebSocket|EventSource|sendBeacon|importScripts|\bimport\(/,
 	"a template mark": /<\?/,
