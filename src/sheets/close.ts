@@ -1,5 +1,6 @@
 /** Closes a finished job: its tabs stay as values, out of sight, and cost an edit nothing any more. */
 import { InputError } from "../calc/errors";
+import { GENERAL } from "./formats";
 import { jobsRange, jobsRowOf, linkTo } from "./jobsrow";
 import { waitForTurn } from "./lock";
 import { CLOSED, jobPrefix } from "./names";
@@ -44,19 +45,27 @@ export function closedJob(spreadsheet: Spreadsheet, job: number): string[] {
 	return read.tabs.map(({ page }) => page.name);
 }
 
-/** Makes the copy of a tab, with what the live one shows as values. */
+/**
+ * Makes the copy of a tab, with what the live one shows as values.
+ *
+ * They are written from what was read: cells that were just copied may not have been calculated yet.
+ */
 function copyStep(spreadsheet: Spreadsheet, pair: Pair): Step {
-	const { sheet, page } = pair.live;
+	const { sheet, page, values } = pair.live;
+	const size = [values.length, values[0]?.length ?? 1] as const;
+	const formats = sheet.getRange(1, 1, ...size).getNumberFormats();
+	const index = sheet.getIndex();
 	return {
 		act() {
-			const copy = spreadsheet.insertSheet(
-				`${page.name}, closing`,
-				sheet.getIndex(),
-				{ template: sheet },
-			);
+			const copy = spreadsheet.insertSheet(`${page.name}, closing`, index, {
+				template: sheet,
+			});
 			pair.copy = copy;
-			const all = sheet.getDataRange();
-			all.copyTo(copy.getRange(1, 1), { contentsOnly: true });
+			copy
+				.getRange(1, 1, ...size)
+				.setNumberFormat(GENERAL)
+				.setValues(values.map((row) => row.map(marked)))
+				.setNumberFormats(formats);
 		},
 		undo() {
 			if (pair.copy) spreadsheet.deleteSheet(pair.copy);
