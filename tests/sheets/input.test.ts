@@ -46,12 +46,12 @@ describe("fields of a job", () => {
 		[
 			"an unknown field",
 			{ pieces: [PIECE, PIECE, { ...PIECE, lenght: 3 }] },
-			'unknown field "pieces[2].lenght": allowed are name, quantity, shape, a, b, c, d, thickness, dropHeight, dropRun, dropThickness, face',
+			'unknown field "pieces[2].lenght": allowed are name, quantity, shape, a, b, c, d, thickness, dropHeight, dropRun, dropThickness, face, notch, dropOn',
 		],
 		[
 			"an unknown field of the job",
 			{ customer: "A" },
-			'unknown field "customer": allowed are about, units, client, title, pourDate, mix, waste, pieces, cutouts, tones',
+			'unknown field "customer": allowed are about, units, client, title, pourDate, dueDate, mix, waste, pieces, cutouts, knockouts, tones',
 		],
 		["a missing field", { client: undefined }, 'missing field "client"'],
 		["a blank one", { title: "  " }, 'missing field "title"'],
@@ -216,7 +216,7 @@ describe("cells of a job", () => {
 		] as unknown as JobInput["tones"];
 		expect(slots({ tones })).toMatchObject({
 			pigments: [["Black", "Umber"]],
-			tones: [
+			typed_tones: [
 				["A", 0.5, 0.01, ""],
 				["B", 0.3, 0.02, 0],
 				["C", "", "", ""],
@@ -236,5 +236,61 @@ describe("cells of a job", () => {
 	test("the usual waste stands in for one left out, and not for none", () => {
 		expect(slots({}).waste).toBe(0.08);
 		expect(slots({ waste: 0 }).waste).toBe(0);
+	});
+});
+
+describe("due date, hand and knockouts", () => {
+	const bar = {
+		...PIECE,
+		shape: "L",
+		a: 2000,
+		b: 1500,
+		c: 1400,
+		d: 900,
+		thickness: 30,
+		face: "face down",
+	};
+
+	test("stand beside their pieces", () => {
+		const written = slots({
+			dueDate: "2027-04-30",
+			pieces: [
+				{ ...bar, notch: "back right" },
+				{ ...PIECE, name: "Shelf" },
+			],
+			knockouts: [
+				{ piece: "Top", what: "Sink", volume: 5.6, mass: 1, held: 15 },
+			],
+		});
+		// Days from 1899-12-30 to 2027-04-30: 127 years of 365 days, 31 leap days from 1904 to 2024, and 121 days.
+		expect(written.due_date).toBe(127 * 365 + 31 + 121);
+		expect(written.faces).toEqual([["face down"], [""]]);
+		expect(written.notches).toEqual([["back right"], [""]]);
+		expect(written.drop_sides).toEqual([[""], [""]]);
+		expect(written.knockouts).toEqual([
+			["Top", "Sink", 5.6, "", "", "", 1, "", 15],
+		]);
+	});
+
+	test.each([
+		[{ dueDate: "2027-02-30" }, /"dueDate" must be a day that exists/],
+		[
+			{ pieces: [{ ...bar, notch: "behind" }] },
+			/"pieces\[0\].notch" must be one of "front left"/,
+		],
+		[
+			{ pieces: [{ ...bar, notch: "back" }] },
+			/^pieces row 1: notch at must be one of front left/,
+		],
+		[
+			{ pieces: [{ ...bar, dropOn: "front" }] },
+			/^pieces row 1: drop edge on must be blank/,
+		],
+		[
+			{ knockouts: [{ piece: "Top", what: "Sink", a: 480, b: 390 }] },
+			/^knockouts row 1: thickness is blank/,
+		],
+	])("%j is refused", (job, words) => {
+		expect(sentence(() => slots(job))).toMatch(words);
 	});
 });
