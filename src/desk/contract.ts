@@ -2,6 +2,7 @@
 import type { Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import type { IFunctionNames } from "@univerjs/engine-formula";
+import type { Limits } from "./limits";
 
 /** A function class of the engine and the name it has in formulas. */
 export type EngineFunction = [new (name: IFunctionNames) => object, string];
@@ -71,6 +72,8 @@ export interface DeskOptions {
 	person?: Person;
 	/** False: functions answer `#NAME?` until a menu function has run. Default false, as in a fresh file. */
 	enabled?: boolean;
+	/** Other times that calls may take, for tests. */
+	limits?: Partial<Limits>;
 	/** A workbook kept with `save()`; default one blank tab. */
 	saved?: SavedWorkbook;
 }

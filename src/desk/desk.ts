@@ -5,6 +5,7 @@ import type { CallOptions, Desk, DeskOptions } from "./contract";
 import { type Entrance, enter } from "./enter";
 import { cellFunctions } from "./functions";
 import { selectCells, typeInto } from "./hand";
+import { LIMITS } from "./limits";
 import { readScript, type Script } from "./script";
 import type { Call, Host } from "./services/call";
 import { settler } from "./settle";
@@ -74,7 +75,13 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 	const { addOn, openRealm, locale = "en_US", saved } = options;
 	let enabled = options.enabled ?? besideFrom(saved).enabled;
 	const script = readScript(addOn.code);
-	const functions = cellFunctions(script, openRealm(), () => enabled);
+	const limits = { ...LIMITS, ...options.limits };
+	const functions = cellFunctions(
+		script,
+		openRealm(),
+		() => enabled,
+		limits.cellMs,
+	);
 	compareCellByCell();
 	const engine = options.startEngine(functions.classes);
 	const workbook = engine.api.createWorkbook(snapshot(saved));
@@ -89,6 +96,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 		host,
 		script,
 		openRealm,
+		limits,
 		ended: (call) => {
 			last = call;
 			for (const listener of listeners) listener();

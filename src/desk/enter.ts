@@ -1,6 +1,7 @@
 /** Runs entry points: each in its own context, with its own services, from the first line of the script on. */
 import { messageOf } from "./bridge";
 import type { CallOptions, Mode, Realm } from "./contract";
+import { type Limits, within } from "./limits";
 import { loadScript, type Script } from "./script";
 import { type Call, type Host, startCall } from "./services/call";
 import { SERVICES, servicesOf } from "./services/services";
@@ -15,6 +16,7 @@ export interface Entrance {
 	host: Host;
 	script: Script;
 	openRealm: () => Realm;
+	limits: Limits;
 	/** Told of every call, also of one that throws. */
 	ended(call: Call): void;
 }
@@ -50,7 +52,11 @@ export function enter(
 	});
 	try {
 		const run = loadScript(script, realm, SERVICES);
-		return sentAnswer(run(name, args, servicesOf(call)));
+		const { triggerMs, callMs } = entrance.limits;
+		const answer = within(mode === "FULL" ? callMs : triggerMs, () =>
+			run(name, args, servicesOf(call)),
+		);
+		return sentAnswer(answer);
 	} catch (error) {
 		throw new Error(messageOf(error));
 	} finally {

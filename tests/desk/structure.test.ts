@@ -129,3 +129,20 @@ it.each([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])(
 	},
 	240_000,
 );
+
+it("formulas and names follow a tab that is renamed", async () => {
+	const desk = await open(`
+function run() {
+	var ss = SpreadsheetApp.getActive(), s = ss.getSheets()[0], t = ss.insertSheet("B");
+	s.getRange("A1").setValue(5);
+	ss.setNamedRange("PICK", s.getRange("A1"));
+	t.getRange("A1:A2").setFormulas([["=PICK*2"], ["=Sheet1!A1+1"]]);
+}
+function rename() { SpreadsheetApp.getActive().getSheets()[0].setName("Our own"); }`);
+	await desk.call("run");
+	await desk.call("rename");
+	desk.type("Our own", "A1", "7");
+	await desk.settle();
+	expect(desk.read("B", "A1:A2")).toEqual([[14], [8]]);
+	expect(desk.errors()).toEqual([]);
+});

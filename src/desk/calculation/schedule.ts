@@ -31,6 +31,15 @@ export interface Schedule {
 
 const BLOCKED = "#SPILL!";
 
+/** In an order of chance: the platform has none that a formula could count on, but that what is read comes first. */
+function shuffled<T>(list: T[]): T[] {
+	for (let last = list.length - 1; last > 0; last--) {
+		const other = Math.floor(Math.random() * (last + 1));
+		[list[last], list[other]] = [list[other] as T, list[last] as T];
+	}
+	return list;
+}
+
 export function schedule(engine: Engine, workbook: Workbook): Schedule {
 	const generator = generatorOf(engine);
 	const items = itemsOf(generator);
@@ -118,7 +127,9 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 		for (const item of items.all()) item.fills = fillsOf(item);
 		const wrong = outdated(added, removed);
 		const always = [...items.all()].filter((item) => item.always);
-		const wanted = new Set([...downstream(wrong, dependentsOf), ...always]);
+		const wanted = new Set(
+			shuffled([...downstream(wrong, dependentsOf), ...always]),
+		);
 		const { list, circular } = ordered(wanted, dependentsOf);
 		if (circular.size > 0) generator._runtimeService.enableCycleDependency();
 		before = list.map((item) => ({
