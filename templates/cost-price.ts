@@ -174,7 +174,10 @@ const whatIfBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				"The card fee is a share of all that the client pays, tax too; a price covers it and the margin. Cost: materials and work, overhead on both, the remake allowance on all three; then travel.",
+				"The card fee is a share of all that the client pays, tax too; a price covers it and the margin.",
+			],
+			[
+				"Cost: materials and work, overhead on both, the remake allowance on all three; then travel.",
 			],
 		],
 	},

@@ -10,7 +10,6 @@ export const cost: Tab = {
 	rows: 112,
 	widths: [250, 90, 90, 90, 90, 90, 90, 90, 90, 270, 20, 70],
 	frozenRows: 1,
-	frozenColumns: 1,
 	hidden: ["L:L"],
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Cost · "&{at:Job.heading}']] },
