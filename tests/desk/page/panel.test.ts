@@ -220,6 +220,22 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 		});
 	});
 
+	describe("picture", () => {
+		test("it is drawn in a second, and put on the Quote by the keyboard", async () => {
+			await view("Picture");
+			const canvas = panel().locator("canvas");
+			await canvas.waitFor(SOON);
+			await panel().getByText("An impression").waitFor();
+			await keepPicture(page, "panel-picture");
+			await button("Put it on the Quote").focus();
+			await page.keyboard.press("Enter");
+			await panel().getByText("It is on 1 Quote.").waitFor(SOON);
+			expect(
+				await page.evaluate(() => window.desk?.pictures("1 Quote").length),
+			).toBe(1);
+		});
+	});
+
 	test("nothing complained, and nothing was asked of any other place", () => {
 		expect(complaints).toEqual([]);
 	});
