@@ -109,6 +109,48 @@ describe("google.script in the panel's page", { timeout: MINUTE }, () => {
 		).toEqual(Array.from({ length: 30 }, (_, index) => index));
 	});
 
+	test("ten calls are on their way at a time, and run in an order of chance", async () => {
+		await at.page.evaluate(() => {
+			const { desk } = window;
+			if (!desk) throw new Error("there is no desk");
+			const own = desk.call;
+			let open = 0;
+			const seen = { most: 0, order: [] as unknown[] };
+			Object.assign(window, { seen });
+			desk.call = async (name, args, how) => {
+				open += 1;
+				seen.most = Math.max(seen.most, open);
+				seen.order.push(args?.[0]);
+				await new Promise((later) => setTimeout(later, 50));
+				try {
+					return await own(name, args, how);
+				} finally {
+					open -= 1;
+				}
+			};
+		});
+		// all sent in one go, as a page that does not wait sends them
+		await panel.evaluate(
+			() =>
+				new Promise<void>((done) => {
+					let left = 40;
+					const run = google.script.run.withSuccessHandler(() => {
+						left -= 1;
+						if (left === 0) done();
+					});
+					for (let index = 0; index < 40; index++)
+						(run.echo as (value: number) => void)(index);
+				}),
+		);
+		const { most, order } = await at.page.evaluate(
+			() =>
+				(window as unknown as { seen: { most: number; order: number[] } }).seen,
+		);
+		expect(most).toBe(10);
+		expect(order).toHaveLength(40);
+		expect(order).not.toEqual([...order].sort((a, b) => a - b));
+	});
+
 	test("the page can touch nothing of the desk's", async () => {
 		const reached = await panel.evaluate(() => {
 			try {
