@@ -10,6 +10,9 @@ import { type Step, throughout, wholly } from "./steps";
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
+/** What a cell shows before its function has answered, or before the functions work in this file. */
+const UNREADY = ["Loading...", "#NAME?"];
+
 /** A live tab and its copy, which will take its place. */
 interface Pair {
 	live: JobTab;
@@ -26,11 +29,11 @@ export function closedJob(spreadsheet: Spreadsheet, job: number): string[] {
 	waitForTurn();
 	const read = readJob(spreadsheet, job);
 	const loading = read.tabs.find(({ values }) =>
-		values.some((row) => row.includes("Loading...")),
+		values.some((row) => UNREADY.some((text) => row.includes(text))),
 	);
 	if (loading)
 		throw new InputError(
-			`The ${loading.page.name} tab is still calculating: wait a moment, then try again`,
+			`The ${loading.page.name} tab has cells that are not calculated yet: wait a moment, then try again`,
 		);
 	const pairs: Pair[] = read.tabs.map((live) => ({ live, copy: undefined }));
 	wholly(`Job ${job} was not closed`, [

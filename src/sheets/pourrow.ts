@@ -28,7 +28,7 @@ export function pourRow(
 	return [
 		read.cell("Job.pour_date"),
 		state.number,
-		state.title,
+		read.cell("Job.heading"),
 		load.number,
 		read.cell("Tones.mix"),
 		reached(read, plan),
