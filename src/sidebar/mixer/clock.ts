@@ -14,19 +14,26 @@ const minutesOf = (time: string): number | undefined => {
 	return hours === undefined ? undefined : Number(hours) * 60 + Number(minutes);
 };
 
+/** Minutes from a time of day until now; undefined where it is none. */
+export function minutesSince(time: Typed, now: string): number | undefined {
+	const from = minutesOf(String(time));
+	const at = minutesOf(now);
+	if (from === undefined || at === undefined) return undefined;
+	// Past midnight the clock begins again.
+	const gone = (at - from + DAY) % DAY;
+	return gone > DAY / 2 ? gone - DAY : gone;
+}
+
 /** Minutes left of the working time, negative when it is over; undefined while nobody knows. */
 export function minutesLeft(
 	waterIn: Typed,
 	working: Typed,
 	now: string,
 ): number | undefined {
-	const from = minutesOf(String(waterIn));
-	const at = minutesOf(now);
-	if (from === undefined || at === undefined || typeof working !== "number")
-		return undefined;
-	// Past midnight the clock begins again.
-	const gone = (at - from + DAY) % DAY;
-	return working - (gone > DAY / 2 ? gone - DAY : gone);
+	const gone = minutesSince(waterIn, now);
+	return gone === undefined || typeof working !== "number"
+		? undefined
+		: Math.floor(working - gone);
 }
 
 /** The time of day now, kept up to date. */

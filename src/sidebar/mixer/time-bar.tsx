@@ -1,6 +1,6 @@
 /** The clock of a load: when the water went in, and how long the mix can still be worked. */
-import type { MixerLoad, MixerState } from "../../sheets/messages";
-import { minutesLeft, useTimeOfDay } from "./clock";
+import type { MixerLoad, MixerState, Typed } from "../../sheets/messages";
+import { minutesLeft, minutesSince, useTimeOfDay } from "./clock";
 import type { Line } from "./line";
 import { FRESH } from "./overlay";
 
@@ -32,10 +32,13 @@ export function TimeBar({ state, load, line, finished, mixing }: Props) {
 			</button>
 		) : null;
 	const left = minutesLeft(waterIn, state.workingMinutes, now);
+	const soon = left !== undefined && left <= SOON;
 	return (
 		<>
-			{lastTone === "" && left !== undefined && (
-				<p class={left <= SOON ? "caution big" : "time"}>{leftText(left)}</p>
+			{lastTone === "" && (
+				<p class={soon ? "caution big" : "time"}>
+					{left === undefined ? sinceText(waterIn, now) : leftText(left)}
+				</p>
 			)}
 			{finished && lastTone === "" && (
 				<button type="button" class="large" onClick={note("lastTone")}>
@@ -49,6 +52,16 @@ export function TimeBar({ state, load, line, finished, mixing }: Props) {
 			)}
 		</>
 	);
+}
+
+/** Without a mix temperature nobody knows how long it can be worked. */
+function sinceText(waterIn: Typed, now: string): string {
+	const gone = minutesSince(waterIn, now);
+	const since =
+		gone === undefined
+			? `Water in: ${waterIn}.`
+			: `${gone} min since the water went in.`;
+	return `${since} Note the mix temperature to see the time left.`;
 }
 
 const leftText = (left: number): string =>

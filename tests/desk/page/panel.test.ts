@@ -150,6 +150,11 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 			await expect
 				.poll(() => valueIn(page, CARD, cellName({ row, column: 4 })), SOON)
 				.toBeTruthy();
+			await panel().getByText("min since the water went in").waitFor(SOON);
+			await panel().getByText("Notes for load 1").click();
+			await panel().getByLabel("Mix temperature, °C").fill("24");
+			await panel().getByLabel("Weighed by").focus();
+			await panel().getByText("min left to work the mix").waitFor(SOON);
 			await keepPicture(page, "panel-dosing");
 		});
 	});

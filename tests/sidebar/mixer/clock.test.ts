@@ -1,5 +1,9 @@
 import { expect, test } from "vitest";
-import { minutesLeft, timeOfDay } from "../../../src/sidebar/mixer/clock";
+import {
+	minutesLeft,
+	minutesSince,
+	timeOfDay,
+} from "../../../src/sidebar/mixer/clock";
 
 test.each([
 	["14:05", 60, "14:05", 60],
@@ -17,6 +21,15 @@ test("nobody knows without a time or a working time", () => {
 	expect(minutesLeft("", 60, "14:00")).toBeUndefined();
 	expect(minutesLeft("noon", 60, "14:00")).toBeUndefined();
 	expect(minutesLeft("14:00", "", "14:10")).toBeUndefined();
+});
+
+test("minutes since the water went in need no working time", () => {
+	expect(minutesSince("23:50", "00:10")).toBe(20);
+	expect(minutesSince("noon", "14:00")).toBeUndefined();
+});
+
+test("a part of a minute is not counted on", () => {
+	expect(minutesLeft("14:05", 42.7, "14:10")).toBe(37);
 });
 
 test("a time of day has two digits each", () => {
