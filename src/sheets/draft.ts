@@ -2,8 +2,8 @@
 import { InputError } from "../calc/errors";
 
 const KEY = "draft";
-/** A property holds 9 kB; a sign may be three bytes. */
-const PART = 3000;
+/** A property holds 9 kB, a sign may be three bytes, and one of two halves is not cut. */
+const PARTS = /[\s\S]{1,3000}(?![\uDC00-\uDFFF])/g;
 /** A form of 150 pieces, which is far more than anybody types. */
 const MOST = 90_000;
 
@@ -14,18 +14,13 @@ export function keepDraftText(text: unknown): number {
 			`What is kept of the panel must be a text of at most ${MOST} letters`,
 		);
 	const properties = PropertiesService.getUserProperties();
-	const count = Math.ceil(text.length / PART);
+	const parts: string[] = text.match(PARTS) ?? [];
 	for (const key of properties.getKeys())
-		if (key.startsWith(KEY) && Number(key.slice(KEY.length)) >= count)
+		if (key.startsWith(KEY) && Number(key.slice(KEY.length)) >= parts.length)
 			properties.deleteProperty(key);
-	if (count > 0)
+	if (parts.length > 0)
 		properties.setProperties(
-			Object.fromEntries(
-				Array.from({ length: count }, (_, part) => [
-					KEY + part,
-					text.slice(part * PART, (part + 1) * PART),
-				]),
-			),
+			Object.fromEntries(parts.map((part, index) => [KEY + index, part])),
 		);
 	return text.length;
 }

@@ -57,6 +57,10 @@ const inTime = <T>(answer: Promise<T>): Promise<T> =>
 		answer.then(resolve, reject).finally(() => clearTimeout(timer));
 	});
 
+/** Why the card did not take it, and what it was: it stands nowhere else now. */
+const refusedText = ({ value }: Weighing, { why }: Weighed): string =>
+	value === "" ? why : `${why}; ${value} was not written`;
+
 /** Opens the line and reads the card. `changed` is called whenever something else is to be shown. */
 export function openLine(ask: Ask, job: number, changed: () => void): Line {
 	let read: MixerState | undefined;
@@ -105,7 +109,7 @@ export function openLine(ask: Ask, job: number, changed: () => void): Line {
 		queue = queue.filter((each) => each !== weighing);
 		const holds = valueAt(answer.state, weighing);
 		if (!answer.written && holds !== weighing.value)
-			refused = [...refused.filter((why) => why !== answer.why), answer.why];
+			refused = [...new Set([...refused, refusedText(weighing, answer)])];
 		adopt(answer.state, before);
 		failure = undefined;
 		wait = FIRST_WAIT_MS;

@@ -108,7 +108,9 @@ test("a weight that somebody typed meanwhile is not overwritten, and is told", a
 	line.write(DRY, 88);
 	await pass(500);
 	expect(mixed()).toEqual([87]);
-	expect(line.shown().refused).toEqual(["Load 1 holds 87 there by now"]);
+	expect(line.shown().refused).toEqual([
+		"Load 1 holds 87 there by now; 88 was not written",
+	]);
 	line.seen();
 	expect(line.shown().refused).toEqual([]);
 });
