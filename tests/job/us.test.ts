@@ -28,14 +28,14 @@ const BAR_LB = (BAR_IN3 / 1728) * LB_PER_FT3;
 
 test("no error, nothing to look at", () => {
 	expect(desk.errors()).toEqual([]);
-	expect(desk.read("1 Job", "L34:L44").flat()).toEqual(Array(11).fill("fine"));
+	expect(desk.read("1 Job", "D49:D70").flat()).toEqual(Array(22).fill("fine"));
 });
 
 test("the bar in cubic feet and pounds", () => {
 	expect(number("1 Tones", "J4")).toBeCloseTo(LB_PER_FT3, 9);
-	expect(number("1 Job", "O11")).toBeCloseTo(BAR_IN3 / 1728, 9);
-	expect(number("1 Job", "R11")).toBeCloseTo(BAR_LB, 9);
-	expect(number("1 Job", "U11")).toBeCloseTo(2.375 + 1.25, 9);
+	expect(number("1 Job", "R11")).toBeCloseTo(BAR_IN3 / 1728, 9);
+	expect(number("1 Job", "U11")).toBeCloseTo(BAR_LB, 9);
+	expect(number("1 Job", "L11")).toBeCloseTo(2.375 + 1.25, 9);
 });
 
 test("pigment in grams on a mix in pounds", () => {
@@ -57,7 +57,7 @@ test("pigment in grams on a mix in pounds", () => {
 });
 
 test("headers say the units", () => {
-	expect(desk.read("1 Job", "M10:O10")[0]).toEqual([
+	expect(desk.read("1 Job", "P10:R10")[0]).toEqual([
 		"Face, ft²",
 		"Edge, in",
 		"Volume, ft³",
