@@ -1,4 +1,4 @@
-/** One at a time: two people who create a job in the same moment get one after the other. */
+/** One at a time: two people who create a job, or write into one, in the same moment do it one after the other. */
 import { InputError } from "../calc/errors";
 
 const WAIT_MS = 20_000;
@@ -13,6 +13,6 @@ export function waitForTurn(): void {
 	const lock = LockService.getDocumentLock() ?? LockService.getScriptLock();
 	if (!lock.tryLock(WAIT_MS))
 		throw new InputError(
-			"Somebody else is creating a job in this workbook. Wait a moment, then try again.",
+			"Somebody else is changing a job in this workbook. Wait a moment, then try again.",
 		);
 }
