@@ -92,7 +92,7 @@ beforeAll(async () => {
 	calculated = recalculated(files).map(readXlsx);
 	const [, , probe] = calculated;
 	joinsRight = probe !== undefined && joinsErrors(probe);
-}, 240_000);
+}, 480_000);
 
 /** A blank cell that a formula passes on stays blank in Sheets and on the desk; LibreOffice makes it 0. */
 const isPassedOn = ({ isBlank, there }: Compared) => isBlank && there === 0;

@@ -31,7 +31,7 @@ export function recalculated(files: readonly Uint8Array[]): Uint8Array[] {
 				join(folder, "out"),
 				...sources,
 			],
-			{ stdio: "ignore", timeout: 150_000 },
+			{ stdio: "ignore", timeout: 300_000 },
 		);
 		return files.map((_, index) =>
 			readFileSync(join(folder, "out", `book${index}.xlsx`)),
