@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { Desk } from "../../src/desk/contract";
 import { openHeadlessDesk } from "../../src/desk/headless";
+import { cellOf, numberAt } from "./worked";
 
 let desk: Desk;
 beforeAll(async () => {
@@ -25,6 +26,32 @@ const BINDER = 54 / PARTS;
 const BAR_IN3 =
 	(84.5 * 58.25 - 59 * 32.625 - 19 * 15.375) * 1.25 + 2.375 * 142 * 1.25;
 const BAR_LB = (BAR_IN3 / 1728) * LB_PER_FT3;
+
+const round = (diameter: number) => (Math.PI * diameter ** 2) / 4;
+// Two tops 38 1/2 × 20 1/2 with a hole of 14 1/8, 1 1/4 thick; a table 35 1/2 across, 1 1/8 thick; a basin 18 × 13 1/2 ×
+// 5 of 7/8: inside 16 1/4 × 11 3/4 × 4 1/8, a drain of 1 3/4 through its floor.
+const TOP_FACE = 38.5 * 20.5 - round(14.125);
+const HOLLOW = 16.25 * 11.75;
+const BASIN_IN3 = 18 * 13.5 * 5 - HOLLOW * 4.125 - round(1.75) * 0.875;
+const REST_LB =
+	((2 * TOP_FACE * 1.25 + round(35.5) * 1.125 + BASIN_IN3) / 1728) * LB_PER_FT3;
+
+// Face, edges and rims × thickness, drop; the basin's outside, rim, inside walls and floor, and the drain's wall. ft²
+const FINISH_FT2 =
+	(84.5 * 58.25 -
+		59 * 32.625 -
+		19 * 15.375 +
+		(2 * (84.5 + 58.25) + 2 * (19 + 15.375)) * 1.25 +
+		2.375 * 142 +
+		2 * (TOP_FACE + (2 * (38.5 + 20.5) + Math.PI * 14.125) * 1.25) +
+		round(35.5) +
+		Math.PI * 35.5 * 1.125 +
+		2 * (18 + 13.5) * 5 +
+		(18 * 13.5 - HOLLOW) +
+		2 * (16.25 + 11.75) * 4.125 +
+		(HOLLOW - round(1.75)) +
+		Math.PI * 1.75 * 0.875) /
+	144;
 
 test("no error, nothing to look at", () => {
 	expect(desk.errors()).toEqual([]);
@@ -62,4 +89,88 @@ test("headers say the units", () => {
 		"Edge, in",
 		"Volume, ft³",
 	]);
+});
+
+test("weigh-out of load 1 in whole bags and the rest, to the 0.05 lb of the scale", () => {
+	const batch = BAR_LB * 1.08;
+	[46, 8, 46, 15.5, 0.9, 1.4, 0.7].forEach((parts, index) => {
+		const held = parts === 15.5 ? batch * 0.0145 * BINDER * 0.5 : 0;
+		expect(number("1 Pour card", `C${20 + index}`)).toBeCloseTo(
+			Math.round(((batch * parts) / PARTS - held) / 0.05) * 0.05,
+			9,
+		);
+	});
+	// Bags of white cement have 94 lb, of sand and pozzolan 50.
+	const cement = Math.round((batch * 46) / PARTS / 0.05) * 0.05;
+	expect(desk.read("1 Pour card", "M20")[0]?.[0]).toBe(
+		`1 of 94 lb + ${Number((cement - 94).toFixed(3))} lb`,
+	);
+});
+
+test("the days from pour to delivery, weekends off", () => {
+	// Tuesday 9 March 2027; demold after 20 h, fill 3, polish 4 days after, seal 10, deliver 4 after sealing.
+	expect(desk.display("1 Cure", "B10:B16").flat()).toEqual([
+		"2027-03-09",
+		"2027-03-10",
+		"2027-03-12",
+		"2027-03-15", // 13th: Saturday
+		"2027-03-19",
+		"2027-03-19",
+		"2027-03-23",
+	]);
+});
+
+test("sealer and void paste for the finish area", () => {
+	// 490 ft² a gallon and coat, two coats, 10% left in pots. 6% voids 0.06 in deep and a skim of 0.008 in, 30% wiped off.
+	expect(number(...cellOf("Cure.sealer"))).toBeCloseTo(SEALER_GAL, 9);
+	expect(number("1 Job", "J7")).toBeCloseTo(FINISH_FT2, 9);
+});
+
+const SEALER_GAL = (FINISH_FT2 / 490) * 2 * 1.1;
+const PASTE_LB = ((FINISH_FT2 * (0.06 * 0.06 + 0.008)) / 12) * 1.3 * LB_PER_FT3;
+// Packs and prices of the starter: cement, pozzolan, sand, water, reducer, long and short fiber.
+const PACKS = [94, 50, 50, 0, 40, 10, 10];
+const PRICES = [34, 45, 8, 0, 220, 115, 110];
+const NEEDED_LB = (BAR_LB + REST_LB) * 1.08 + PASTE_LB;
+const MIX_MONEY = [46, 8, 46, 15.5, 0.9, 1.4, 0.7].reduce(
+	(sum, parts, row) =>
+		PACKS[row]
+			? sum +
+				((NEEDED_LB * parts) / PARTS / (PACKS[row] ?? 1)) * (PRICES[row] ?? 0)
+			: sum,
+	0,
+);
+// 25% × 1.5% + 15% × 4% umber and 15% × 0.5% + 20% × 2% black of binder; 24 and 21 a kilogram.
+const PIGMENT_MONEY =
+	NEEDED_LB * BINDER * 0.45359237 * (0.00975 * 24 + 0.00475 * 21);
+const MATERIALS = MIX_MONEY + PIGMENT_MONEY + SEALER_GAL * 190;
+// Hours for each of 5 castings: 3.25; of 2 loads: 2.5; of each 10 ft²: 1.9; and 4 to deliver. 45 an hour.
+const WORK = (5 * 3.25 + 2 * 2.5 + (FINISH_FT2 / 10) * 1.9 + 4) * 45;
+const cents = (money: number) => Math.round(money * 100) / 100;
+// Overhead 18%, remake 5%; the card company keeps 2% of price and 8.25% tax; 35% of the price is left.
+const FEE = 0.02 * 1.0825;
+const PRICE = cents(((MATERIALS + WORK) * 1.18 * 1.05) / (1 - 0.35 - FEE));
+
+test("cost and price", () => {
+	expect(number("1 Cost", "B38")).toBeCloseTo(MIX_MONEY, 6);
+	expect(number("1 Cost", "B39")).toBeCloseTo(PIGMENT_MONEY, 6);
+	expect(number("1 Cost", "B40")).toBeCloseTo(SEALER_GAL * 190, 6);
+	expect(number("1 Cost", "B43")).toBeCloseTo(WORK, 6);
+	expect(numberAt(desk, ...cellOf("Cost.price"))).toBe(PRICE);
+	expect(numberAt(desk, ...cellOf("Cost.cost"))).toBeCloseTo(
+		(MATERIALS + WORK) * 1.18 * 1.05 + PRICE * FEE,
+		6,
+	);
+});
+
+test("the client's total, deposit and balance", () => {
+	const total = cents(PRICE + cents(PRICE * 0.0825));
+	expect(numberAt(desk, ...cellOf("Quote.total"))).toBeCloseTo(total, 9);
+	// Half each; of an odd cent the deposit takes it.
+	const deposit = Math.ceil(total * 50 - 1e-6) / 100;
+	expect(numberAt(desk, ...cellOf("Quote.deposit"))).toBeCloseTo(deposit, 9);
+	expect(numberAt(desk, ...cellOf("Quote.balance"))).toBeCloseTo(
+		total - deposit,
+		9,
+	);
 });
