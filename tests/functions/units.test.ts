@@ -37,9 +37,13 @@ const metricOf = (value: number, unit: Quantity): number =>
 // Two forms each, as published in each system of units; their spread is held in the tests of their subjects.
 const TWO_FORMS = ["EVAPORATION_RATE", "LIFT_LIMIT", "MODULUS_OF_RUPTURE"];
 
+// Says lengths in words, in the person's own unit: tests/functions/mold.test.ts holds both.
+const IN_WORDS = ["MOLD_PLAN"];
+
 const withUnits = registry.filter(
 	({ name, params }) =>
-		params.units?.kind === "units" && !TWO_FORMS.includes(name),
+		params.units?.kind === "units" &&
+		![...TWO_FORMS, ...IN_WORDS].includes(name),
 );
 
 type Change = (value: unknown, cell: CellParam<unknown>) => unknown;
