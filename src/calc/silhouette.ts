@@ -35,13 +35,14 @@ const FREE = 1.5;
 
 /**
  * The piece from above, in its finished hand: an L's notch at the back right, a U's in the middle of the back (of the
- * right where B is the longer side), a basin seen into, a tube from the side.
+ * right where B is the longer side) unless `notchAt` says front or left; a basin seen into, a tube from the side.
  *
  * @throws InputError when the piece has no size.
  */
 export function silhouetteOf(
 	piece: Dimensions,
 	cutouts: readonly PlanCutout[],
+	notchAt = "",
 ): Silhouette {
 	const [widthM, heightM] = sizeOf(piece);
 	if (!(widthM > 0 && heightM > 0 && widthM < 1e6 && heightM < 1e6))
@@ -55,11 +56,14 @@ export function silhouetteOf(
 	);
 	const faceOf = piece.shape === "basin" ? basinFace(piece, whole) : () => 1;
 	const radius = widthM / 2;
+	const toRight = notchAt.includes("left") ? -1 : 1;
+	const toFront = notchAt.includes("front") ? -1 : 1;
+	const isSolid = (x: number, y: number) =>
+		solid(x, y) && !holes.some((hole) => hole(x, y));
 	return {
 		widthM,
 		heightM,
-		faceAt: (x, y) =>
-			solid(x, y) && !holes.some((hole) => hole(x, y)) ? faceOf(x, y) : 0,
+		faceAt: (x, y) => (isSolid(x * toRight, y * toFront) ? faceOf(x, y) : 0),
 		alongM: (x) =>
 			piece.shape === "tube"
 				? radius * Math.asin(Math.max(-1, Math.min(1, x / radius)))

@@ -9,6 +9,8 @@ import { veinField } from "./veinfield";
 export interface VeinedPiece {
 	outline: Dimensions;
 	cutouts: readonly PlanCutout[];
+	/** Corner of an L's notch or side of a U's, in lower case; blank where it is not known. */
+	notchAt?: string;
 	/** Relative weights of the tones in the order in which they lie before folding. */
 	shares: readonly number[];
 	folds: number;
@@ -38,7 +40,7 @@ export const EDGE = 254;
  * @throws InputError when no share is above 0 or the piece has no size.
  */
 export function veins(piece: VeinedPiece): Veins {
-	const seen = silhouetteOf(piece.outline, piece.cutouts);
+	const seen = silhouetteOf(piece.outline, piece.cutouts, piece.notchAt);
 	const perPx = Math.max(seen.widthM, seen.heightM) / piece.widthPx;
 	const widthPx = Math.max(1, Math.round(seen.widthM / perPx));
 	const heightPx = Math.max(1, Math.round(seen.heightM / perPx));

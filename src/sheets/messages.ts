@@ -212,6 +212,8 @@ export interface JobView {
 	pieces: Typed[][];
 	/** `face up`, `face down` or `""`, a row a piece. */
 	faces: string[];
+	/** Corner or side of the notch as typed, a row a piece. */
+	notches: string[];
 	/** Piece, each, shape, A, B. */
 	cutouts: Typed[][];
 	/** Expected color as `#rrggbb`; `""` where the studio has no swatches for it. */

@@ -9,8 +9,12 @@ export function viewOf(
 ): JobView {
 	const read = readJob(spreadsheet, job, ["Job", "Tones", "Quote"]);
 	const pieces = plainRows(read.cells("Job.pieces"));
-	const faces = read.cells("Job.faces").map(([face]) => String(face ?? ""));
 	const there = pieces.map(([name]) => name !== "");
+	const beside = (cells: string) =>
+		read
+			.cells(cells)
+			.map(([text]) => String(text ?? ""))
+			.filter((_, row) => there[row]);
 	const pigments = read.cells("Tones.pigments")[0] ?? [];
 	const colors = read.cells("Tones.expected").map(([color]) => String(color));
 	return {
@@ -18,7 +22,8 @@ export function viewOf(
 		title: String(read.cell("Job.title")),
 		units: read.studio.units,
 		pieces: pieces.filter((_, row) => there[row]),
-		faces: faces.filter((_, row) => there[row]),
+		faces: beside("Job.faces"),
+		notches: beside("Job.notches"),
 		cutouts: filledRows(read.cells("Job.cutouts")),
 		tones: read.cells("Tones.tones").flatMap(([name, share, ...doses], row) =>
 			name === "" || name === undefined

@@ -21,8 +21,9 @@ const PIECE = {
 	mirrored: false,
 };
 
-const draw = (change: Partial<typeof PIECE> & { outline?: Dimensions }) =>
-	veins({ ...PIECE, ...change });
+const draw = (
+	change: Partial<typeof PIECE> & { outline?: Dimensions; notchAt?: string },
+) => veins({ ...PIECE, ...change });
 
 const countOf = ({ tones }: Veins, tone: number): number =>
 	tones.filter((each) => each === tone).length;
@@ -221,6 +222,19 @@ describe("outlines", () => {
 			expect(outsideAt(above, x, y)).toBe(outside);
 			expect(outsideAt(mold, 1 - x, y)).toBe(outside);
 		}
+	});
+
+	test.each([
+		["back left", 0.02, 0.02],
+		["front left", 0.02, 0.98],
+		["front right", 0.98, 0.98],
+		["right back", 0.98, 0.02],
+	])("an L's notch is at the %s when that is said", (notchAt, x, y) => {
+		const seen = draw({ outline: L, notchAt });
+		expect(countOf(seen, OUTSIDE)).toBe(168 * 56);
+		expect(outsideAt(seen, x, y)).toBe(true);
+		expect(outsideAt(seen, 1 - x, y)).toBe(false);
+		expect(outsideAt(seen, x, 1 - y)).toBe(false);
 	});
 
 	test("the mold's view is the mirror image of the piece, pixel by pixel", () => {

@@ -11,6 +11,7 @@ const VIEW: JobView = {
 	units: "metric",
 	pieces: [],
 	faces: [],
+	notches: [],
 	cutouts: [],
 	tones: [
 		{ name: "light", share: 0.75, color: "#d9cbb3", doses: { Umber: 0.01 } },

@@ -89,6 +89,7 @@ export function Picture(props: Props) {
 						...chosenText(
 							drawn.piece.outline.shape,
 							drawn.piece.cutouts.length,
+							drawn.piece.notchAt,
 						),
 						placeholderText(job.tones),
 					]}

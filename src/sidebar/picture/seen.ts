@@ -11,6 +11,7 @@ import { columnsOf } from "../newjob/sentences";
 export interface SeenPiece {
 	outline: Dimensions;
 	cutouts: readonly PieceCutout[];
+	notchAt: string;
 }
 
 type Row = readonly unknown[];
@@ -71,7 +72,7 @@ export function seenPiece(job: JobView, name: string): SeenPiece {
 				`${Number(fromSi(lengthM, "length", job.units).toPrecision(6))} ${unitName("length", job.units)}`,
 		),
 	);
-	return { outline, cutouts };
+	return { outline, cutouts, notchAt: keyOf(job.notches[pieceRow(job, name)]) };
 }
 
 function outlineFrom(row: Row, units: UnitSystem): Dimensions {

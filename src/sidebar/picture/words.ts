@@ -35,15 +35,19 @@ export function viewText(
 export function chosenText(
 	shape: Dimensions["shape"],
 	cutouts: number,
+	notchAt: string,
 ): string[] {
 	const notch: Partial<Record<typeof shape, string>> = {
-		L: "Which corner the notch is in is not in the job: here the finished piece has it back right.",
+		L: "Notch at is blank on the Job tab: here the finished piece has it back right.",
 		U: "The notch is drawn in the middle of the longer side.",
 		area: "The outline of an area is not in the job: a rectangle of the same area stands for it.",
 	};
 	const holes =
 		"Where cutouts lie is not in the job: they stand evenly along the middle.";
-	return [notch[shape] ?? "", cutouts > 0 ? holes : ""].filter(Boolean);
+	const said = shape !== "area" && notchAt !== "";
+	return [said ? "" : (notch[shape] ?? ""), cutouts > 0 ? holes : ""].filter(
+		Boolean,
+	);
 }
 
 const known = ({ color }: SeenTone): boolean => /^#[0-9a-f]{6}$/i.test(color);

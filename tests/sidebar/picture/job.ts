@@ -11,6 +11,7 @@ export const JOB: JobView = {
 		["", "", "", "", "", "", "", "", "", "", ""],
 	],
 	faces: ["face down", "face up", ""],
+	notches: ["", "", ""],
 	cutouts: [["bar", 1, "rectangle", 500, 400]],
 	tones: [
 		{ name: "Shell", share: 3, color: "#d9d3c8", doses: {} },

@@ -65,9 +65,10 @@ describe("what the picture says", () => {
 	});
 
 	test("what had to be chosen is told", () => {
-		expect(chosenText("rectangle", 0)).toEqual([]);
-		expect(chosenText("L", 2)).toHaveLength(2);
-		expect(chosenText("area", 0).join()).toContain("same area");
+		expect(chosenText("rectangle", 0, "")).toEqual([]);
+		expect(chosenText("L", 2, "")).toHaveLength(2);
+		expect(chosenText("L", 0, "back left")).toEqual([]);
+		expect(chosenText("area", 0, "").join()).toContain("same area");
 	});
 
 	test("grays stand for colors that are not known, and that is told", () => {
