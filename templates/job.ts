@@ -31,7 +31,7 @@ export const job: Tab = {
 			look: "note",
 			rows: [
 				[
-					'Type in the tinted cells. Lengths in {length}, or as you say them: 8\' 1/2", 25-1/2", 2.4 m, 65 cm.',
+					'Type in the tinted cells. Lengths as you say them: 8\' 1/2", 25-1/2", 2.4 m, 65 cm. Without a unit: {length}.',
 				],
 			],
 		},

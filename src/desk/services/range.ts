@@ -5,6 +5,7 @@ import {
 } from "@univerjs/sheets";
 import { type Block, formatA1 } from "../a1";
 import { mapBlock } from "../book";
+import { showSelected } from "../hand";
 import { engineFormula, NO_CONTENT } from "../writing";
 import { type Call, signature } from "./call";
 import { change, changeCells } from "./change";
@@ -243,7 +244,7 @@ const pluralOf = (name: string) =>
 export function activateCells(call: Call, place: Place): void {
 	activate(call, place);
 	const sheet = call.host.book.workbook.getSheetBySheetId(place.sheetId);
-	sheet?.setActiveSelection(sheet.getRange(formatA1(place.block)));
+	if (sheet) showSelected(sheet, formatA1(place.block));
 }
 
 function moveMethods(call: Call, place: Place, self: () => Range) {
