@@ -1,5 +1,6 @@
 import type { Tab } from "../src/template/plan";
 import { checkBlocks, TO_LOOK_AT, WORST } from "./checks";
+import { SUMMARY_FORMATS } from "./jobs";
 import { knockoutBlocks } from "./knockouts";
 import { pieceBlocks } from "./pieces";
 
@@ -267,25 +268,7 @@ export const job: Tab = {
 					'=IF((C7="sampling")+(C7="priced")>0;"";IF({at:Quote.total}="";"";{at:Quote.total}-N(O4)-N(O5)))',
 				],
 			],
-			formats: [
-				"text",
-				"text",
-				"text",
-				"date",
-				"date",
-				"money",
-				"money",
-				"share",
-				"money",
-				"money",
-				"number",
-				"date",
-				"date",
-				"date",
-				"date",
-				"date",
-				"money",
-			],
+			formats: SUMMARY_FORMATS,
 		},
 	],
 	choices: [

@@ -1,4 +1,4 @@
-import type { Block, Tab } from "../src/template/plan";
+import type { Block, Format, Tab } from "../src/template/plan";
 
 /** Work of a job by the column of its day. */
 const WORK = [
@@ -111,6 +111,27 @@ const weekBlocks: readonly Block[] = [
 	},
 ];
 
+/** Of a job's row, without its number: what `Job.summary` says. */
+export const SUMMARY_FORMATS: readonly Format[] = [
+	"text",
+	"text",
+	"text",
+	"date",
+	"date",
+	"money",
+	"money",
+	"share",
+	"money",
+	"money",
+	"number",
+	"date",
+	"date",
+	"date",
+	"date",
+	"date",
+	"money",
+];
+
 /** Every job, a row each, and the weeks to come. */
 export const jobs: Tab = {
 	name: "Jobs",
@@ -175,26 +196,7 @@ export const jobs: Tab = {
 			look: "result",
 			size: [120, 18],
 			name: "jobs",
-			formats: [
-				"whole",
-				"text",
-				"text",
-				"text",
-				"date",
-				"date",
-				"money",
-				"money",
-				"share",
-				"money",
-				"money",
-				"number",
-				"date",
-				"date",
-				"date",
-				"date",
-				"date",
-				"money",
-			],
+			formats: ["whole", ...SUMMARY_FORMATS],
 		},
 		...weekBlocks,
 	],

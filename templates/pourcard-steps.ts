@@ -1,5 +1,6 @@
 import type { Block } from "../src/template/plan";
 import { ofLoad } from "./pourcard-weigh";
+import { POUR_FORMATS } from "./pourlog";
 
 const LOAD_COLUMNS = ["E", "F", "G", "H", "I", "J", "K", "L"];
 
@@ -276,25 +277,7 @@ export const stepBlocks: readonly Block[] = [
 				'=IF(ISNUMBER({at:Cost.cost})*({job}mix_total>0);{at:Cost.cost}*C6/{job}mix_total;"")',
 			],
 		],
-		formats: [
-			"date",
-			"whole",
-			"text",
-			"whole",
-			"text",
-			"text",
-			"number",
-			"temperature",
-			"temperature",
-			"share",
-			"whole",
-			"text",
-			"text",
-			"text",
-			"text",
-			"money",
-			"money",
-		],
+		formats: POUR_FORMATS,
 	},
 ];
 

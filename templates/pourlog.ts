@@ -20,7 +20,8 @@ const HEADINGS = [
 	"Estimate",
 ];
 
-const FORMATS: Block["formats"] = [
+/** Of a pour, in the log and as the Pour card offers it. */
+export const POUR_FORMATS: Block["formats"] = [
 	"date",
 	"whole",
 	"text",
@@ -117,7 +118,7 @@ export const pourLog: Tab = {
 			look: "result",
 			size: [12, 17],
 			rows: [[latest("A20:Q319", FOUND)]],
-			formats: FORMATS,
+			formats: POUR_FORMATS,
 			slot: "found",
 		},
 		{
@@ -145,7 +146,7 @@ export const pourLog: Tab = {
 			look: "input",
 			size: [300, 17],
 			name: "pours",
-			formats: FORMATS,
+			formats: POUR_FORMATS,
 		},
 	],
 };
