@@ -1,5 +1,5 @@
 /** Which hand a mold is: where notches and drop edges lie in it, seen from above with the front toward you. */
-import { InputError } from "./errors";
+import { InputError, quoted } from "./errors";
 import type { Piece } from "./takeoff";
 
 export const FACES = ["face up", "face down"] as const;
@@ -88,7 +88,7 @@ function notchOf({ shape, aM = 0, bM = 0 }: Piece, typed = "") {
 	if (found !== undefined && words.length === found.split(" ").length)
 		return found;
 	throw new InputError(
-		`notch at must be one of ${allowed.join(", ")} for ${shape}, got "${said.slice(0, 40)}"`,
+		`notch at must be one of ${allowed.join(", ")} for ${shape}, got ${quoted(said)}`,
 	);
 }
 
@@ -126,7 +126,7 @@ function dropOf(dropped: boolean, { dropOn, face }: Lie): Place | undefined {
 	const sides = SIDES.filter((side) => words.includes(side));
 	if (sides.length !== words.length || sides.length === 0)
 		throw new InputError(
-			`drop edge on must be sides (front, back, left, right) or all around, got "${said.slice(0, 40)}"`,
+			`drop edge on must be sides (front, back, left, right) or all around, got ${quoted(said)}`,
 		);
 	return place(listed(sides), face);
 }

@@ -107,4 +107,14 @@ describe("MOLD_PLAN", () => {
 			/drop edge on must be sides .* got "north"/,
 		);
 	});
+
+	test("a refused word is shown on one line, and cut where it is long", () => {
+		const long = `north\n${"x".repeat(100)}`;
+		const edged = ["Top", 1, "rectangle", 900, 500, "", "", 30, 60, 1400, ""];
+		for (const refused of [
+			() => plan(L, ["face up", long, ""]),
+			() => plan(edged, ["face up", "", long]),
+		])
+			expect(refused).toThrow(/^[^\n]* got "north x{54}…"$/);
+	});
 });
