@@ -6,7 +6,7 @@ import {
 	selections,
 	TINY,
 } from "./filling";
-import type { Kind } from "./subsets";
+import type { Kind } from "./halves";
 
 /** Fits = up to the limit and this much of it. */
 const ROUNDING = 1e-9;

@@ -47,7 +47,7 @@ export function* selections(
 		question.sure = false;
 		return;
 	}
-	effort.left -= sums.size;
+	effort.left -= sums.work;
 	const room = limit - level - must;
 	const low = room - spare - TINY * limit;
 	if (level === 0) {

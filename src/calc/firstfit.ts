@@ -2,66 +2,116 @@
 import { withRounding } from "./bins";
 import { sum } from "./tones";
 
-const heaviestFirst = (masses: readonly number[]): number[] =>
+interface Placed {
+	i: number;
+	mass: number;
+}
+
+const heaviestFirst = (masses: readonly number[]): Placed[] =>
 	masses
-		.map((_, i) => i)
-		.sort((a, b) => (masses[b] ?? 0) - (masses[a] ?? 0) || a - b);
+		.map((mass, i) => ({ i, mass }))
+		.sort((a, b) => b.mass - a.mass || a.i - b.i);
 
-type Choose = (levels: readonly number[], mass: number) => number;
+/** Levels of loads, with the least of each two, each four and so on: the first one wanted is found in a few steps. */
+function levelTree(loads: number) {
+	let leaves = 1;
+	while (leaves < loads) leaves *= 2;
+	const least = new Float64Array(2 * leaves).fill(Number.POSITIVE_INFINITY);
+	const at = (node: number) => least[node] as number;
+	const renew = (node: number) => {
+		least[node] = Math.min(at(2 * node), at(2 * node + 1));
+	};
+	least.fill(0, leaves, leaves + loads);
+	for (let node = leaves - 1; node > 0; node -= 1) renew(node);
+	return {
+		lightest: () => at(1),
+		/** The first load whose level is wanted; one must be, and with a level all lower ones. */
+		first(wanted: (level: number) => boolean): number {
+			let node = 1;
+			while (node < leaves) node = 2 * node + (wanted(at(2 * node)) ? 0 : 1);
+			return node - leaves;
+		},
+		add(load: number, mass: number): void {
+			let node = leaves + load;
+			least[node] = at(node) + mass;
+			for (node >>= 1; node > 0; node >>= 1) renew(node);
+		},
+	};
+}
 
-/** The load of each casting when each, heaviest first, goes where `choose` says; -1 opens a load. */
-function placed(masses: readonly number[], choose: Choose): number[] {
-	const levels: number[] = [];
+/** The load of each casting when each in turn goes into the first load that has room. */
+function firstFitOf(castings: readonly Placed[], limit: number): number[] {
+	const tree = levelTree(castings.length);
+	const most = withRounding(limit);
 	const loadOf: number[] = [];
-	for (const i of heaviestFirst(masses)) {
-		const mass = masses[i] ?? 0;
-		const chosen = choose(levels, mass);
-		const load = chosen < 0 ? levels.push(0) - 1 : chosen;
-		levels[load] = (levels[load] ?? 0) + mass;
+	for (const { i, mass } of castings) {
+		const load = tree.first((level) => level + mass <= most);
+		tree.add(load, mass);
 		loadOf[i] = load;
 	}
 	return loadOf;
 }
 
-const firstFit =
-	(limit: number): Choose =>
-	(levels, mass) =>
-		levels.findIndex((level) => level + mass <= withRounding(limit));
+/** The load of each casting when the heaviest goes first, into the first load that has room; each fits in one. */
+export const firstFit = (masses: readonly number[], limit: number): number[] =>
+	firstFitOf(heaviestFirst(masses), limit);
 
-const bestFit =
-	(limit: number): Choose =>
-	(levels, mass) => {
-		const fitting = levels.filter(
-			(level) => level + mass <= withRounding(limit),
-		);
-		return fitting.length ? levels.indexOf(Math.max(...fitting)) : -1;
-	};
+/** Each into the lightest of so many loads. */
+function lightestOf(castings: readonly Placed[], loads: number): number[] {
+	const tree = levelTree(loads);
+	const loadOf: number[] = [];
+	for (const { i, mass } of castings) {
+		const lightest = tree.lightest();
+		const load = tree.first((level) => level <= lightest);
+		tree.add(load, mass);
+		loadOf[i] = load;
+	}
+	return loadOf;
+}
 
-const lightestOf =
-	(loads: number): Choose =>
-	(levels) =>
-		levels.length < loads ? -1 : levels.indexOf(Math.min(...levels));
+/** Each into the fullest load that has room: by looking at all, so only where there are few. */
+function bestFit(masses: readonly number[], limit: number): number[] {
+	const levels: number[] = [];
+	const loadOf: number[] = [];
+	for (const { i, mass } of heaviestFirst(masses)) {
+		let chosen = levels.length;
+		for (const [load, level] of levels.entries())
+			if (
+				level + mass <= withRounding(limit) &&
+				level > (levels[chosen] ?? Number.NEGATIVE_INFINITY)
+			)
+				chosen = load;
+		levels[chosen] = (levels[chosen] ?? 0) + mass;
+		loadOf[i] = chosen;
+	}
+	return loadOf;
+}
 
-const countOf = (loadOf: readonly number[]): number => Math.max(...loadOf) + 1;
+const BEST_FIT_UP_TO = 500;
 
-/** The fewer loads of first fit and best fit, heaviest first. */
+export const loadsIn = (loadOf: readonly number[]): number =>
+	loadOf.reduce((most, load) => Math.max(most, load + 1), 0);
+
+/** The fewer loads of first fit and best fit, heaviest first; of long lists by first fit. */
 export function bestKnown(
 	masses: readonly number[],
 	capacityKg: number,
 ): number[] {
-	const first = placed(masses, firstFit(capacityKg));
-	const best = placed(masses, bestFit(capacityKg));
-	return countOf(best) < countOf(first) ? best : first;
+	const first = firstFit(masses, capacityKg);
+	if (masses.length > BEST_FIT_UP_TO) return first;
+	const best = bestFit(masses, capacityKg);
+	return loadsIn(best) < loadsIn(first) ? best : first;
 }
 
-function heaviest(
+/** The mass of the heaviest load. */
+export function heaviest(
 	masses: readonly number[],
 	loadOf: readonly number[],
 ): number {
-	const levels = Array<number>(countOf(loadOf)).fill(0);
+	const levels = Array<number>(loadsIn(loadOf)).fill(0);
 	for (const [i, load] of loadOf.entries())
 		levels[load] = (levels[load] ?? 0) + (masses[i] ?? 0);
-	return Math.max(...levels);
+	return levels.reduce((most, level) => Math.max(most, level), 0);
 }
 
 /**
@@ -76,15 +126,16 @@ export function evened(
 	known: readonly number[],
 	capacityKg: number,
 ): readonly number[] {
-	const loads = countOf(known);
-	const level = placed(masses, lightestOf(loads));
+	const loads = loadsIn(known);
+	const castings = heaviestFirst(masses);
+	const level = lightestOf(castings, loads);
 	let best = heaviest(masses, level) < heaviest(masses, known) ? level : known;
-	let low = Math.max(sum(masses) / loads, ...masses);
+	let low = Math.max(sum(masses) / loads, castings[0]?.mass ?? 0);
 	let high = Math.min(capacityKg, heaviest(masses, best));
 	for (let halvings = 0; halvings < 20 && low < high; halvings += 1) {
 		const middle = (low + high) / 2;
-		const tried = placed(masses, firstFit(middle));
-		if (countOf(tried) > loads) low = middle;
+		const tried = firstFitOf(castings, middle);
+		if (loadsIn(tried) > loads) low = middle;
 		else {
 			high = middle;
 			if (heaviest(masses, tried) < heaviest(masses, best)) best = tried;

@@ -1,8 +1,9 @@
 /** Which castings share a load: the fewest loads, then the lightest heaviest, then list order. */
 import { packing, withRounding } from "./bins";
 import type { Effort } from "./filling";
-import { bestKnown, evened } from "./firstfit";
-import { type Kind, sumsOf } from "./subsets";
+import { bestKnown, evened, heaviest, loadsIn } from "./firstfit";
+import type { Kind } from "./halves";
+import { sumsOf } from "./subsets";
 import { sum } from "./tones";
 
 /** Sums looked at for each of three questions: how many loads, how heavy, in which order. About half a second at most. */
@@ -31,25 +32,6 @@ function kindsOf(masses: readonly number[]): Kind[] {
 		.sort((a, b) => b.mass - a.mass);
 }
 
-const loadCount = (loadOf: readonly number[]): number =>
-	Math.max(0, ...loadOf.map((load) => load + 1));
-
-/** The mass in each load. */
-function levelsOf(
-	masses: readonly number[],
-	loadOf: readonly number[],
-): number[] {
-	const levels = Array<number>(loadCount(loadOf)).fill(0);
-	for (const [i, load] of loadOf.entries())
-		levels[load] = (levels[load] ?? 0) + (masses[i] ?? 0);
-	return levels;
-}
-
-const heaviest = (
-	masses: readonly number[],
-	loadOf: readonly number[],
-): number => Math.max(...levelsOf(masses, loadOf));
-
 /** Which casting is in which load, from how many of each mass are; equal castings in list order. */
 function assigned(
 	masses: readonly number[],
@@ -57,11 +39,15 @@ function assigned(
 	bins: readonly (readonly number[])[],
 ): number[] {
 	const left = bins.map((counts) => [...counts]);
+	const loadOf = kinds.map(() => 0);
 	return masses.map((mass) => {
 		const kind = kinds.findIndex((each) => each.mass === mass);
-		const load = left.findIndex((counts) => (counts[kind] ?? 0) > 0);
+		const leftIn = (load: number) => left[load]?.[kind] ?? 0;
+		let load = loadOf[kind] ?? 0;
+		while (load < left.length && leftIn(load) === 0) load += 1;
 		const counts = left[load];
-		if (counts) counts[kind] = (counts[kind] ?? 0) - 1;
+		if (counts) counts[kind] = leftIn(load) - 1;
+		loadOf[kind] = load;
 		return load;
 	});
 }
@@ -74,7 +60,7 @@ function fewestLoads(
 ): readonly number[] {
 	const effort: Effort = { left: EFFORT.fewest };
 	const least = Math.ceil(sum(masses) / withRounding(capacityKg));
-	for (let loads = least; loads < loadCount(known); loads += 1) {
+	for (let loads = least; loads < loadsIn(known); loads += 1) {
 		if (effort.left <= 0) break;
 		const levels = Array<number>(loads).fill(0);
 		const { bins } = packing({ kinds, levels, limit: capacityKg, effort });
@@ -90,7 +76,7 @@ function lightestLoads(
 	found: readonly number[],
 ): readonly number[] {
 	const effort: Effort = { left: EFFORT.lightest };
-	const loads = loadCount(found);
+	const loads = loadsIn(found);
 	const levels = Array<number>(loads).fill(0);
 	const sums = sumsOf(kinds);
 	let best = evened(masses, found, heaviest(masses, found));
@@ -100,7 +86,7 @@ function lightestLoads(
 	while (effort.left > 0) {
 		const high = heaviest(masses, best);
 		const next = below(high * (1 - 2e-9));
-		if (next < low * (1 - 1e-12)) break;
+		if (high <= low || next < low * (1 - 1e-12)) break;
 		const halfway = (low + next) / 2;
 		const limit = below(halfway);
 		if (limit < low * (1 - 1e-12)) {
@@ -121,14 +107,14 @@ function inListOrder(
 ): readonly number[] {
 	const effort: Effort = { left: EFFORT.order };
 	const limit = heaviest(masses, found);
-	const loads = loadCount(found);
+	const loads = loadsIn(found);
+	const levels = Array<number>(loads).fill(0);
+	const left = kindsOf(masses);
 	let best = numberedByFirst(found);
 	for (const [i, mass] of masses.entries()) {
 		if (effort.left <= 0) break;
-		const levels = Array<number>(loads).fill(0);
-		for (const [j, load] of best.slice(0, i).entries())
-			levels[load] = (levels[load] ?? 0) + (masses[j] ?? 0);
-		const kinds = kindsOf(masses.slice(i + 1));
+		for (const kind of left) if (kind.mass === mass) kind.count -= 1;
+		const kinds = left.filter(({ count }) => count > 0);
 		for (let load = 0; load < (best[i] ?? 0); load += 1) {
 			if (effort.left <= 0) break;
 			if ((levels[load] ?? 0) + mass > withRounding(limit)) continue;
@@ -141,6 +127,8 @@ function inListOrder(
 			best = numberedByFirst([...best.slice(0, i), load, ...rest]);
 			break;
 		}
+		const load = best[i] ?? 0;
+		levels[load] = (levels[load] ?? 0) + mass;
 	}
 	return best;
 }

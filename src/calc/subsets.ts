@@ -1,10 +1,5 @@
 /** Sums that some of a number of things can have, things of one mass counted together. */
-
-/** Things of one mass. */
-export interface Kind {
-	mass: number;
-	count: number;
-}
+import { type Half, half, type Kind } from "./halves";
 
 /** How many of each kind, told when asked, and their mass. */
 export interface Selection {
@@ -12,21 +7,13 @@ export interface Selection {
 	counts(): number[];
 }
 
-interface Half {
-	kinds: readonly Kind[];
-	/** Ascending. */
-	sums: number[];
-	/** The selection behind each sum, as a number with one digit a kind. */
-	codes: number[];
-}
-
 export interface Sums {
 	/** The largest sum up to a limit. */
 	most(limit: number): number;
 	/** The selections whose sum is from `low` to `high`; undefined when there are more than `limit`. */
 	between(low: number, high: number, limit: number): Selection[] | undefined;
-	/** Sums looked at for one question. */
-	size: number;
+	/** What finding them costs. */
+	work: number;
 }
 
 /** Sums of a half of the kinds, of which there may be no more than this. */
@@ -43,7 +30,7 @@ export function sumsOf(kinds: readonly Kind[]): Sums | undefined {
 	const left = half(kinds.slice(0, split));
 	const right = half(kinds.slice(split));
 	return {
-		size: left.sums.length + right.sums.length,
+		work: left.work + right.work,
 		most: (limit) => most(left, right, limit),
 		between: (low, high, limit) => between(left, right, low, high, limit),
 	};
@@ -61,56 +48,6 @@ function splitOf(kinds: readonly Kind[]): number | undefined {
 		after /= count + 1;
 	}
 	return before <= LARGEST_HALF ? kinds.length : undefined;
-}
-
-type Sorted = Pick<Half, "sums" | "codes">;
-
-function half(kinds: readonly Kind[]): Half {
-	let all: Sorted = { sums: [0], codes: [0] };
-	let digit = 1;
-	for (const { mass, count } of kinds) {
-		all = withMore(all, 0, count, mass, digit);
-		digit *= count + 1;
-	}
-	return { kinds, ...all };
-}
-
-/** The selections with `from` to `to` more things of one mass. */
-function withMore(
-	all: Sorted,
-	from: number,
-	to: number,
-	mass: number,
-	digit: number,
-): Sorted {
-	if (to === 0) return all;
-	if (from === to)
-		return {
-			sums: all.sums.map((sum) => sum + from * mass),
-			codes: all.codes.map((code) => code + from * digit),
-		};
-	const middle = Math.floor((from + to) / 2);
-	return merged(
-		withMore(all, from, middle, mass, digit),
-		withMore(all, middle + 1, to, mass, digit),
-	);
-}
-
-function merged(a: Sorted, b: Sorted): Sorted {
-	const sums: number[] = [];
-	const codes: number[] = [];
-	let j = 0;
-	for (let i = 0; i <= a.sums.length; i += 1) {
-		const sum = a.sums[i] ?? Number.POSITIVE_INFINITY;
-		for (; j < b.sums.length && (b.sums[j] as number) < sum; j += 1) {
-			sums.push(b.sums[j] as number);
-			codes.push(b.codes[j] as number);
-		}
-		if (i === a.sums.length) break;
-		sums.push(sum);
-		codes.push(a.codes[i] as number);
-	}
-	return { sums, codes };
 }
 
 function digits(code: number, kinds: readonly Kind[]): number[] {

@@ -52,7 +52,7 @@ function lowerBound(masses: readonly number[]): number {
 export function mixerRows(): Row[] {
 	const call = loaded(compiled(distText("Code.js")));
 	let first = Number.NaN;
-	return [12, 40, 200].map((count) => {
+	return [12, 40, 200, 10_000].map((count) => {
 		const list = castings(count);
 		const masses = list.map(([, mass]) => mass);
 		const answer = call("MIXER_LOADS", [list, CAPACITY]) as number[][];

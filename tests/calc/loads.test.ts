@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { firstFit } from "../../src/calc/firstfit";
 import { type LoadRow, mixerLoads } from "../../src/calc/loads";
 
 const castingsOf = (masses: readonly number[]) =>
@@ -50,19 +51,43 @@ function byBruteForce(masses: readonly number[], capacity: number): number[] {
 	return best?.loads ?? [];
 }
 
-/** Heaviest first, each into the first load that has room. */
-function firstFitDecreasing(
+/** Heaviest first, each into the first load that has room: by looking at all loads. */
+function plainFirstFit(masses: readonly number[], limit: number): number[] {
+	const sums: number[] = [];
+	const loads: number[] = [];
+	const heaviestFirst = [...masses.entries()].sort((a, b) => b[1] - a[1]);
+	for (const [i, mass] of heaviestFirst) {
+		const room = sums.findIndex((sum) => sum + mass <= limit * (1 + 1e-9));
+		const load = room < 0 ? sums.length : room;
+		sums[load] = (sums[load] ?? 0) + mass;
+		loads[i] = load;
+	}
+	return loads;
+}
+
+const firstFitDecreasing = (
 	masses: readonly number[],
 	capacity: number,
-): number {
-	const sums: number[] = [];
-	for (const mass of [...masses].sort((a, b) => b - a)) {
-		const load = sums.findIndex((sum) => sum + mass <= capacity * (1 + 1e-9));
-		if (load < 0) sums.push(mass);
-		else sums[load] = (sums[load] ?? 0) + mass;
-	}
-	return sums.length;
-}
+): number => Math.max(...plainFirstFit(masses, capacity)) + 1;
+
+test("first fit is the plain one, however long the list", () => {
+	fc.assert(
+		fc.property(
+			fc.array(
+				fc.oneof(
+					fc.integer({ min: 0, max: 30 }),
+					fc.double({ min: 0.1, max: 30, noNaN: true }),
+				),
+				{ minLength: 1, maxLength: 300, size: "max" },
+			),
+			fc.double({ min: 30, max: 90, noNaN: true }),
+			(masses, limit) => {
+				expect(firstFit(masses, limit)).toEqual(plainFirstFit(masses, limit));
+			},
+		),
+		{ numRuns: 500, seed: 5 },
+	);
+});
 
 describe("mixer loads", { timeout: 60_000 }, () => {
 	test("are those of brute force for up to 8 castings", () => {
@@ -224,4 +249,32 @@ describe("mixer loads", { timeout: 60_000 }, () => {
 			expect(process.cpuUsage(start).user / 1e6).toBeLessThan(2);
 		}
 	});
+
+	test.each([
+		["any", (i: number) => 20 + 19 * Math.sin(i * i)],
+		["more than half", (i: number) => 45 + 14 * Math.sin(i * i)],
+		["light", (i: number) => 1.1 + Math.sin(i * i)],
+		["four sizes", (i: number) => [40, 25, 30, 20][i % 4] ?? 0],
+		["two sizes", (i: number) => (i % 2 ? 10.3 : 6.1)],
+		["all equal", () => 7],
+		["nothing", () => 0],
+	])(
+		"%s: 10,000 castings within a second, as well as by first fit",
+		(_, mass) => {
+			const masses = Array.from({ length: 10_000 }, (_, i) => mass(i));
+			const start = process.cpuUsage();
+			const rows = mixerLoads(castingsOf(masses), 60);
+			expect(process.cpuUsage(start).user / 1e6).toBeLessThan(1);
+			const sums = levels(masses, loadOf(rows));
+			expect(Math.max(...sums)).toBeLessThanOrEqual(60 * (1 + 1e-9));
+			expect(sums.length).toBeLessThanOrEqual(firstFitDecreasing(masses, 60));
+			const order = rows.map(({ load, name }) => load * 10_000 + Number(name));
+			expect(order).toEqual([...order].sort((a, b) => a - b));
+			const firsts = sums.map((_, load) =>
+				rows.findIndex((row) => row.load === load + 1),
+			);
+			const names = firsts.map((at) => Number(rows[at]?.name));
+			expect(names).toEqual([...names].sort((a, b) => a - b));
+		},
+	);
 });
