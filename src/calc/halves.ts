@@ -34,8 +34,13 @@ export function half(kinds: readonly Kind[]): Half {
 
 /** Of one kind, which may be thousands, without merging. */
 function multiples({ mass, count }: Kind): Sorted {
-	const codes = Array.from({ length: count + 1 }, (_, times) => times);
-	return { sums: codes.map((times) => times * mass), codes };
+	const sums: number[] = [];
+	const codes: number[] = [];
+	for (let times = 0; times <= count; times += 1) {
+		sums.push(times * mass);
+		codes.push(times);
+	}
+	return { sums, codes };
 }
 
 /** The selections with `from` to `to` more things of one mass. */

@@ -59,7 +59,9 @@ function fewestLoads(
 	capacityKg: number,
 ): readonly number[] {
 	const effort: Effort = { left: EFFORT.fewest };
-	const least = Math.ceil(sum(masses) / withRounding(capacityKg));
+	const most = withRounding(capacityKg);
+	const alone = masses.filter((mass) => 2 * mass > most).length;
+	const least = Math.max(Math.ceil(sum(masses) / most), alone);
 	for (let loads = least; loads < loadsIn(known); loads += 1) {
 		if (effort.left <= 0) break;
 		const levels = Array<number>(loads).fill(0);
