@@ -96,7 +96,7 @@ function fill(
 	for (const each of levels) spare += limit - each;
 	for (const [i, count] of counts.entries()) spare -= count * (masses[i] ?? 0);
 	if (spare < -TINY * limit) return undefined;
-	effort.left -= BIN_EFFORT + levels.length;
+	effort.left -= BIN_EFFORT + 3 * levels.length;
 	if (!countsFit(question, counts, levels.length)) return undefined;
 	const key = `${others.length}:${counts.join()}`;
 	if (failed.has(key)) return undefined;

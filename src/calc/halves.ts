@@ -23,7 +23,7 @@ export function half(kinds: readonly Kind[]): Half {
 	const [first, ...others] = kinds;
 	let all = multiples(first ?? { mass: 0, count: 0 });
 	let digit = (first?.count ?? 0) + 1;
-	let work = digit;
+	let work = 2 * digit;
 	for (const { mass, count } of others) {
 		all = withMore(all, 0, count, mass, digit);
 		digit *= count + 1;

@@ -7,7 +7,7 @@ import { sumsOf } from "./subsets";
 import { sum } from "./tones";
 
 /** Sums looked at for each of three questions: how many loads, how heavy, in which order. About half a second at most. */
-const EFFORT = { fewest: 2.5e6, lightest: 3e6, order: 5e5 };
+const EFFORT = { fewest: 2.5e6, lightest: 4e6, order: 5e5 };
 
 /** The load of each casting, all of which fit in one. */
 export function sharedLoads(
@@ -95,7 +95,11 @@ function lightestLoads(
 			low = Math.min(next, halfway * (1 + 1e-9));
 			continue;
 		}
-		const { bins } = packing({ kinds, levels, limit, effort });
+		// No hard question takes what easier ones need.
+		const part: Effort = { left: Math.min(effort.left, EFFORT.lightest / 6) };
+		effort.left -= part.left;
+		const { bins } = packing({ kinds, levels, limit, effort: part });
+		effort.left += part.left;
 		if (bins) best = assigned(masses, kinds, bins);
 		else low = limit * (1 + 2e-9);
 	}
@@ -117,6 +121,7 @@ function inListOrder(
 		if (effort.left <= 0) break;
 		for (const kind of left) if (kind.mass === mass) kind.count -= 1;
 		const kinds = left.filter(({ count }) => count > 0);
+		effort.left -= (best[i] ?? 0) / 10;
 		for (let load = 0; load < (best[i] ?? 0); load += 1) {
 			if (effort.left <= 0) break;
 			if ((levels[load] ?? 0) + mass > withRounding(limit)) continue;
