@@ -8,11 +8,10 @@ export interface WidthRun {
 /** Width of a column of a new tab. */
 const FRESH = 100;
 
+type Widths = readonly (number | undefined)[];
+
 /** Runs of equal widths, without those that are `already` so. */
-export function widthRuns(
-	widths: readonly (number | undefined)[],
-	already = FRESH,
-): WidthRun[] {
+function runs(widths: Widths, already: number): WidthRun[] {
 	const found: WidthRun[] = [];
 	widths.forEach((width, index) => {
 		const last = found[found.length - 1];
@@ -24,10 +23,24 @@ export function widthRuns(
 	return found;
 }
 
+/**
+ * The fewest calls of `setColumnWidths` that lead to these widths, of two ways: each run by itself, or all columns to
+ * one width and then the runs of the others. A width that nobody sees is undefined.
+ */
+export function widthRuns(widths: Widths, already = FRESH): WidthRun[] {
+	const ways = [...new Set(widths)].flatMap((width) =>
+		width === undefined
+			? []
+			: [[{ first: 1, count: widths.length, width }, ...runs(widths, width)]],
+	);
+	return ways.reduce(
+		(best, way) => (way.length < best.length ? way : best),
+		runs(widths, already),
+	);
+}
+
 /** The width that all columns of new tabs are given first, so that the fewest calls remain; undefined for none. */
-export function commonWidth(
-	tabs: readonly (readonly (number | undefined)[])[],
-): number | undefined {
+export function commonWidth(tabs: readonly Widths[]): number | undefined {
 	const calls = (width: number): number =>
 		tabs.reduce((sum, widths) => sum + widthRuns(widths, width).length, 0);
 	const [best = FRESH] = [

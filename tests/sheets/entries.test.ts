@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Desk, Person } from "../../src/desk/contract";
 import type { PanelStart } from "../../src/sheets/messages";
+import { cellOf } from "../job/worked";
 import { openWorkbook } from "./workbook";
 
 let desk: Desk;
@@ -84,9 +85,9 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 
 	test("is the studio's own afterwards, with its jobs", async () => {
 		await desk.call("createDemoJob", ["metric"]);
-		desk.type("Studio", "B4", "CHF");
-		desk.type("Pigments", "B5", "");
-		desk.type("Pigments", "D5", "30");
+		desk.type(...cellOf("Studio.currency"), "CHF");
+		desk.type("Pigments", "E5", "");
+		desk.type("Pigments", "H5", "30");
 		desk.type("Mixes", "A5", "My mix");
 		const now = await start();
 		expect(now).toMatchObject({
@@ -105,6 +106,7 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 					binderShare: 1,
 					cementShare: 1,
 					waterShare: 0,
+					pricePerMass: 9 / 25,
 				},
 			],
 		});
@@ -120,10 +122,22 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 		await desk.call("createDemoJob", ["metric"]);
 		const wrong: [tab: string, cell: string, text: string, sentence: RegExp][] =
 			[
-				["Studio", "B5", "", /^Mixer capacity .* number, got a blank cell/],
-				["Studio", "B12", "little", /^Air in fresh mix .* got "little"/],
+				[
+					...cellOf("Studio.mixer_capacity"),
+					"",
+					/^Mixer capacity .* number, got a blank cell/,
+				],
+				[
+					...cellOf("Studio.air"),
+					"little",
+					/^Air in fresh mix .* got "little"/,
+				],
 				["Mixes", "C6", "some", /Fly ash: parts must be a number, got "some"/],
-				["Studio", "B3", "imperial", /^Units on the Studio tab .* imperial/],
+				[
+					...cellOf("Studio.units"),
+					"imperial",
+					/^Units on the Studio tab .* imperial/,
+				],
 			];
 		for (const [tab, cell, text, sentence] of wrong) {
 			const right = String(desk.read(tab, cell)[0]?.[0]);
