@@ -77,8 +77,11 @@ function isTaken(spreadsheet: Spreadsheet, job: number): boolean {
 
 /** @throws InputError where the workbook has a tab of the person's own that is called like one of the studio's. */
 function mayHaveStudio(spreadsheet: Spreadsheet): void {
+	const there = spreadsheet
+		.getSheets()
+		.map((sheet) => sheet.getName().toLowerCase());
 	for (const { name } of workbook().studioTabs)
-		if (spreadsheet.getSheetByName(name))
+		if (there.includes(name.toLowerCase()))
 			throw new InputError(
 				`This workbook has a tab named ${name} already, which the studio needs: rename yours, then try again`,
 			);

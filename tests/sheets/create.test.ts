@@ -1,8 +1,21 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Desk } from "../../src/desk/contract";
+import { columnLetters } from "../../src/sheets/a1";
 import type { JobMade } from "../../src/sheets/messages";
 import { demo } from "../../templates/index";
+import { cellOf } from "../job/worked";
 import { openWorkbook } from "./workbook";
+
+const STUDIO_TABS = [
+	"Studio",
+	"Mixes",
+	"Pigments",
+	"Swatches",
+	"Stock",
+	"Jobs",
+	"Pour log",
+];
+const JOB_TABS = ["Job", "Tones", "Pour card", "Cure", "Cost", "Quote"];
 
 let desk: Desk;
 beforeEach(async () => {
@@ -17,16 +30,12 @@ describe("a job", { timeout: 60_000 }, () => {
 	test("gets its tabs, the studio's before them, and its first tab is opened", async () => {
 		expect(await create()).toEqual({
 			number: 1,
-			tabs: ["1 Job", "1 Tones", "1 Pour card"],
+			tabs: JOB_TABS.map((tab) => `1 ${tab}`),
 		});
 		expect(desk.tabs()).toEqual([
 			"Sheet1",
-			"Studio",
-			"Mixes",
-			"Pigments",
-			"1 Job",
-			"1 Tones",
-			"1 Pour card",
+			...STUDIO_TABS,
+			...JOB_TABS.map((tab) => `1 ${tab}`),
 		]);
 		expect(
 			desk.engine.api.getActiveWorkbook()?.getActiveSheet().getSheetName(),
@@ -64,12 +73,12 @@ describe("a job", { timeout: 60_000 }, () => {
 		const before = desk.tabs().map((tab) => allCells(tab));
 		expect(await create({ ...demo.metric, client: "Another" })).toEqual({
 			number: 2,
-			tabs: ["2 Job", "2 Tones", "2 Pour card"],
+			tabs: JOB_TABS.map((tab) => `2 ${tab}`),
 		});
 		expect(
 			desk
 				.tabs()
-				.slice(0, 7)
+				.slice(0, before.length)
 				.map((tab) => allCells(tab)),
 		).toEqual(before);
 		desk.type("2 Job", "C3", "Third");
@@ -84,11 +93,11 @@ describe("a job", { timeout: 60_000 }, () => {
 
 	test("is known by its names when its tabs are renamed", async () => {
 		await create();
-		for (const tab of ["1 Job", "1 Tones", "1 Pour card"])
+		for (const tab of JOB_TABS.map((name) => `1 ${name}`))
 			desk.engine.api
 				.getActiveWorkbook()
 				?.getSheetByName(tab)
-				?.setName(`Bar ${tab.length}`);
+				?.setName(`Bar ${tab}`);
 		expect((await create()).number).toBe(2);
 		const { jobs } = (await desk.call("panelStart")) as { jobs: object[] };
 		expect(jobs.map((job) => Object.values(job)[0])).toEqual([1, 2]);
@@ -102,8 +111,10 @@ describe("a job", { timeout: 60_000 }, () => {
 				?.getSheetByName(tab)
 				?.setName(`Our ${tab.toLowerCase()}`);
 		expect((await create()).number).toBe(2);
-		expect(desk.tabs()).toHaveLength(10);
-		expect(desk.formula("2 Tones", "A23")).toContain("'Our mixes'!");
+		// the person's own, seven of the studio, six of each job
+		expect(desk.tabs()).toHaveLength(1 + 7 + 2 * 6);
+		const [, ingredients] = cellOf("Tones.mix_table");
+		expect(desk.formula("2 Tones", ingredients)).toContain("'Our mixes'!");
 	});
 
 	test("is not kept from its studio by a name of the person's own", async () => {
@@ -128,17 +139,16 @@ describe("a job", { timeout: 60_000 }, () => {
 		expect(desk.state()).toBe(before);
 	});
 
+	// The row of a new job on the Jobs tab is the only thing that comes to what was there.
 	const allCells = (tab: string) => {
 		const sheet = desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
-		const area = `A1:Z${sheet?.getMaxRows() ?? 1}`;
+		if (tab === "Sheet1") return desk.display(tab, "A1:B2");
+		if (tab === "Jobs") return desk.display(tab, "A5:R5");
 		return desk.display(
 			tab,
-			tab === "Sheet1"
-				? "A1:B2"
-				: area.replace("Z", lastColumn(sheet?.getMaxColumns() ?? 1)),
+			`A1:${columnLetters((sheet?.getMaxColumns() ?? 1) - 1)}${sheet?.getMaxRows() ?? 1}`,
 		);
 	};
-	const lastColumn = (count: number) => String.fromCharCode(64 + count);
 });
 
 describe("what a person typed", { timeout: 60_000 }, () => {
@@ -167,7 +177,7 @@ describe("what a person typed", { timeout: 60_000 }, () => {
 		});
 		expect(desk.read("1 Job", "C3:C4")).toEqual([[TEXTS[0]], [TEXTS[9]]]);
 		expect(desk.read("1 Job", "A11:A20").flat()).toEqual(TEXTS);
-		expect(desk.read("1 Tones", "A11:A16").flat()).toEqual(TEXTS.slice(0, 6));
+		expect(desk.read("1 Tones", "A16:A21").flat()).toEqual(TEXTS.slice(0, 6));
 		const cells = ["C3", "C4", ...TEXTS.map((_, index) => `A${11 + index}`)];
 		expect(cells.filter((cell) => desk.formula("1 Job", cell))).toEqual([]);
 	});
