@@ -10,7 +10,7 @@ import {
 	table,
 	text,
 } from "./declare";
-import { tonesOf, unique } from "./tonetable";
+import { notTooMany, tonesOf, unique } from "./tonetable";
 
 const typed = (help: string) => text(help, { blank: "" });
 
@@ -107,6 +107,7 @@ export const EXPECTED_COLORS = sheetFunction({
 			})),
 		};
 		const tones = tonesOf(given.tones, given.pigments);
+		notTooMany(tones, "their colors");
 		const used = swatchesUsed(set);
 		return expectedColors(tones, set).map(({ lab, remark, nearest }, i) => [
 			lab ? hexOfLab(lab) : "",

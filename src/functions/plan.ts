@@ -4,6 +4,7 @@ import { type PlanRow, pullOffRows, type Refused } from "../calc/pulloff";
 import { pullOffSteps, type Step, type Vessel } from "../calc/steps";
 import type { Dosing, Tone } from "../calc/tones";
 import type { CellValue } from "./declare";
+import { notTooMany } from "./tonetable";
 import { fromSi, toSi, type UnitSystem, unitName } from "./units";
 
 interface PlanInput extends Dosing {
@@ -14,15 +15,9 @@ interface PlanInput extends Dosing {
 	units: UnitSystem;
 }
 
-/** A longer table is a slip of the hand, and the search for the fewest vessels would take too long. */
-const MOST_TONES = 40;
-
 /** The plan's rows, left to right as the sheet function answers them. */
 export function planTable(input: PlanInput): CellValue[][] {
-	if (input.tones.length > MOST_TONES)
-		throw new InputError(
-			`tones must be at most ${MOST_TONES} rows for a plan, got ${input.tones.length}`,
-		);
+	notTooMany(input.tones, "a plan");
 	const steps = pullOffSteps(input.tones);
 	const { weighed, units } = input;
 	blankBelow(steps.length, weighed);

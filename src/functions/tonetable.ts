@@ -80,3 +80,14 @@ export function oneRowAsWide<T>(
 		);
 	return row?.more ?? [];
 }
+
+/** A longer table is a slip of the hand, and what compares every tone with every other would take too long. */
+const MOST_TONES = 40;
+
+/** @throws InputError for more tones than anybody folds; `what` is what they are too many for. */
+export function notTooMany(tones: readonly Tone[], what: string): void {
+	if (tones.length > MOST_TONES)
+		throw new InputError(
+			`tones must be at most ${MOST_TONES} rows for ${what}, got ${tones.length}`,
+		);
+}

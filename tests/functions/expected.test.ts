@@ -110,4 +110,11 @@ describe("EXPECTED_COLORS", () => {
 			expected([["One", 1, 0, 0]], [UNDOSED, [OWN, [0, 0, 0.02], "brown"]]),
 		).toThrow(/row 2: .*got "brown"/);
 	});
+
+	test("more tones than anybody folds are refused", () => {
+		const many = Array.from({ length: 41 }, (_, i) => [`Tone ${i}`, 1, 0, 0]);
+		expect(() => expected(many, [UNDOSED])).toThrow(
+			"tones must be at most 40 rows for their colors, got 41",
+		);
+	});
 });
