@@ -24,6 +24,7 @@ export function picturePut(
 	const place = read.range("Quote.picture");
 	const sheet = place.getSheet();
 	const [column, row] = [place.getColumn(), place.getRow()];
+	const name = sheet.getName();
 	const earlier = sheet
 		.getImages()
 		.filter((image) => image.getAltTextTitle() === TITLE);
@@ -46,5 +47,5 @@ export function picturePut(
 		"The new picture is on the quote, and an earlier one is still under it",
 		earlier.map((image) => () => image.remove()),
 	);
-	return sheet.getName();
+	return name;
 }
