@@ -6,6 +6,7 @@ import {
 } from "@univerjs/sheets";
 import { execute, sheetNamed, sheets } from "../book";
 import { type Call, signature } from "./call";
+import { putChoice } from "./choice";
 import { copiedData, copyBesideCells } from "./copied-tab";
 import { activate, type SheetPlace, sheetAt } from "./place";
 import { sheetService } from "./sheet";
@@ -117,6 +118,18 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 	if (sheets(book).length === 1)
 		throw new Error("You can't remove all the sheets in a document.");
 	call.written = true;
+	// the engine sometimes keeps the choices of a tab that is gone
+	putChoice(
+		call,
+		sheet,
+		{
+			startRow: 0,
+			startColumn: 0,
+			endRow: sheet.getRowCount() - 1,
+			endColumn: sheet.getColumnCount() - 1,
+		},
+		undefined,
+	);
 	if (facade) book.workbook.deleteSheet(facade);
 	const { host } = call;
 	const elsewhere = (note: SheetPlace) => note.sheetId !== place.sheetId;
