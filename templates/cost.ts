@@ -1,5 +1,6 @@
 import type { Tab } from "../src/template/plan";
 import { buyBlocks } from "./cost-buy";
+import { moneyBlocks } from "./cost-money";
 import { priceBlocks } from "./cost-price";
 import { workBlocks } from "./cost-work";
 
@@ -23,6 +24,7 @@ export const cost: Tab = {
 			],
 		},
 		...priceBlocks,
+		...moneyBlocks,
 		...workBlocks,
 		...buyBlocks,
 	],
