@@ -7,12 +7,11 @@ const TOO_OLD =
 
 /** Unpacks with the browser's own stream and runs the script as one of the page's own. */
 export function selfUnpacking(script: string): string {
-	const deflated = deflateRawSync(script, { level: 9 });
-	const packed = lettersOf(deflated);
+	const packed = lettersOf(deflateRawSync(script, { level: 9 }));
 	return `(async (packed) => {
 	const place = document.getElementById("panel");
 	try {
-		const bytes = Uint8Array.from((${LETTERS_TO_BYTES})(packed)).subarray(0, ${deflated.length}); // The stream refuses a byte too many.
+		const bytes = Uint8Array.from((${LETTERS_TO_BYTES})(packed));
 		const plain = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
 		const script = document.createElement("script");
 		script.textContent = await new Response(plain).text();
