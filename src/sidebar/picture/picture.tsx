@@ -1,6 +1,6 @@
 /** An impression of a piece: its tones folded, arranged anew on request, and put on the Quote. */
 import type { ComponentChildren } from "preact";
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { InputError } from "../../calc/errors";
 import { type Veins, veins } from "../../calc/veins";
 import type { JobView } from "../../sheets/messages";
@@ -164,7 +164,8 @@ interface CanvasProps extends Drawn {
 
 function Canvas({ seen, colors, place, name, told, shares }: CanvasProps) {
 	const painted = colors.join();
-	useEffect(() => {
+	// with its caption, not a moment later: what is put on the Quote is what is told
+	useLayoutEffect(() => {
 		if (place.current) paint(place.current, seen, painted.split(","));
 	}, [seen, painted, place]);
 	return (
