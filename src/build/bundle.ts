@@ -24,7 +24,7 @@ export const PRODUCT: CodeSources = {
 
 const gathered = ({ functions, entries }: CodeSources): string => `
 import { callFunction, registry } from "${functions}";
-export * as entries from "${entries}";
+export * from "${entries}";
 const byName = new Map(registry.map((fn) => [fn.name, fn]));
 export const call = (name, args) => callFunction(byName.get(name), Array.from(args));
 `;
@@ -55,6 +55,7 @@ export async function bundleCode(
 		// Every cell's call loads the whole script, so it is small; its lines stay short enough to find an error in.
 		minify: true,
 		lineLimit: 500,
+		inject: [join(import.meta.dirname, "builtins.ts")],
 		plugins: [withoutDocumentation, packedTemplates],
 	});
 	const entries = await entryPoints(join(sources.root, sources.entries));

@@ -45,5 +45,6 @@ const comment = (lines: readonly string[]): string =>
 
 /** A top-level function that the menu, a trigger or the panel calls. */
 export function entryStub({ name, params, doc }: EntryPoint): string {
-	return `/** ${inComment(doc)} */\nfunction ${name}(${params.join(", ")}) {\n  return ${NAMESPACE}.entries.${name}.apply(null, arguments);\n}\n`;
+	const given = params.join(", ");
+	return `/** ${inComment(doc)} */\nfunction ${name}(${given}) { return ${NAMESPACE}.${name}(${given}); }\n`;
 }

@@ -18,8 +18,8 @@ import { answer } from "./answer";
  * Touches nothing else.
  */
 export function onOpen(event: { mode: string }): string { return event.mode; }
-/** Counts what came. */
-export function countThem(first = 1, { a }: { a: number } = { a: 2 }): number { return arguments.length; }
+/** Adds what came. */
+export function added(first = 1, { a }: { a: number } = { a: 2 }): number { return first + a; }
 export { answer };
 `;
 const ANSWER = `/** Says it. */
@@ -44,12 +44,12 @@ afterAll(() => rmSync(folder, { recursive: true }));
 describe("entry points", () => {
 	test("have their names, arguments and the first sentence of their comment", async () => {
 		expect(await entryPoints(join(folder, "entries.ts"))).toEqual([
-			{ name: "answer", params: [], doc: "Says it." },
 			{
-				name: "countThem",
+				name: "added",
 				params: ["first", "input2"],
-				doc: "Counts what came.",
+				doc: "Adds what came.",
 			},
+			{ name: "answer", params: [], doc: "Says it." },
 			{ name: "onOpen", params: ["event"], doc: "Builds the menu." },
 		]);
 	});
@@ -67,10 +67,11 @@ describe("entry points", () => {
 		await expect(entryPoints(file)).rejects.toThrow(sentence);
 	});
 
-	test("are called with as many arguments as came", () => {
+	test("are called with what came, and have their own defaults for the rest", () => {
 		const call = bareCaller(code);
-		expect(call("countThem", [])).toBe(0);
-		expect(call("countThem", [1, 2, 3])).toBe(3);
+		expect(call("added", [])).toBe(3);
+		expect(call("added", [5])).toBe(7);
+		expect(call("added", [5, { a: 6 }])).toBe(11);
 		expect(call("onOpen", [{ mode: "NONE" }])).toBe("NONE");
 	});
 });

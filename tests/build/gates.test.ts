@@ -13,7 +13,7 @@ function DOUBLED(amount) {
 }`;
 const ENTRY = `/** Builds the menu. */
 function onOpen(event) {
-  return tonefold_.entries.onOpen.apply(null, arguments);
+  return tonefold_.onOpen(event);
 }`;
 const BUNDLE = `var tonefold_ = (() => { const call = (name, args) => 2 * args[0]; return { call }; })();`;
 
