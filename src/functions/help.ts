@@ -75,7 +75,7 @@ const wordsText = (param: Param): string =>
 export function blankText(param: Param): string {
 	if (!param.optional || param.kind === "units") return "";
 	const cell = param.kind === "list" ? param.of : param;
-	return cell.kind === "cell" && cell.blank !== undefined
+	return cell.kind === "cell" && (cell.blank ?? "") !== ""
 		? `${shown(cell)} when blank`
 		: "may be left out";
 }
