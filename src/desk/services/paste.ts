@@ -8,7 +8,7 @@ import { rawAt, styleAt } from "../values";
 import { NO_CONTENT } from "../writing";
 import { type Call, signature } from "./call";
 import { changeCells } from "./change";
-import { putChoice } from "./choice";
+import { putChoices } from "./choice";
 import { clearCells } from "./fill";
 import { height, width } from "./fitting";
 import { noteAt, writeNote } from "./notes";
@@ -141,20 +141,13 @@ function pasteChoices(call: Call, from: Place, to: Block, on: Worksheet): void {
 	const rules = mapBlock(from.block, (row, column) =>
 		model.getRuleByLocation(workbook.getId(), from.sheetId, row, column),
 	);
-	mapBlock(to, (row, column) => {
-		const cell = {
-			startRow: row,
-			endRow: row,
-			startColumn: column,
-			endColumn: column,
-		};
-		putChoice(
-			call,
-			on,
-			cell,
-			rules[row - to.startRow]?.[column - to.startColumn],
-		);
-	});
+	putChoices(
+		call,
+		on,
+		to,
+		(row, column) =>
+			rules[row - to.startRow]?.[column - to.startColumn] ?? undefined,
+	);
 }
 
 function pasteNotes(call: Call, from: Place, to: Block, on: Worksheet): void {

@@ -3,13 +3,13 @@ import {
 	AddWorksheetMergeMutation,
 	RemoveWorksheetMergeMutation,
 } from "@univerjs/sheets";
-import { type Block, formatA1 } from "../a1";
+import { formatA1 } from "../a1";
 import { mapBlock } from "../book";
 import { showSelected } from "../hand";
 import { engineFormula, NO_CONTENT } from "../writing";
 import { type Call, signature } from "./call";
 import { change, changeCells } from "./change";
-import { setChoice } from "./choice";
+import { setChoices } from "./choice";
 import {
 	clearCells,
 	sidesOf,
@@ -175,32 +175,20 @@ function writeMethods(call: Call, place: Place, self: () => Range) {
 
 function ruleMethods(call: Call, place: Place, self: () => Range) {
 	const { block } = place;
-	const set = (on: Block, rule: unknown) =>
-		setChoice(call, sheetAt(call, place), on, rule);
+	const set = (ruleAt: (row: number, column: number) => unknown) => {
+		setChoices(call, sheetAt(call, place), block, ruleAt);
+		return self();
+	};
 	return {
-		setDataValidation(rule: unknown) {
-			set(block, rule);
-			return self();
-		},
+		setDataValidation: (rule: unknown) => set(() => rule),
 		setDataValidations(rules: unknown) {
 			const rows = fitting(block, rules, "setDataValidations");
-			mapBlock(block, (row, column) =>
-				set(
-					{
-						startRow: row,
-						endRow: row,
-						startColumn: column,
-						endColumn: column,
-					},
+			return set(
+				(row, column) =>
 					rows[row - block.startRow]?.[column - block.startColumn],
-				),
 			);
-			return self();
 		},
-		clearDataValidations() {
-			set(block, null);
-			return self();
-		},
+		clearDataValidations: () => set(() => null),
 	};
 }
 

@@ -6,7 +6,7 @@ import {
 } from "@univerjs/sheets";
 import { execute, sheetNamed, sheets } from "../book";
 import { type Call, signature } from "./call";
-import { putChoice } from "./choice";
+import { putChoices } from "./choice";
 import { copiedData, copyBesideCells } from "./copied-tab";
 import { activate, type SheetPlace, sheetAt } from "./place";
 import { sheetService } from "./sheet";
@@ -119,7 +119,7 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 		throw new Error("You can't remove all the sheets in a document.");
 	call.written = true;
 	// the engine sometimes keeps the choices of a tab that is gone
-	putChoice(
+	putChoices(
 		call,
 		sheet,
 		{
@@ -128,7 +128,7 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 			endRow: sheet.getRowCount() - 1,
 			endColumn: sheet.getColumnCount() - 1,
 		},
-		undefined,
+		() => undefined,
 	);
 	if (facade) book.workbook.deleteSheet(facade);
 	const { host } = call;
