@@ -9,9 +9,9 @@ export const cost: Tab = {
 	name: "Cost",
 	color: "#8a5a2b",
 	rows: 112,
-	widths: [250, 90, 90, 90, 90, 90, 90, 90, 90, 270, 20, 70],
+	widths: [250, 84, 84, 84, 84, 84, 84, 84, 84, 270, 84, 70],
 	frozenRows: 1,
-	hidden: ["L:L"],
+	hidden: 1,
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Cost · "&{at:Job.heading}']] },
 		{

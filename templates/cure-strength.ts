@@ -63,7 +63,15 @@ export const strengthBlocks: readonly Block[] = [
 		formats: ["number", "temperature"],
 		slot: "temperature_log",
 		once: true,
-		note: "A row an interval: how many hours, and the mean temperature of the piece or of the air under the cover.",
 		align: "right",
+	},
+	{
+		at: "C29",
+		look: "note",
+		rows: [
+			[
+				"A row an interval: how many hours, and the mean temperature of the piece or of the air under the cover.",
+			],
+		],
 	},
 ];

@@ -7,12 +7,12 @@ import { strengthBlocks } from "./cure-strength";
 export const cure: Tab = {
 	name: "Cure",
 	color: "#8a5a2b",
-	rows: 83,
+	rows: 112,
 	widths: [
-		235, 90, 90, 90, 90, 470, 20, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90,
+		235, 84, 84, 84, 84, 470, 84, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90,
 	],
 	frozenRows: 1,
-	hidden: ["H:Q"],
+	hidden: 10,
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Cure · "&{at:Job.heading}']] },
 		{

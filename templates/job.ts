@@ -16,15 +16,15 @@ const dateOf = (index: number) => ofTab(`INDEX({at:Cure.dates};1;${index})`);
 export const job: Tab = {
 	name: "Job",
 	color: "#8a5a2b",
-	rows: 92,
+	rows: 112,
 	widths: [
-		...[160, ...Array<number>(25).fill(80)],
+		...[160, ...Array<number>(25).fill(84)],
 		...Array<number>(7).fill(270),
 		...Array<number>(6).fill(80),
 	],
 	frozenRows: 1,
 	frozenColumns: 1,
-	hidden: ["AH:AM"],
+	hidden: 6,
 	blocks: [
 		{ at: "A1", look: "title", rows: [['=C3&" · "&C4']], slot: "heading" },
 		{
@@ -178,7 +178,6 @@ export const job: Tab = {
 			size: [1, 1],
 			formats: "whole",
 			slot: "crew",
-			note: "Blank: as many as the Studio tab says.",
 		},
 		{ at: "O7", look: "total", rows: [[TO_LOOK_AT]], formats: "whole" },
 		{ at: "L8", look: "result", rows: [[WORST]], slot: "worst" },

@@ -148,7 +148,7 @@ export const jobs: Tab = {
 		...Array<number>(7).fill(90),
 	],
 	frozenRows: 4,
-	hidden: ["Z:AC"],
+	hidden: 4,
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Jobs"]] },
 		{

@@ -6,13 +6,13 @@ import { weighBlocks } from "./pourcard-weigh";
 export const pourCard: Tab = {
 	name: "Pour card",
 	color: "#8a5a2b",
-	rows: 100,
+	rows: 112,
 	widths: [
 		26, 172, 62, 24, 52, 52, 52, 52, 52, 52, 52, 52, 200, 52, 52, 52, 52, 52,
 		100, 100, 100, 100, 100, 100, 100, 100, 100, 100,
 	],
 	frozenRows: 4,
-	hidden: ["S:AB"],
+	hidden: 10,
 	blocks: [
 		{
 			at: "A1",

@@ -29,10 +29,10 @@ const PIECES = `=ARRAYFORMULA(IF((${of(1)}="")+(IF(ISNUMBER(${of(2)});${of(2)};0
 export const quote: Tab = {
 	name: "Quote",
 	color: "#8a5a2b",
-	rows: 62,
-	widths: [420, 20, 160, 110, 60],
+	rows: 112,
+	widths: [420, 20, 150, 150, 60],
 	frozenRows: 1,
-	hidden: ["E:E"],
+	hidden: 1,
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Quote"]] },
 		{

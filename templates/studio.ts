@@ -250,6 +250,16 @@ const SECTIONS: readonly (readonly [
 	],
 ];
 
+/** The other tabs and the names of their tables. Each table's place is read from the formula that counts its rows. */
+const TABLES = [
+	["Mixes", "mixes"],
+	["Pigments", "pigments"],
+	["Swatches", "swatches"],
+	["Stock", "stock"],
+	["Jobs", "jobs"],
+	["Pour log", "pours"],
+] as const;
+
 const FIRST_ROW = 3;
 
 const rows = SECTIONS.flatMap(([heading, settings]) => [
@@ -262,7 +272,30 @@ const rows = SECTIONS.flatMap(([heading, settings]) => [
 	})),
 ]).map((row, index) => ({ ...row, at: FIRST_ROW + index }));
 
-const LAST_ROW = FIRST_ROW + rows.length - 1;
+const TABLES_ROW = FIRST_ROW + rows.length;
+const LAST_ROW = TABLES_ROW + TABLES.length;
+
+const tableRows: Block[] = [
+	{ at: `A${TABLES_ROW}`, look: "total", rows: [["Rows of each table"]] },
+	...TABLES.flatMap(([tab, name], index): Block[] => {
+		const row = TABLES_ROW + 1 + index;
+		return [
+			{ at: `A${row}`, look: "label", rows: [[tab]] },
+			{
+				at: `B${row}`,
+				look: "result",
+				rows: [[`=ROWS({at:${tab}.${name}})`]],
+				formats: "whole",
+				slot: `rows_${name}`,
+			},
+		];
+	}),
+	{
+		at: `C${TABLES_ROW + 1}`,
+		look: "note",
+		rows: [["To make one longer, insert rows inside it"]],
+	},
+];
 
 const blocks: Block[] = rows.flatMap((row): Block[] =>
 	"heading" in row
@@ -296,6 +329,7 @@ export const studio: Tab = {
 			rows: [["What", "Here", "What it is for", "", "Closed days"]],
 		},
 		...blocks,
+		...tableRows,
 		{
 			at: "E3",
 			look: "input",

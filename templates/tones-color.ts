@@ -57,7 +57,7 @@ export const colorBlocks: readonly Block[] = [
 		size: [6, 5],
 		rows: [
 			[
-				'=IF(COUNTA(B16:B21)=0;"";EXPECTED_COLORS({job}tones;{job}pigments;B3:B6;{at:Swatches.kinds};{at:Swatches.doses};{at:Swatches.swatch_pigments};{at:Swatches.colors}))',
+				'=IF(COUNTA(B16:B21)=0;"";EXPECTED_COLORS(S16:X21;{job}pigments;B3:B6;{at:Swatches.kinds};{at:Swatches.doses};{at:Swatches.swatch_pigments};{at:Swatches.colors}))',
 			],
 		],
 	},

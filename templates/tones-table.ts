@@ -232,7 +232,7 @@ export const toneBlocks: readonly Block[] = [
 		at: "S16",
 		look: "result",
 		size: [6, 6],
-		name: "tones",
+		slot: "tones",
 		rows: [
 			[
 				'=ARRAYFORMULA(IF(A16:A21="";"";A16:A21))',

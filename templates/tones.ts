@@ -10,15 +10,15 @@ const PARTS = "B49:B60";
 export const tones: Tab = {
 	name: "Tones",
 	color: "#8a5a2b",
-	rows: 66,
+	rows: 112,
 	widths: [
-		144, 180, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 340, 100,
+		160, 160, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 340, 100,
 		100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100, 100,
 		100, 100, 100, 100, 100, 100, 100, 100,
 	],
 	frozenRows: 1,
 	frozenColumns: 1,
-	hidden: ["R:AO"],
+	hidden: 24,
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Tones · "&{job}title']] },
 		{

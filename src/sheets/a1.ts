@@ -48,10 +48,3 @@ export function a1Of({ row, column, rows, columns }: Area): string {
 	const last = `${columnLetters(column + columns - 1)}${row + rows}`;
 	return first === last ? first : `${first}:${last}`;
 }
-
-/** First column, counted from 1, and number of columns of `P:X`. */
-export function columnsOf(a1: string): [first: number, count: number] {
-	const [first = "", last = first] = a1.split(":");
-	const index = columnIndex(first);
-	return [index + 1, columnIndex(last) - index + 1];
-}

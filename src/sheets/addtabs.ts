@@ -1,6 +1,5 @@
 /** New tabs for pages: the first is made, and the others are copied from it while it is blank. */
-import { columnsOf } from "./a1";
-import { type Grid, gridOf, resize, type Size, sizeOf } from "./grid";
+import { type Grid, gridOf, resize, type Size } from "./grid";
 import { MARKS } from "./looks";
 import type { Page } from "./page";
 import { lookOut } from "./rules";
@@ -43,7 +42,7 @@ export function addedTabs(
 	const grids = pages.flatMap((page, index) => {
 		const own = frames[index]?.sheet;
 		if (!own) return [];
-		resize(own, largest, sizeOf(page));
+		cut(own, largest, page);
 		for (const run of widthRuns(seenWidths(page), width))
 			own.setColumnWidths(run.first, run.count, run.width);
 		return [gridOf(page, own)];
@@ -51,22 +50,34 @@ export function addedTabs(
 	return { grids, fresh };
 }
 
+const seenColumns = ({ tab: { widths, hidden = 0 } }: Page): number =>
+	widths.length - hidden;
+
 /** A column that is out of sight has whatever width it has. */
-function seenWidths({ tab }: Page): (number | undefined)[] {
-	const hidden = (tab.hidden ?? []).map(columnsOf);
-	return tab.widths.map((width, index) =>
-		hidden.some(
-			([first, count]) => index + 1 >= first && index + 1 < first + count,
-		)
-			? undefined
-			: width,
-	);
+const seenWidths = (page: Page): number[] =>
+	page.tab.widths.slice(0, seenColumns(page));
+
+interface Largest extends Size {
+	/** How many of the columns, the last, are out of sight. */
+	hidden: number;
 }
 
-const largestOf = (pages: readonly Page[]): Size => ({
-	rows: Math.max(...pages.map(({ tab }) => tab.rows)),
-	columns: Math.max(...pages.map(({ tab }) => tab.widths.length)),
-});
+function largestOf(pages: readonly Page[]): Largest {
+	const hidden = Math.max(...pages.map(({ tab }) => tab.hidden ?? 0));
+	return {
+		rows: Math.max(...pages.map(({ tab }) => tab.rows)),
+		columns: Math.max(...pages.map(seenColumns)) + hidden,
+		hidden,
+	};
+}
+
+/** Takes rows away at the end, and columns before those out of sight. */
+function cut(sheet: Sheet, from: Size, page: Page): void {
+	const { rows, widths } = page.tab;
+	if (from.rows > rows) sheet.deleteRows(rows + 1, from.rows - rows);
+	if (from.columns > widths.length)
+		sheet.deleteColumns(seenColumns(page) + 1, from.columns - widths.length);
+}
 
 function firstTab(
 	pages: readonly Page[],
@@ -81,6 +92,8 @@ function firstTab(
 	const fresh = { rows: sheet.getMaxRows(), columns: sheet.getMaxColumns() };
 	resize(sheet, fresh, largest);
 	if (width) sheet.setColumnWidths(1, largest.columns, width);
+	if (largest.hidden)
+		sheet.hideColumns(largest.columns - largest.hidden + 1, largest.hidden);
 	sheet.setConditionalFormatRules([
 		lookOut(
 			[sheet.getRange(1, 1, largest.rows, largest.columns)],

@@ -18,7 +18,7 @@ import { type Page, pageOf } from "./page";
 import { readStudio } from "./readstudio";
 import { jobSlots, type Known } from "./slots";
 import { type Studio, starterStudio } from "./studio";
-import type { Tokens } from "./tokens";
+import { quoted, type Tokens } from "./tokens";
 import { type Added, reason, takeBack } from "./undo";
 import { writePages } from "./write";
 
@@ -141,12 +141,11 @@ export function written(
 	const { made } = plan;
 	try {
 		writePages(plan.pages, added, tabs);
-		const sheetOf = (tab: string | undefined) =>
-			added.tabs.find(({ name }) => name === tab)?.sheet;
-		const first = sheetOf(made.tabs[0]);
-		const jobs = studio.table("Jobs")?.getSheet() ?? sheetOf(studio.tabs.Jobs);
-		if (!first || !jobs) throw new Error("A tab was not made");
-		const cells = jobs.getRange(row, 1, 1, 2);
+		const first = added.tabs.find(({ name }) => name === made.tabs[0])?.sheet;
+		if (!first) throw new Error("A tab was not made");
+		const cells = spreadsheet.getRange(
+			`${quoted(studio.tabs.Jobs ?? "Jobs")}!A${row}:B${row}`,
+		);
 		added.cells.push(cells);
 		cells.setFormulas([
 			[linkTo(first, made.number), `=ARRAYFORMULA(${plan.summary})`],

@@ -1,9 +1,10 @@
 /**
- * Colors, fonts and number formats of all pages, in few calls: they are put on a tab of their own, a page below the
- * other, and copied from there to the tabs they are for. That tab is gone again at the end.
+ * Colors, fonts, number formats and dropdowns of all pages, in few calls: they are put on a tab of their own, a page
+ * below the other, and copied from there to the tabs they are for. That tab is gone again at the end.
  */
 import { a1Of } from "./a1";
 import { insertedSheet } from "./addtabs";
+import { plainChoices } from "./choices";
 import { type Grid, resize, type Size } from "./grid";
 import { LOOKS, TEXT_SIZE } from "./looks";
 import { blankCell, type PageCell } from "./page";
@@ -20,8 +21,13 @@ export function setForms(
 	added: Added,
 	{ fresh, index }: { fresh: Size; index: number },
 ): void {
-	const cells = stacked(grids);
-	const size = { rows: cells.length, columns: cells[0]?.length ?? 0 };
+	const columns = Math.max(...grids.map(({ page }) => page.tab.widths.length));
+	const cells = stacked(
+		grids.map(({ page }) => page.cells),
+		columns,
+		blankCell,
+	);
+	const size = { rows: cells.length, columns };
 	const sheet = insertedSheet(BOARD, index, added);
 	resize(sheet, fresh, {
 		rows: Math.max(fresh.rows, size.rows),
@@ -30,9 +36,17 @@ export function setForms(
 	const [board, ...parts] = sheet
 		.getRangeList([a1Of({ row: 0, column: 0, ...size }), ...areas(grids)])
 		.getRanges();
-	if (board) format(board, cells);
-	grids.forEach((grid, part) => {
-		parts[part]?.copyTo(grid.cells, { formatOnly: true });
+	const choices = plainChoices(grids.map(({ page }) => page));
+	if (board) {
+		format(board, cells);
+		board.setDataValidations(stacked(choices, columns, () => null));
+	}
+	const { PASTE_DATA_VALIDATION } = SpreadsheetApp.CopyPasteType;
+	grids.forEach(({ cells }, index) => {
+		const part = parts[index];
+		part?.copyTo(cells, { formatOnly: true });
+		if (choices[index]?.flat().some(Boolean))
+			part?.copyTo(cells, PASTE_DATA_VALIDATION, false);
 	});
 	added.spreadsheet.deleteSheet(sheet);
 	added.tabs.pop();
@@ -49,17 +63,16 @@ function areas(grids: readonly Grid[]): string[] {
 }
 
 /** The cells of all pages as rows of one width. */
-function stacked(grids: readonly Grid[]): PageCell[][] {
-	const columns = Math.max(...grids.map(({ page }) => page.tab.widths.length));
-	return grids.flatMap(({ page }) =>
-		page.cells.map((row) =>
-			Array.from(
-				{ length: columns },
-				(_, column) => row[column] ?? blankCell(),
-			),
-		),
-	);
-}
+const stacked = <T>(
+	pages: readonly (readonly (readonly T[])[])[],
+	columns: number,
+	blank: () => T,
+): T[][] =>
+	pages
+		.flat()
+		.map((row) =>
+			Array.from({ length: columns }, (_, column) => row[column] ?? blank()),
+		);
 
 /** One call for each property. */
 function format(board: Range, cells: readonly PageCell[][]): void {

@@ -21,11 +21,6 @@ export interface Size {
 	columns: number;
 }
 
-export const sizeOf = ({ tab }: Page): Size => ({
-	rows: tab.rows,
-	columns: tab.widths.length,
-});
-
 /** Cuts a tab, or lengthens it. */
 export function resize(sheet: Sheet, from: Size, to: Size): void {
 	if (from.rows < to.rows)
@@ -47,7 +42,7 @@ export function gridOf(page: Page, sheet: Sheet): Grid {
 			...Object.values(page.names),
 			...page.inputs,
 			...Object.keys(page.notes),
-			...choices.map(({ range }) => range),
+			...choices.flatMap(({ range, from }) => (from ? [range] : [])),
 			...rules.flatMap(rangesOf),
 		]),
 	];

@@ -1,47 +1,57 @@
 /** The studio as the workbook's tabs have it. */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
-import type { Slots, Tab } from "../template/plan";
-import { a1Of, areaOf } from "./a1";
+import type { Tab } from "../template/plan";
+import { type Area, a1Of, areaOf } from "./a1";
 import { cellsOf, type Grown } from "./cells";
 import { movedIn } from "./layout";
-import { firstName, namedArea, STUDIO_PREFIX } from "./names";
+import { allNames, firstName, namedArea, STUDIO_PREFIX } from "./names";
 import { pageOf } from "./page";
 import {
 	type Cell,
 	type Rows,
 	type Studio,
 	settingAt,
+	settingPlace,
 	studioFrom,
 	unitsOf,
 } from "./studio";
+import { quoted } from "./tokens";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
-type Range = GoogleAppsScript.Spreadsheet.Range;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-/** A studio tab of the templates and its named cells in the workbook. */
-interface Found {
-	tab: Tab;
-	range: Range;
-	sheet: Sheet;
+/** The Studio tab as it is now. */
+interface Own {
+	name: string;
+	values: Rows;
+	formulas: readonly (readonly string[])[];
 }
 
-const NOTHING: Slots = {};
+/** Where the table of another studio tab lies now, and what that tab is called. */
+interface Found {
+	tab: Tab;
+	sheet: string;
+	area: Area;
+}
 
 /**
  * The studio in the workbook's tabs, or undefined where there are none.
  *
+ * The Studio tab counts the rows of each other tab's table: the formula says where that table is now, and all of them
+ * are read in one call.
+ *
  * @throws InputError when some of its tabs are gone, or laid out in another way than their formulas know.
  */
 export function readStudio(spreadsheet: Spreadsheet): Studio | undefined {
-	const found = foundIn(spreadsheet);
-	if (!found) return undefined;
-	const tabs = byTab(found, ({ sheet }) => sheet.getName());
-	const grown = byTab(found, growthOf);
-	const settings = settingsIn(foundTab(found, "Studio"), tabs);
-	const rows = (name: string): Rows =>
-		foundTab(found, name).range.getValues() as Cell[][];
+	const own = ownTab(spreadsheet);
+	if (!own) return undefined;
+	const settings = settingsIn(own);
+	const found = otherTabs().map((tab) => foundBy(own, tab));
+	const tabs = { ...byTab(found, ({ sheet }) => sheet), Studio: own.name };
+	const table = (name: string) =>
+		spreadsheet.getRange(addressOf(foundTab(found, name)));
+	const rows = (name: string) => table(name).getValues() as Cell[][];
 	return studioFrom(
 		{
 			setting: (key) => settings[key] ?? "",
@@ -52,12 +62,62 @@ export function readStudio(spreadsheet: Spreadsheet): Studio | undefined {
 		{
 			exists: true,
 			tabs,
-			cells: cellsOf(workbook().studioTabs, tabs, grown),
-			table: (name) => foundTab(found, name).range,
+			cells: cellsOf(workbook().studioTabs, tabs, byTab(found, growthOf)),
+			table,
 			pours: once(() => rows("Pour log")),
 		},
 	);
 }
+
+const studioTab = (): Tab => {
+	const [tab] = workbook().studioTabs;
+	if (!tab) throw new Error("The studio has no tabs");
+	return tab;
+};
+
+const otherTabs = () => workbook().studioTabs.slice(1);
+
+/** @throws InputError when the studio has names, and not the one that leads to its first tab. */
+function ownTab(spreadsheet: Spreadsheet): Own | undefined {
+	const [name = "", ...others] = workbook().studioTabs.map(
+		(tab) => STUDIO_PREFIX + firstName(tab),
+	);
+	const sheet = spreadsheet.getRangeByName(name)?.getSheet();
+	if (sheet) return read(sheet);
+	if (allNames(spreadsheet).some((there) => others.includes(there)))
+		throw new InputError(
+			`The name ${name} is gone, and its tab perhaps too: bring it back with File, Version history`,
+		);
+	return undefined;
+}
+
+function read(sheet: Sheet): Own {
+	const cells = sheet.getDataRange();
+	return {
+		name: sheet.getName(),
+		values: cells.getValues() as Cell[][],
+		formulas: cells.getFormulas(),
+	};
+}
+
+/** A tab's name, in quotes or not, and its cells. */
+const COUNTED = /^=ROWS\((?:'((?:[^']|'')+)'|([^'!]+))!([$A-Z\d:]+)\)$/;
+
+/** @throws InputError where the Studio tab's formula leads nowhere. */
+function foundBy({ name, values, formulas }: Own, tab: Tab): Found {
+	const { row, column } = settingPlace(studioTab(), `rows_${firstName(tab)}`);
+	const [, inQuotes, plain, a1] =
+		COUNTED.exec(formulas[row]?.[column] ?? "") ?? [];
+	const sheet = inQuotes?.replace(/''/g, "'") ?? plain;
+	if (!sheet || !a1 || typeof values[row]?.[column] !== "number")
+		throw new InputError(
+			`${a1Of({ row, column, rows: 1, columns: 1 })} on the ${name} tab does not lead to the ${tab.name} tab any more, which is perhaps gone: bring it back with File, Version history`,
+		);
+	return { tab, sheet, area: areaOf(a1.replace(/\$/g, "")) };
+}
+
+const addressOf = ({ sheet, area }: Found): string =>
+	`${quoted(sheet)}!${a1Of(area)}`;
 
 /** The answer of the first call, again and again. */
 function once<T>(read: () => T): () => T {
@@ -80,25 +140,9 @@ function foundTab(found: readonly Found[], name: string): Found {
 	return one;
 }
 
-/** Every studio tab by its first name, whatever it is called now; undefined where there is none of them. */
-function foundIn(spreadsheet: Spreadsheet): Found[] | undefined {
-	const ranges = workbook().studioTabs.map((tab) => {
-		const name = STUDIO_PREFIX + firstName(tab);
-		return { tab, name, range: spreadsheet.getRangeByName(name) };
-	});
-	if (ranges.every(({ range }) => range === null)) return undefined;
-	return ranges.map(({ tab, name, range }) => {
-		if (range) return { tab, range, sheet: range.getSheet() };
-		throw new InputError(
-			`The name ${name} is gone, and its tab perhaps too: bring it back with File, Version history`,
-		);
-	});
-}
-
 /** By how many rows a table is longer than it was made. @throws InputError when it lies elsewhere: formulas lead to cells. */
-function growthOf({ tab, range }: Found): Grown {
+function growthOf({ tab, area: now }: Found): Grown {
 	const table = namedArea(tab, firstName(tab));
-	const now = areaOf(range.getA1Notation());
 	const inPlace =
 		now.row === table.row &&
 		now.column === table.column &&
@@ -111,17 +155,17 @@ function growthOf({ tab, range }: Found): Grown {
 }
 
 /** Every setting by its key. @throws InputError when they are in another order than they were made. */
-function settingsIn(
-	{ tab, sheet }: Found,
-	tabs: Readonly<Record<string, string>>,
-): Record<string, Cell> {
-	const values = sheet.getDataRange().getValues() as Cell[][];
-	const units = unitsOf(settingAt(tab, "units", values));
+function settingsIn({ name, values }: Own): Record<string, Cell> {
+	const tab = studioTab();
 	const page = pageOf({
 		tab,
-		tokens: { units, tabs },
+		tokens: {
+			units: unitsOf(settingAt(tab, "units", values)),
+			tabs: { [tab.name]: name },
+			cells: cellsOf(workbook().studioTabs, {}),
+		},
 		prefix: STUDIO_PREFIX,
-		slots: NOTHING,
+		slots: {},
 	});
 	const moved = movedIn(page, values);
 	if (moved) throw new InputError(moved);

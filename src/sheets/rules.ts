@@ -20,7 +20,7 @@ export const lookOut = (ranges: Range[], color: string) =>
 		.setBackground(color)
 		.build();
 
-/** Sets all rules of the tab in one call; the first that holds wins. */
+/** Adds the tab's own rules to the mark that it was copied with; the first that holds wins. */
 export function setRules(
 	page: Page,
 	sheet: GoogleAppsScript.Spreadsheet.Sheet,
@@ -28,7 +28,7 @@ export function setRules(
 ): void {
 	const { rules = [] } = page.tab;
 	sheet.setConditionalFormatRules([
-		lookOut([at(page.whole)], MARKS.warning),
+		...sheet.getConditionalFormatRules(),
 		...rules.map((rule) => built(rule, page, rangesOf(rule).map(at))),
 	]);
 }

@@ -3,7 +3,7 @@ import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
 import type { Slots, Tab } from "../template/plan";
-import { areaOf } from "./a1";
+import { type Area, areaOf } from "./a1";
 import { cellsOf } from "./cells";
 
 /** A cell's value as it was read. */
@@ -30,17 +30,22 @@ export interface Studio {
 	pours(): Rows;
 	/** Every setting by its key. */
 	setting(key: string): Cell;
-	/** The named table of each studio tab; undefined until there are tabs. */
+	/** The table of each studio tab but the first; undefined until there are tabs. */
 	table(tab: string): GoogleAppsScript.Spreadsheet.Range | undefined;
 }
 
 export type Rows = readonly (readonly Cell[])[];
 
-/** A setting's value among all values of the Studio tab. */
-export function settingAt(tab: Tab, key: string, values: Rows): Cell {
+/** Where a setting stands on the Studio tab. */
+export function settingPlace(tab: Tab, key: string): Area {
 	const block = tab.blocks.find(({ slot }) => slot === key);
 	if (!block) throw new Error(`There is no setting ${key}`);
-	const { row, column } = areaOf(block.at);
+	return areaOf(block.at);
+}
+
+/** A setting's value among all values of the Studio tab. */
+export function settingAt(tab: Tab, key: string, values: Rows): Cell {
+	const { row, column } = settingPlace(tab, key);
 	return values[row]?.[column] ?? "";
 }
 

@@ -8,14 +8,14 @@ export interface WidthRun {
 /** Width of a column of a new tab. */
 const FRESH = 100;
 
-type Widths = readonly (number | undefined)[];
+type Widths = readonly number[];
 
 /** Runs of equal widths, without those that are `already` so. */
 function runs(widths: Widths, already: number): WidthRun[] {
 	const found: WidthRun[] = [];
 	widths.forEach((width, index) => {
 		const last = found[found.length - 1];
-		if (width === undefined || width === already) return;
+		if (width === already) return;
 		if (last?.width === width && last.first + last.count === index + 1)
 			last.count += 1;
 		else found.push({ first: index + 1, count: 1, width });
@@ -25,14 +25,13 @@ function runs(widths: Widths, already: number): WidthRun[] {
 
 /**
  * The fewest calls of `setColumnWidths` that lead to these widths, of two ways: each run by itself, or all columns to
- * one width and then the runs of the others. A width that nobody sees is undefined.
+ * one width and then the runs of the others.
  */
 export function widthRuns(widths: Widths, already = FRESH): WidthRun[] {
-	const ways = [...new Set(widths)].flatMap((width) =>
-		width === undefined
-			? []
-			: [[{ first: 1, count: widths.length, width }, ...runs(widths, width)]],
-	);
+	const ways = [...new Set(widths)].map((width) => [
+		{ first: 1, count: widths.length, width },
+		...runs(widths, width),
+	]);
 	return ways.reduce(
 		(best, way) => (way.length < best.length ? way : best),
 		runs(widths, already),
@@ -43,9 +42,7 @@ export function widthRuns(widths: Widths, already = FRESH): WidthRun[] {
 export function commonWidth(tabs: readonly Widths[]): number | undefined {
 	const calls = (width: number): number =>
 		tabs.reduce((sum, widths) => sum + widthRuns(widths, width).length, 0);
-	const [best = FRESH] = [
-		...new Set([FRESH, ...tabs.flat().flatMap((width) => width ?? [])]),
-	]
+	const [best = FRESH] = [...new Set([FRESH, ...tabs.flat()])]
 		.map((width) => ({ width, cost: calls(width) + (width === FRESH ? 0 : 1) }))
 		.sort((a, b) => a.cost - b.cost)
 		.map(({ width }) => width);

@@ -1,7 +1,6 @@
 /** Writes pages into the workbook in few calls. */
-import { columnsOf } from "./a1";
 import { addedTabs } from "./addtabs";
-import { choiceRules } from "./choices";
+import { setListed } from "./choices";
 import { setForms } from "./forms";
 import type { Grid } from "./grid";
 import type { Page } from "./page";
@@ -25,8 +24,7 @@ export function writePages(
 		cells.setValues(page.cells.map((row) => row.map(({ value }) => value)));
 	setForms(grids, added, { fresh, index: tabsBefore + pages.length });
 	const source = named(grids, added);
-	const choices = choiceRules(source);
-	for (const grid of grids) finish(grid, choices);
+	for (const grid of grids) finish(grid, source);
 }
 
 function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
@@ -48,14 +46,12 @@ const named =
 	};
 
 /** Everything of a tab but its names, values and formats. */
-function finish(grid: Grid, choices: ReturnType<typeof choiceRules>): void {
+function finish(grid: Grid, source: ReturnType<typeof named>): void {
 	const { page, sheet, at } = grid;
-	const { frozenColumns, hidden = [], rules = [] } = page.tab;
+	const { frozenColumns, rules = [] } = page.tab;
 	if (frozenColumns) sheet.setFrozenColumns(frozenColumns);
-	for (const columns of hidden) sheet.hideColumns(...columnsOf(columns));
 	for (const [cell, note] of Object.entries(page.notes)) at(cell).setNote(note);
-	for (const choice of page.tab.choices ?? [])
-		at(choice.range).setDataValidation(choices(choice, page));
+	setListed(page, at, source);
 	if (rules.length > 0) setRules(page, sheet, at);
 	protect(grid);
 }

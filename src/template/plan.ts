@@ -85,7 +85,7 @@ export interface Tab {
 	name: string;
 	/** Of the tab itself; a job's tabs have one, so that they stand out from the studio's. */
 	color?: string;
-	/** Grid size: new tabs are cut to it. */
+	/** Grid size: new tabs are cut to it. A job's tabs have one number of rows, so that copies need no cutting. */
 	rows: number;
 	/** Column widths in pixels, from column A; their number is the number of columns. */
 	widths: readonly number[];
@@ -94,8 +94,8 @@ export interface Tab {
 	blocks: readonly Block[];
 	choices?: readonly Choice[];
 	rules?: readonly Rule[];
-	/** Columns kept out of sight, e.g. `["P:X"]`. */
-	hidden?: readonly string[];
+	/** How many columns at its end are kept out of sight. */
+	hidden?: number;
 	/** Name of one cell range more than blocks have: name to A1. */
 	names?: Readonly<Record<string, string>>;
 }

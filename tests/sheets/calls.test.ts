@@ -18,8 +18,8 @@ afterAll(() => desk.dispose());
 const total = ({ byName }: Counts) =>
 	Object.values(byName).reduce((sum, count) => sum + count, 0);
 
-test("a job in a workbook with its studio's tabs takes at most 255 calls", () => {
-	expect(total(second)).toBeLessThanOrEqual(255);
+test("a job in a workbook with its studio's tabs takes at most 200 calls", () => {
+	expect(total(second)).toBeLessThanOrEqual(200);
 });
 
 test("it takes fewer than the first job, which brings the studio's tabs", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { a1Of, areaOf, columnsOf } from "../../src/sheets/a1";
+import { a1Of, areaOf } from "../../src/sheets/a1";
 import { numberFormat } from "../../src/sheets/formats";
 import { LOOKS, MARKS, type Style } from "../../src/sheets/looks";
 import { jobNumbers, nextJobNumber } from "../../src/sheets/names";
@@ -143,11 +143,6 @@ describe("A1 notation", () => {
 	])("%s", (a1, row, column, rows, columns) => {
 		expect(areaOf(a1)).toEqual({ row, column, rows, columns });
 		expect(a1Of({ row, column, rows, columns })).toBe(a1);
-	});
-
-	test("columns count from 1", () => {
-		expect(columnsOf("P:X")).toEqual([16, 9]);
-		expect(columnsOf("C")).toEqual([3, 1]);
 	});
 });
 
