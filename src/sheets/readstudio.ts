@@ -100,8 +100,8 @@ function read(sheet: Sheet): Own {
 	};
 }
 
-/** A tab's name, in quotes or not, and its cells. */
-const COUNTED = /^=ROWS\((?:'((?:[^']|'')+)'|([^'!]+))!([$A-Z\d:]+)\)$/;
+/** A tab's name, in quotes or not, and its cells; the function may have another name in another language. */
+const COUNTED = /^=[^(]+\((?:'((?:[^']|'')+)'|([^'!]+))!([$A-Z\d:]+)\)$/;
 
 /** @throws InputError where the Studio tab's formula leads nowhere. */
 function foundBy({ name, values, formulas }: Own, tab: Tab): Found {
