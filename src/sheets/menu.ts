@@ -72,5 +72,5 @@ export function recordAsked(): string {
 		loads.length > 0
 			? `The Pour log now has load ${loads.join(", ")} of job ${job}.`
 			: `There is nothing new to record of job ${job}.`;
-	return [done, ...left].join("\n");
+	return [done, ...left.map((sentence) => `${sentence}.`)].join("\n");
 }
