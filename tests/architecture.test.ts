@@ -22,7 +22,8 @@ const TABLE: Record<string, Floor> = {
 	},
 	"src/build": {
 		folders: ["src/functions", "templates"],
-		packages: /^(node:|esbuild$|acorn$)/,
+		types: ["src/template"],
+		packages: /^(node:|esbuild$|acorn$|@gfx\/zopfli$)/,
 	},
 };
 

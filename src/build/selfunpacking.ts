@@ -1,13 +1,14 @@
 /** The panel's script as a short text that unpacks itself: a third as long, and as quick to open. */
-import { deflateRawSync, inflateRawSync } from "node:zlib";
+import { inflateRawSync } from "node:zlib";
 import { bytesOf, LETTERS_TO_BYTES, lettersOf } from "./letters";
+import { deflated } from "./zopfli";
 
 const TOO_OLD =
 	"This browser cannot unpack the panel. A newer one can; everything also works in cells.";
 
 /** Unpacks with the browser's own stream and runs the script as one of the page's own. */
-export function selfUnpacking(script: string): string {
-	const packed = lettersOf(deflateRawSync(script, { level: 9 }));
+export async function selfUnpacking(script: string): Promise<string> {
+	const packed = lettersOf(await deflated(script));
 	return `(async (packed) => {
 	const place = document.getElementById("panel");
 	try {

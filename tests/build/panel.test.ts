@@ -43,8 +43,8 @@ test("such text still means the same", () => {
 	expect(document.title).toBe(TRICKY.join(" "));
 });
 
-test("what a packed script would load is found all the same", () => {
-	const packed = `<script>${selfUnpacking('fetch("https://example.org")')}</script><script></script>`;
+test("what a packed script would load is found all the same", async () => {
+	const packed = `<script>${await selfUnpacking('fetch("https://example.org")')}</script><script></script>`;
 	expect(panelComplaints(packed)).toEqual([
 		"Panel.html has a script that loads a file",
 	]);
