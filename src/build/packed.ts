@@ -2,16 +2,20 @@
  * The templates as one short text. The panel's page carries it, since each cell's call loads all of Code.js and needs
  * none of it.
  */
-import { gzipSync } from "node:zlib";
 import type { Plugin } from "esbuild";
 import { workbook } from "../../templates/index";
+import { registry } from "../functions/index";
+import { contractTab } from "./contract";
 import { LETTERS_TO_BYTES, lettersOf } from "./letters";
+import { gzipped } from "./zopfli";
 
 const OPENING = '<script type="text/plain" id="workbook">';
 
 /** An element for the panel's page that holds the templates; the browser does nothing with it. */
-export const carriedTemplates = (): string =>
-	`${OPENING}${lettersOf(gzipSync(JSON.stringify(workbook()), { level: 9 }))}</script>`;
+export async function carriedTemplates(): Promise<string> {
+	const all = { ...workbook(), contract: contractTab(registry) };
+	return `${OPENING}${lettersOf(await gzipped(JSON.stringify(all)))}</script>`;
+}
 
 /** Takes the templates out of the page with Apps Script's own services, once a call, for the calls that write. */
 const UNPACKING = `

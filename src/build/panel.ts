@@ -30,14 +30,15 @@ export async function bundlePanel(entry = ENTRY): Promise<string> {
 	});
 	const text = (extension: string): string =>
 		result.outputFiles.find(({ path }) => path.endsWith(extension))?.text ?? "";
-	return page(selfUnpacking(styled(text(".css").trim(), text(".js").trim())));
+	const script = styled(text(".css").trim(), text(".js").trim());
+	return page(await selfUnpacking(script), await carriedTemplates());
 }
 
 /** The style goes into the script, where it is packed too. */
 const styled = (style: string, script: string): string =>
 	`document.head.append(Object.assign(document.createElement("style"),{textContent:${JSON.stringify(style)}}));${script}`;
 
-const page = (script: string): string => `<!DOCTYPE html>
+const page = (script: string, templates: string): string => `<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
@@ -47,7 +48,7 @@ const page = (script: string): string => `<!DOCTYPE html>
 <body>
 <div id="panel"></div>
 <script>${script}</script>
-${carriedTemplates()}
+${templates}
 </body>
 </html>
 `;

@@ -8,6 +8,7 @@ import { InputError } from "../calc/errors";
 import type { JobInput, UnitSystem } from "../template/job";
 import { cellShown, checksOf } from "./checks";
 import { closedJob } from "./close";
+import { contractWritten } from "./contract";
 import { copiedJob } from "./copy";
 import { createdJob } from "./create";
 import { keepDraftText, keptDraftText } from "./draft";
@@ -188,4 +189,9 @@ export function closeJob(job: number): string[] {
 /** Takes a job's tabs away; whoever calls it asks first. */
 export function removeJob(job: number): string[] {
 	return removedJob(file(), job);
+}
+
+/** Writes a tab that holds every function to an answer printed elsewhere: to be run from the script editor. */
+export function contractCheck(): string {
+	return contractWritten(file());
 }

@@ -9,7 +9,7 @@ import {
 import { registry } from "../../src/functions/index";
 
 /** As much of the panel's page as the script looks at. */
-export const PANEL = `<div id="panel"></div>${carriedTemplates()}`;
+export const PANEL = `<div id="panel"></div>${await carriedTemplates()}`;
 
 let code: Promise<string> | undefined;
 

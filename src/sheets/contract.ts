@@ -1,0 +1,42 @@
+/** The tab that holds every function to an answer printed elsewhere, in the place of the one written before. */
+import { workbook } from "../../templates/index";
+import { InputError } from "../calc/errors";
+import type { Tab } from "../template/plan";
+import { waitForTurn } from "./lock";
+import { pageOf } from "./page";
+import { type Added, reason, takeBack } from "./undo";
+import { writePages } from "./write";
+
+type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+
+/** The name of the tab, which compares by itself. @throws InputError for a person's own tab of that name. */
+export function contractWritten(spreadsheet: Spreadsheet): string {
+	const { contract } = workbook();
+	if (!contract) throw new Error("The page carries no contract");
+	waitForTurn();
+	const earlier = spreadsheet.getSheetByName(contract.name);
+	if (earlier && earlier.getRange("A1").getValue() !== contract.name)
+		throw new InputError(
+			`This workbook has a tab named ${contract.name} already: rename yours, then try again`,
+		);
+	const tabs = spreadsheet.getNumSheets() - (earlier ? 1 : 0);
+	if (earlier) spreadsheet.deleteSheet(earlier);
+	return written(spreadsheet, contract, tabs);
+}
+
+function written(spreadsheet: Spreadsheet, tab: Tab, tabs: number): string {
+	const open = spreadsheet.getActiveSheet();
+	const added: Added = { spreadsheet, open, tabs: [], names: [], cells: [] };
+	try {
+		const tokens = { units: "metric", tabs: {} } as const;
+		writePages([pageOf({ tab, tokens, prefix: "", slots: {} })], added, tabs);
+		for (const { sheet } of added.tabs) spreadsheet.setActiveSheet(sheet);
+		SpreadsheetApp.flush();
+		return tab.name;
+	} catch (error) {
+		const left = takeBack(added);
+		throw new Error(
+			`The contract was not checked (${[reason(error), ...left].join(", ")})`,
+		);
+	}
+}
