@@ -1,4 +1,4 @@
-/** `npm run bench`: what the built add-on costs, as one table. */
+/** `npm run bench`: what the built add-on costs, as one table; times are of the processor. */
 import { colorRows } from "./bench/colors";
 import { demoRows } from "./bench/demo";
 import { functionRows } from "./bench/functions";

@@ -10,6 +10,9 @@ const COLORS = [
 	["42, 5.4, 20"],
 ];
 
+/** For a thousand rows. */
+const LIMIT_MS = 1000;
+
 /** DOSE_FOR_COLOR as rows are added: a column shares the fits of its swatches. */
 export function colorRows(): Row[] {
 	const call = loaded(compiled(distText("Code.js")));
@@ -24,8 +27,8 @@ export function colorRows(): Row[] {
 	const counts = [1, 100, 1000];
 	const all = counts.map(took);
 	return counts.map((count, i) => ({
-		what: `DOSE_FOR_COLOR, ${count} rows`,
+		what: `DOSE_FOR_COLOR, rows: ${count}`,
 		figure: ms(all[i] ?? Number.NaN),
-		beside: `${times(all[i] ?? Number.NaN, all[0] ?? Number.NaN)} 1 row`,
+		beside: `${times(all[i] ?? Number.NaN, all[0] ?? Number.NaN)} 1 row, ${times(count, 1)} as many; ${times(all[i] ?? Number.NaN, LIMIT_MS)} the limit of a second`,
 	}));
 }

@@ -18,11 +18,11 @@ const grid = (value: unknown): Grid =>
 		Array.isArray(row) ? row : [row],
 	);
 
-/** The rows over and over; names after the first time round get a number, so that they stay different. */
-function repeated(rows: Grid): unknown[][] {
+/** The rows over and over; of names, those after the first time round get a number, so that they stay different. */
+function repeated(rows: Grid, names: boolean): unknown[][] {
 	return Array.from({ length: ROWS }, (_, i) => {
 		const [first, ...rest] = rows[i % rows.length] ?? [];
-		const again = typeof first === "string" && first && i >= rows.length;
+		const again = names && typeof first === "string" && i >= rows.length;
 		return [again ? `${first} ${i}` : first, ...rest];
 	});
 }
@@ -34,10 +34,7 @@ function grows(fn: SheetFunction, name: string, param: Param): boolean {
 	return (
 		param.kind !== "cell" &&
 		param.kind !== "units" &&
-		!param.alone &&
-		(fn.answer.beside === undefined ||
-			fn.answer.beside === name ||
-			param.kind === "list")
+		(!param.alone || fn.answer.beside === name)
 	);
 }
 
@@ -49,7 +46,7 @@ function longArguments(fn: SheetFunction): unknown[] | undefined {
 		if (!name || !param || !grows(fn, name, param)) return { value };
 		if (param.kind === "cell")
 			return { long: Array.from({ length: ROWS }, () => [value]) };
-		return { long: repeated(grid(value)) };
+		return { long: repeated(grid(value), i === 0) };
 	});
 	if (!args.some((arg) => arg.long)) return undefined;
 	return args.map((arg) => arg.long ?? arg.value);

@@ -48,6 +48,11 @@ function lowerBound(masses: readonly number[]): number {
 	return Math.max(...bounds);
 }
 
+function against(loads: number, masses: readonly number[]): string {
+	const [bound, simple] = [lowerBound(masses), firstFitDecreasing(masses)];
+	return `${loads} loads, ${times(loads, bound)} the bound of ${bound}, ${times(loads, simple)} first-fit-decreasing's ${simple}`;
+}
+
 /** MIXER_LOADS as the list grows, against what could be best and what is simple. */
 export function mixerRows(): Row[] {
 	const call = loaded(compiled(distText("Code.js")));
@@ -57,12 +62,12 @@ export function mixerRows(): Row[] {
 		const masses = list.map(([, mass]) => mass);
 		const answer = call("MIXER_LOADS", [list, CAPACITY]) as number[][];
 		const loads = Math.max(...answer.map(([load]) => load ?? 0));
-		const took = milliseconds(() => call("MIXER_LOADS", [list, CAPACITY]), 3);
+		const took = milliseconds(() => call("MIXER_LOADS", [list, CAPACITY]), 9);
 		if (Number.isNaN(first)) first = took;
 		return {
 			what: `MIXER_LOADS, ${count} castings`,
 			figure: ms(took),
-			beside: `${times(took, first)} 12 castings; ${loads} loads; at least ${lowerBound(masses)}; first-fit-decreasing ${firstFitDecreasing(masses)}`,
+			beside: `${times(took, first)} 12 castings, ${times(count, 12)} as many; ${against(loads, masses)}`,
 		};
 	});
 }

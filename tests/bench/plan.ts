@@ -26,6 +26,6 @@ export function planRows(): Row[] {
 	return counts.map((count, i) => ({
 		what: `PULL_OFF_PLAN, ${count} tones`,
 		figure: ms(all[i] ?? Number.NaN),
-		beside: `${times(all[i] ?? Number.NaN, all[0] ?? Number.NaN)} 2 tones`,
+		beside: `${times(all[i] ?? Number.NaN, all[0] ?? Number.NaN)} 2 tones, ${times(count, 2)} as many`,
 	}));
 }
