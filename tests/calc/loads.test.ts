@@ -51,6 +51,38 @@ function byBruteForce(masses: readonly number[], capacity: number): number[] {
 	return best?.loads ?? [];
 }
 
+/**
+ * The fewest loads of whole masses, by every subset of them: the fewest loads that hold it, and what is in the last.
+ *
+ * @source Bellman (1962), Held and Karp (1962): the state a subset leaves is all that the rest depends on.
+ */
+function fewestByAllSubsets(
+	masses: readonly number[],
+	capacity: number,
+): number {
+	const subsets = 2 ** masses.length;
+	const loads = new Uint8Array(subsets).fill(255);
+	const last = new Int32Array(subsets);
+	loads[0] = 0;
+	last[0] = capacity;
+	for (let subset = 0; subset < subsets; subset += 1)
+		for (let i = 0; i < masses.length; i += 1) {
+			const more = subset | (1 << i);
+			if (more === subset) continue;
+			const mass = masses[i] as number;
+			const level = (last[subset] as number) + mass;
+			const fits = level <= capacity;
+			const count = (loads[subset] as number) + (fits ? 0 : 1);
+			const known = loads[more] as number;
+			const now = fits ? level : mass;
+			if (count > known || (count === known && now >= (last[more] as number)))
+				continue;
+			loads[more] = count;
+			last[more] = now;
+		}
+	return loads[subsets - 1] as number;
+}
+
 /** Heaviest first, each into the first load that has room: by looking at all loads. */
 function plainFirstFit(masses: readonly number[], limit: number): number[] {
 	const sums: number[] = [];
@@ -126,6 +158,38 @@ describe("mixer loads", { timeout: 60_000 }, () => {
 			{ numRuns: 300, seed: 2 },
 		);
 	});
+
+	/** Masses in grams, so that one gram less is the next lighter load that there could be. */
+	test.each([
+		[16, 18, 50, 100, 12],
+		[16, 5, 20, 60, 12],
+		[16, 1, 100, 150, 12],
+		[16, 30, 70, 100, 12],
+		[20, 10, 30, 100, 2],
+		[20, 20, 35, 100, 2],
+		[24, 18, 50, 100, 1],
+	])(
+		"of %i castings of %i to %i kg in a mixer of %i are the fewest, the heaviest the lightest, by every subset",
+		(count, least, most, capacityKg, numRuns) => {
+			const gram = fc.integer({ min: least * 1000, max: most * 1000 });
+			fc.assert(
+				fc.property(
+					fc.array(gram, { minLength: count, maxLength: count }),
+					(masses) => {
+						const rows = mixerLoads(castingsOf(masses), capacityKg * 1000);
+						const sums = levels(masses, loadOf(rows));
+						const [loads, heaviest] = [sums.length, Math.max(...sums)];
+						expect(fewestByAllSubsets(masses, capacityKg * 1000)).toBe(loads);
+						expect(fewestByAllSubsets(masses, heaviest - 1)).toBeGreaterThan(
+							loads,
+						);
+					},
+				),
+				{ numRuns, seed: 6 },
+			);
+		},
+		240_000,
+	);
 
 	test("never exceed the capacity nor first fit decreasing, up to 200 castings", () => {
 		fc.assert(
