@@ -47,7 +47,7 @@ export function callFunction(
 			rows.filled.map((row) => row + 1),
 		);
 	const answers =
-		fn.answer.shape === "value" || fn.answer.shape === "row"
+		(fn.answer.shape ?? "row") === "row"
 			? mapScalars(fn, cells, raw, units, compute)
 			: oneTable(fn, cells, raw, units, rows, compute);
 	return asCells(answers);

@@ -83,7 +83,7 @@ export const PLAN_NUMBER = sheetFunction({
 		),
 		binder_share: share("Binder in the mix", { optional: true }),
 	},
-	answer: { shape: "value", text: "the plan's number" },
+	answer: { text: "the plan's number" },
 	example: {
 		shown: ["A2:C2", "C1"],
 		values: [[["Sand", 1, 0]], ["Umber"]],

@@ -43,7 +43,7 @@ export const COLOR_DIFFERENCE = sheetFunction({
 	limits:
 		"Half of people see 0.8 and accept 1.8; above about 5 it only says that two colors are far apart. It compares under D65, 2°.",
 	params: { a: color("One color"), b: color("The other") },
-	answer: { shape: "value", text: "CIEDE2000" },
+	answer: { text: "CIEDE2000" },
 	example: {
 		shown: [`"50, 0, 0"`, `"50, -1, 2"`],
 		values: ["50, 0, 0", "50, -1, 2"],
@@ -158,7 +158,7 @@ export const FAR_COLOR = sheetFunction({
 			number("Their shares of the area, or any weights, e.g. 60%", { min: 0 }),
 		),
 	},
-	answer: { shape: "value", text: "#rrggbb" },
+	answer: { text: "#rrggbb" },
 	example: {
 		shown: ["A2:A3", "B2:B3"],
 		values: [

@@ -61,7 +61,7 @@ export const TEMPERATURE_TIME_FACTOR = sheetFunction({
 		}),
 		units: units(),
 	},
-	answer: { shape: "value", text: "degree-hours", unit: "degreeHours" },
+	answer: { text: "degree-hours", unit: "degreeHours" },
 	example: {
 		shown: ["A2:A3", "B2:B3"],
 		values: [
@@ -95,7 +95,7 @@ export const EQUIVALENT_AGE = sheetFunction({
 		}),
 		units: units(),
 	},
-	answer: { shape: "value", text: "hours at the reference temperature" },
+	answer: { text: "hours at the reference temperature" },
 	example: {
 		shown: ["24", "30"],
 		values: [24, 30],
@@ -117,7 +117,7 @@ export const STRENGTH_AT_AGE = sheetFunction({
 		age_days: number("Age in days, e.g. 7", { min: 0 }),
 		cement: cement(),
 	},
-	answer: { shape: "value", text: "share of the 28-day strength" },
+	answer: { text: "share of the 28-day strength" },
 	example: {
 		shown: ["7"],
 		values: [7],
@@ -141,7 +141,7 @@ export const AGE_FOR_STRENGTH = sheetFunction({
 		}),
 		cement: cement(),
 	},
-	answer: { shape: "value", text: "days" },
+	answer: { text: "days" },
 	example: {
 		shown: ["100%"],
 		values: [1],
@@ -170,7 +170,7 @@ export const WORKING_TIME = sheetFunction({
 		}),
 		units: units(),
 	},
-	answer: { shape: "value", text: "minutes" },
+	answer: { text: "minutes" },
 	example: {
 		shown: ["45", "20", "30"],
 		values: [45, 20, 30],

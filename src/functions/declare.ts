@@ -87,11 +87,12 @@ export interface Column {
 }
 
 /**
- * What comes back. `value` and `row`: one a call, or one a row where a scalar argument is a column.
+ * What comes back: a value, unless a shape says more. A value or `row`: one a call, or one a row where a scalar argument
+ * is a column.
  * `column` and `table`: as many rows as `compute` says, or, with `beside`, one beside each row of that argument.
  */
 export interface Answer {
-	shape: "value" | "row" | "column" | "table";
+	shape?: "row" | "column" | "table";
 	text: string;
 	unit?: Quantity;
 	/** The columns of a `row` or `table`, left to right; later ones are like the last. */

@@ -28,7 +28,7 @@ export const VOID_FILL = sheetFunction({
 		waste: waste("What is wiped off and left over, e.g. 30%"),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the paste", unit: "volume" },
+	answer: { text: "the paste", unit: "volume" },
 	example: {
 		shown: ["2", "5%", "4", "1", "50%"],
 		values: [2, 0.05, 4, 1, 0.5],
@@ -59,7 +59,7 @@ export const COATING_AMOUNT = sheetFunction({
 		waste: waste("What stays in tools and pots, e.g. 10%"),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the sealer", unit: "coating" },
+	answer: { text: "the sealer", unit: "coating" },
 	example: {
 		shown: ["6", "10", "2", "10%"],
 		values: [6, 10, 2, 0.1],

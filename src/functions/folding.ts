@@ -14,7 +14,7 @@ export const BAND_WIDTH = sheetFunction({
 		folds: number("Folds, e.g. 5", { min: 0, whole: true }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "band width", unit: "length" },
+	answer: { text: "band width", unit: "length" },
 	example: {
 		shown: ["40", "3"],
 		values: [40, 3],
@@ -37,7 +37,7 @@ export const FOLDS_UNTIL_BLURRED = sheetFunction({
 		distance: length("Distance to the eye, e.g. 500 or 2 ft"),
 		units: units(),
 	},
-	answer: { shape: "value", text: "whole folds" },
+	answer: { text: "whole folds" },
 	example: {
 		shown: ["40", "500"],
 		values: [40, 500],

@@ -47,7 +47,7 @@ export const LIFT_LIMIT = sheetFunction({
 		grip: word(GRIPS, "good (handles), fair or poor", { blank: "fair" }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the limit for one person", unit: "mass" },
+	answer: { text: "the limit for one person", unit: "mass" },
 	example: {
 		shown: ["250", "750", "250"],
 		values: [250, 750, 250],
@@ -101,7 +101,7 @@ export const PEOPLE_TO_LIFT = sheetFunction({
 			min: 0,
 		}),
 	},
-	answer: { shape: "value", text: "people, or lifting equipment" },
+	answer: { text: "people, or lifting equipment" },
 	example: {
 		shown: ["30", "23"],
 		values: [30, 23],
@@ -131,7 +131,7 @@ export const SELF_WEIGHT_STRESS = sheetFunction({
 		factor: number("Impact while handling, e.g. 1.5", { min: 1, blank: 1 }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the bending stress", unit: "stress" },
+	answer: { text: "the bending stress", unit: "stress" },
 	example: {
 		shown: ["2000", "40", "2000"],
 		values: [2000, 40, 2000],
@@ -159,7 +159,7 @@ export const MODULUS_OF_RUPTURE = sheetFunction({
 		compressive_strength: stress("Compressive strength, e.g. 40"),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the modulus of rupture", unit: "stress" },
+	answer: { text: "the modulus of rupture", unit: "stress" },
 	example: {
 		shown: ["25"],
 		values: [25],
@@ -185,7 +185,7 @@ export const FORM_PRESSURE = sheetFunction({
 		density: density("Fresh density of the mix, e.g. 2150"),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the pressure", unit: "pressure" },
+	answer: { text: "the pressure", unit: "pressure" },
 	example: {
 		shown: ["500", "2000"],
 		values: [500, 2000],
@@ -208,7 +208,7 @@ export const UPLIFT = sheetFunction({
 		former_mass: mass("Mass of the knockout itself, e.g. 1", { min: 0 }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the mass to hold it down", unit: "mass" },
+	answer: { text: "the mass to hold it down", unit: "mass" },
 	example: {
 		shown: ["10", "2000", "3"],
 		values: [10, 2000, 3],

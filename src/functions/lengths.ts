@@ -10,7 +10,7 @@ export const READ_LENGTH = sheetFunction({
 		text: length(`Length, e.g. 8' 1/2", 25-1/2" or 2.4 m`, { min: 0 }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the length", unit: "length" },
+	answer: { text: "the length", unit: "length" },
 	example: {
 		shown: [`"8' 1/2"""`, `"us"`],
 		values: [`8' 1/2"`, "us"],

@@ -44,7 +44,7 @@ export const BATCH_MASS = sheetFunction({
 		waste: share("What is lost on tools and spilled, e.g. 8%", { blank: 0 }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the mass to batch", unit: "mass" },
+	answer: { text: "the mass to batch", unit: "mass" },
 	example: {
 		shown: ["56", "2150", "8%"],
 		values: [56, 2150, 0.08],
@@ -95,7 +95,7 @@ export const MIX_DENSITY = sheetFunction({
 		air: share("Air in the fresh mix, e.g. 5%", { min: 0, below: 1, blank: 0 }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the fresh density", unit: "density" },
+	answer: { text: "the fresh density", unit: "density" },
 	example: {
 		shown: ["B2:B3", "C2:C3", "5%"],
 		values: [[[3], [1]], [[3], [1]], 0.05],
@@ -118,7 +118,7 @@ export const BINDER_SHARE = sheetFunction({
 	group,
 	summary: "Share of binder in the fresh mix, water and all.",
 	params: { parts: parts(), binder_share: binderShare() },
-	answer: { shape: "value", text: "binder mass over fresh mass" },
+	answer: { text: "binder mass over fresh mass" },
 	example: {
 		shown: ["B2:B4", "C2:C4"],
 		values: [
@@ -152,7 +152,7 @@ export const WATER_BINDER_RATIO = sheetFunction({
 			),
 		),
 	},
-	answer: { shape: "value", text: "water mass over binder mass" },
+	answer: { text: "water mass over binder mass" },
 	example: {
 		shown: ["B2:B4", "C2:C4", "D2:D4"],
 		values: [
@@ -218,7 +218,7 @@ export const FIBER_MASS = sheetFunction({
 		}),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the mass of fiber", unit: "mass" },
+	answer: { text: "the mass of fiber", unit: "mass" },
 	example: {
 		shown: ["1000", "2%"],
 		values: [1000, 0.02],

@@ -19,7 +19,7 @@ export const PACKS_TO_BUY = sheetFunction({
 			above: 0,
 		}),
 	},
-	answer: { shape: "value", text: "whole packs" },
+	answer: { text: "whole packs" },
 	example: {
 		shown: ["130", "20", "25"],
 		values: [130, 20, 25],
@@ -39,7 +39,7 @@ export const PRICE_FOR_MARGIN = sheetFunction({
 		cost: number("What it costs, e.g. 75", { min: 0 }),
 		margin: share("Margin wanted, e.g. 25%", { min: 0, below: 1 }),
 	},
-	answer: { shape: "value", text: "the price" },
+	answer: { text: "the price" },
 	example: {
 		shown: ["75", "25%"],
 		values: [75, 0.25],
@@ -59,7 +59,7 @@ export const MARGIN_OF = sheetFunction({
 		price: number("Price, e.g. 100", { above: 0 }),
 		cost: number("What it costs, e.g. 75", { min: 0 }),
 	},
-	answer: { shape: "value", text: "the margin" },
+	answer: { text: "the margin" },
 	example: {
 		shown: ["100", "75"],
 		values: [100, 75],

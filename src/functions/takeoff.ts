@@ -31,7 +31,7 @@ export const SLAB_VOLUME = sheetFunction({
 		thickness: length("Thickness, e.g. 38"),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the volume", unit: "volume" },
+	answer: { text: "the volume", unit: "volume" },
 	example: {
 		shown: ["2400", "650", "38"],
 		values: [2400, 650, 38],
@@ -56,7 +56,7 @@ export const POLYGON_AREA = sheetFunction({
 		}),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the area", unit: "area" },
+	answer: { text: "the area", unit: "area" },
 	example: {
 		shown: ["A2:B6"],
 		values: [

@@ -54,7 +54,7 @@ export const PIGMENT_GRAMS = sheetFunction({
 		dose: share("Dry pigment as a share of binder, e.g. 4%"),
 		units: units(),
 	},
-	answer: { shape: "value", text: "dry pigment", unit: "pigment" },
+	answer: { text: "dry pigment", unit: "pigment" },
 	example: {
 		shown: ["100", "55%", "4%"],
 		values: [100, 0.55, 0.04],
@@ -201,7 +201,7 @@ export const PIGMENT_TO_DEEPEN = sheetFunction({
 	summary: "Grams of pigment to add to a tone that is too light.",
 	limits: `${COMMON} For a tone of several pigments in fixed proportion, the doses are totals and so are the grams.`,
 	params: change(),
-	answer: { shape: "value", text: "pigment to add", unit: "pigment" },
+	answer: { text: "pigment to add", unit: "pigment" },
 	example: {
 		shown: ["101", "50%", "2%", "3%"],
 		values: [101, 0.5, 0.02, 0.03],
@@ -225,7 +225,7 @@ export const MIX_TO_LIGHTEN = sheetFunction({
 	summary: "Undosed mix to fold into a tone that is too dark.",
 	limits: `${COMMON} The tone then is more than planned by as much.`,
 	params: change(),
-	answer: { shape: "value", text: "undosed mix to fold in", unit: "mass" },
+	answer: { text: "undosed mix to fold in", unit: "mass" },
 	example: {
 		shown: ["102", "50%", "4%", "2%"],
 		values: [102, 0.5, 0.04, 0.02],
@@ -261,7 +261,7 @@ export const DOSE_UNCERTAINTY = sheetFunction({
 		}),
 		units: units(),
 	},
-	answer: { shape: "value", text: "share of the dose" },
+	answer: { text: "share of the dose" },
 	example: {
 		shown: ["3", "3", "1", "1", "1"],
 		values: [3, 3, 1, 1, 1],

@@ -60,7 +60,7 @@ export const MIX_TEMPERATURE = sheetFunction({
 		ice_mass: mass("Mass of ice at 0 °C (32 °F)", { min: 0, blank: 0 }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the mix temperature", unit: "temperature" },
+	answer: { text: "the mix temperature", unit: "temperature" },
 	example: {
 		shown: ["100", "30", "28", "10"],
 		values: [100, 30, 28, 10],
@@ -92,7 +92,6 @@ export const WATER_TEMPERATURE_FOR = sheetFunction({
 		units: units(),
 	},
 	answer: {
-		shape: "value",
 		text: "the water temperature",
 		unit: "temperature",
 	},
@@ -125,7 +124,7 @@ export const ICE_FOR = sheetFunction({
 		water_temp: waterTemp(),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the mass of ice", unit: "mass" },
+	answer: { text: "the mass of ice", unit: "mass" },
 	example: {
 		shown: ["15", "100", "30", "28", "10"],
 		values: [15, 100, 30, 28, 10],
@@ -156,7 +155,7 @@ export const EVAPORATION_RATE = sheetFunction({
 		wind: wind("Wind over the surface, e.g. 19"),
 		units: units(),
 	},
-	answer: { shape: "value", text: "the evaporation", unit: "evaporation" },
+	answer: { text: "the evaporation", unit: "evaporation" },
 	example: {
 		shown: ["27", "50%", "31", "19"],
 		values: [27, 0.5, 31, 19],

@@ -29,8 +29,7 @@ function repeated(rows: Grid, names: boolean): unknown[][] {
 
 /** Whether an argument grows with the table that is asked for. */
 function grows(fn: SheetFunction, name: string, param: Param): boolean {
-	if (fn.answer.shape === "value" || fn.answer.shape === "row")
-		return param.kind === "cell";
+	if ((fn.answer.shape ?? "row") === "row") return param.kind === "cell";
 	return (
 		param.kind !== "cell" &&
 		param.kind !== "units" &&

@@ -29,7 +29,7 @@ const SCALED = sheetFunction({
 		waste: share("Waste", { blank: 0.5 }),
 		units: units(),
 	},
-	answer: { shape: "value", text: "product", unit: "mass" },
+	answer: { text: "product", unit: "mass" },
 	compute: ({ mass, length, waste }) => mass * length * (1 + waste),
 });
 
@@ -72,7 +72,7 @@ const HUGE = sheetFunction({
 	...shared,
 	name: "HUGE",
 	params: { mass: mass("Mass") },
-	answer: { shape: "value", text: "square" },
+	answer: { text: "square" },
 	compute: ({ mass }) => mass * mass,
 });
 

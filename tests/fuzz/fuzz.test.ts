@@ -49,7 +49,7 @@ const wrong = (compute: () => unknown): SheetFunction =>
 		group: "",
 		summary: "",
 		params: { a: number("") },
-		answer: { shape: "value", text: "" },
+		answer: { text: "" },
 		example: { shown: ["1"], values: [1], answer: 1, working: "" },
 		source: "",
 		compute,
