@@ -22,6 +22,12 @@ export const PRODUCT: CodeSources = {
 	entries: "./src/sheets/entries.ts",
 };
 
+/**
+ * Names of quantities in SI, which `calc` ends with their unit: they stay inside the script, so short ones do as well.
+ * What the panel sends or gets, and what templates say, has other names.
+ */
+export const INSIDE = /[a-z](Kg|M|M2|M3|C|KgPerM3|M2PerM3)$/;
+
 const gathered = ({ functions, entries }: CodeSources): string => `
 import { callFunction, registry } from "${functions}";
 export * from "${entries}";
@@ -54,6 +60,7 @@ export async function bundleCode(
 		legalComments: "none",
 		// Every cell's call loads the whole script, so it is small; its lines stay short enough to find an error in.
 		minify: true,
+		mangleProps: INSIDE,
 		lineLimit: 500,
 		inject: [join(import.meta.dirname, "builtins.ts")],
 		plugins: [withoutDocumentation, packedTemplates],

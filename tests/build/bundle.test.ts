@@ -1,14 +1,21 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import {
+	mkdirSync,
+	mkdtempSync,
+	readFileSync,
+	rmSync,
+	writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { bundleCode, PRODUCT } from "../../src/build/bundle";
+import { bundleCode, INSIDE, PRODUCT } from "../../src/build/bundle";
 import { entryPoints } from "../../src/build/entries";
 import { bareCaller } from "../../src/build/gates/load";
 import { scriptComplaints } from "../../src/build/gates/script";
 import { stubComplaints } from "../../src/build/gates/stubs";
 import { undocumented } from "../../src/build/undocumented";
 import { registry } from "../../src/functions/index";
+import { workbook } from "../../templates/index";
 
 /** Entry points of every form that the real ones might take. */
 const ENTRIES = `
@@ -24,6 +31,16 @@ export { answer };
 `;
 const ANSWER = `/** Says it. */
 export function answer(): string { return "42"; }`;
+
+/** Every key of the templates, as the script gets them. */
+function carriedKeys(): string[] {
+	const keys: string[] = [];
+	JSON.stringify(workbook(), (key, value) => {
+		keys.push(key);
+		return value;
+	});
+	return keys;
+}
 
 let folder: string;
 let code: string;
@@ -81,6 +98,23 @@ describe("Code.js", () => {
 		const names = registry.map(({ name }) => name);
 		expect(scriptComplaints(code)).toEqual([]);
 		expect(stubComplaints(code, names)).toEqual([]);
+	});
+
+	test("gives short names only to what stays inside it", () => {
+		// what crosses to the panel, and what templates and job files say
+		const crossing = ["sheets/messages", "template/job", "template/plan"]
+			.map((file) => readFileSync(join(PRODUCT.root, `src/${file}.ts`), "utf8"))
+			.join("\n");
+		const fields = [...crossing.matchAll(/^\s*(\w+)\??:/gm)].map(
+			([, name = ""]) => name,
+		);
+		expect(fields.length).toBeGreaterThan(50);
+		expect(fields.filter((name) => INSIDE.test(name))).toEqual([]);
+		expect(carriedKeys().filter((name) => INSIDE.test(name))).toEqual([]);
+		// a name as a text would still be the long one
+		const texts = [...code.matchAll(/["'`](\w+)["'`]/g)];
+		expect(texts.filter(([, text = ""]) => INSIDE.test(text))).toEqual([]);
+		expect(code).not.toMatch(/\bmassKg\b/);
 	});
 
 	test("says that it wants the open file only", () => {
