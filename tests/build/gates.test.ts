@@ -242,6 +242,11 @@ describe("stubs", () => {
 		).toEqual(["STRAY: not a name that can be called"]);
 	});
 
+	test("an entry point has its comment directly above too", () => {
+		const code = GOOD["Code.js"].replace("/** Builds the menu. */", "");
+		expect(withCode(code)).toEqual(["onOpen: no /** */ directly above"]);
+	});
+
 	test("an entry point is not listed among the sheet functions", () => {
 		const code = GOOD["Code.js"].replace("menu.", "menu. @customfunction");
 		expect(withCode(code)).toEqual(["onOpen: listed as a sheet function"]);

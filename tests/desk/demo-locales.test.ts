@@ -15,20 +15,44 @@ function everything(desk: Desk): [string, CellValue[][]][] {
 	});
 }
 
+/** Every formula anew. */
+async function recalculated(desk: Desk): Promise<void> {
+	const formulas = desk.engine.api.getFormula();
+	formulas.executeCalculation();
+	await formulas.onCalculationEnd();
+	await desk.settle();
+}
+
+/** The first piece becomes another, typed as a person does. */
+async function edited(desk: Desk): Promise<void> {
+	const pieces = desk.named("job1_pieces");
+	if (!pieces) throw new Error("the demo job has no pieces");
+	desk.type(pieces.tab, `D${/\d+/.exec(pieces.range)?.[0]}`, "2500");
+	await desk.settle();
+}
+
 it("the demo's workbook holds the same values in files of every locale, and no error", async () => {
 	const workbooks = [];
+	const changed = [];
 	for (const locale of ["en_US", "de_DE", "fr_FR", "pt_BR"] as const) {
 		const desk = await openHeadlessDesk(DIST, { locale, enabled: true });
 		try {
 			await desk.call("createDemoJob", ["metric"]);
 			expect(desk.errors()).toEqual([]);
 			workbooks.push(everything(desk));
+			await recalculated(desk);
+			expect(everything(desk)).toEqual(workbooks.at(-1));
+			await edited(desk);
+			expect(desk.errors()).toEqual([]);
+			changed.push(everything(desk));
 		} finally {
 			desk.dispose();
 		}
 	}
 	const [first, ...others] = workbooks;
 	for (const other of others) expect(other).toEqual(first);
+	for (const other of changed) expect(other).toEqual(changed[0]);
+	expect(changed[0]).not.toEqual(first);
 	// it holds something: the tabs of a studio and of a job, with numbers in them
 	const numbers = first?.flatMap(([, rows]) =>
 		rows.flat().filter((value) => typeof value === "number"),
