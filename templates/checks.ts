@@ -3,7 +3,7 @@ import type { Block, Value } from "../src/template/plan";
 /** Row of the first check on the Job tab. */
 const FIRST = 49;
 
-const WAITS = "waits for the first";
+const WAITS = "waits for the first check";
 
 /** A check that has a meaning only where everything calculates. */
 const once = (result: string) =>
@@ -55,7 +55,7 @@ type Check = readonly [
 const checks: readonly Check[] = [
 	[
 		"Everything calculates",
-		`=IF(${CALCULATED.map(errorsIn).join("+")}>0;IF(SUM(B11:B30)>40;"Look: there is room for 40 castings: split the job";"Look: a cell shows an error: point at it to read why");IF({job}mix_total=0;"Look: there is nothing to pour yet";IF(({at:Tones.tones_check}="fine")+(LEFT({at:Tones.tones_check};7)="Weights")=0;IF(LEFT({at:Tones.tones_check};4)="Look";{at:Tones.tones_check};"Look: on the Tones tab: "&{at:Tones.tones_check});"fine")))`,
+		`=IF(${CALCULATED.map(errorsIn).join("+")}>0;IF(SUM(B11:B30)>40;"Look: there is room for 40 castings: split the job";"Look: a cell shows an error: point at it to read why");IF({job}mix_total=0;"Look: there is nothing to pour yet: type the pieces";IF(({at:Tones.tones_check}="fine")+(LEFT({at:Tones.tones_check};7)="Weights")=0;IF(LEFT({at:Tones.tones_check};4)="Look";{at:Tones.tones_check};"Look: on the Tones tab: "&{at:Tones.tones_check});"fine")))`,
 		3,
 		"{cell:Job.pieces}",
 	],
@@ -164,7 +164,7 @@ const checks: readonly Check[] = [
 		"{cell:Pour card.mix_temperature}",
 	],
 	[
-		"Drying while it is open",
+		"Drying before it is covered",
 		verdict("{at:Cure.drying}"),
 		2,
 		"{cell:Cure.drying}",

@@ -30,10 +30,11 @@ const moldBlocks: readonly Block[] = [
 				"Unit",
 				"Quantity",
 				"Pack, if not as Stock has it",
-				"Its price",
+				"Pack price",
 			],
 		],
 	},
+	{ at: "C72", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "A73",
 		look: "input",
@@ -54,7 +55,7 @@ const moldBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				'=IF(COUNT(C73:C80)=0;"No quantity is typed yet: the cost has no mold in it.";"")',
+				'=IF(COUNT(C73:C80)=0;"No quantity is typed yet: the cost has no mold in it. Type how many of each.";"")',
 			],
 		],
 	},
@@ -133,14 +134,15 @@ export const buyBlocks: readonly Block[] = [
 				"Needed",
 				"Pack",
 				"Pack price",
-				"Its part in the cost",
+				"Part of the cost",
 				"On hand, from Stock",
 				"Packs to buy",
 				"To pay",
-				"Mind",
+				"Note",
 			],
 		],
 	},
+	{ at: "C84", look: "heading", size: [1, 7], align: "right" },
 	...neededBlocks,
 	{
 		at: "C85",
@@ -199,7 +201,7 @@ export const buyBlocks: readonly Block[] = [
 		size: [12, 1],
 		rows: [[`=ARRAYFORMULA(IF(${mixColumn(6)}=1;1;0))`]],
 	},
-	{ at: "A110", look: "total", rows: [["Together"]] },
+	{ at: "A110", look: "total", rows: [["Total"]] },
 	{ at: "F110", look: "total", rows: [["=SUM(F85:F109)"]], formats: "money" },
 	{ at: "I110", look: "total", rows: [["=SUM(I85:I109)"]], formats: "money" },
 	{

@@ -9,12 +9,17 @@ export const chosen = (row: number) => `INDEX(B${row}:D${row};${CHOSEN})`;
 
 /** What the client asked for afterwards. */
 const changeBlocks: readonly Block[] = [
-	{ at: "A28", look: "total", rows: [["Change orders"]] },
+	{
+		at: "A28",
+		look: "total",
+		rows: [["Change orders: agreed ones are on the quote"]],
+	},
 	{
 		at: "A29",
 		look: "heading",
 		rows: [["What", "Price", "Its cost", "Agreed on"]],
 	},
+	{ at: "B29", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "A30",
 		look: "input",
@@ -42,8 +47,9 @@ const costBlocks: readonly Block[] = [
 	{
 		at: "A37",
 		look: "heading",
-		rows: [["Where the cost is", "Money", "Of cost"]],
+		rows: [["Where the cost is", "Amount", "Of cost"]],
 	},
+	{ at: "B37", look: "heading", size: [1, 2], align: "right" },
 	{
 		at: "A38",
 		look: "label",
@@ -100,7 +106,8 @@ const costBlocks: readonly Block[] = [
 		once: true,
 	},
 	{ at: "A52", look: "total", rows: [["Travel and outside help"]] },
-	{ at: "A53", look: "heading", rows: [["What", "Money"]] },
+	{ at: "A53", look: "heading", rows: [["What", "Amount"]] },
+	{ at: "B53", look: "heading", size: [1, 1], align: "right" },
 	{
 		at: "A54",
 		look: "input",

@@ -35,11 +35,12 @@ export const workBlocks: readonly Block[] = [
 				"Worked out, hours",
 				"Typed, hours",
 				"Hours",
-				"Money",
+				"Amount",
 				"Hours it took",
 			],
 		],
 	},
+	{ at: "C60", look: "heading", size: [1, 7], align: "right" },
 	{
 		at: "A61",
 		look: "result",
@@ -90,7 +91,7 @@ export const workBlocks: readonly Block[] = [
 	{
 		at: "A68",
 		look: "total",
-		rows: [["Together"]],
+		rows: [["Total"]],
 	},
 	{
 		at: "G68",
@@ -103,7 +104,7 @@ export const workBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				"Hours each are invented, to begin with: put your own. Typed hours count in place of worked out ones.",
+				"Hours each are invented: put your own. Typed hours count in place of the worked out.",
 			],
 		],
 	},

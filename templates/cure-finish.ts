@@ -13,7 +13,7 @@ export const dryingBlocks: readonly Block[] = [
 			["Wind over the face, {wind}"],
 			["Mix bleeds water"],
 			["Evaporation, {evaporation}"],
-			["Within its ±40%, from and to"],
+			["Could be, at ±40%, from and to"],
 			["Drying"],
 		],
 	},

@@ -21,7 +21,7 @@ export const strengthBlocks: readonly Block[] = [
 			["By the log, share of 28 days"],
 			["Hours since the pour, by the log"],
 			["Hours at 20 °C (68 °F) worth the same"],
-			["Cold and young"],
+			["Warm and old enough"],
 		],
 	},
 	{
@@ -55,7 +55,12 @@ export const strengthBlocks: readonly Block[] = [
 		],
 		slot: "cold",
 	},
-	{ at: "A29", look: "heading", rows: [["Log: hours", "Mean, {temperature}"]] },
+	{
+		at: "A29",
+		look: "heading",
+		rows: [["Log: hours", "Mean, {temperature}"]],
+		align: "right",
+	},
 	{
 		at: "A30",
 		look: "input",

@@ -26,7 +26,12 @@ export const job: Tab = {
 	frozenColumns: 1,
 	hidden: 6,
 	blocks: [
-		{ at: "A1", look: "title", rows: [['=C3&" · "&C4']], slot: "heading" },
+		{
+			at: "A1",
+			look: "title",
+			rows: [['=IF(C3&C4="";"New job";C3&IF((C3="")+(C4="")>0;"";" · ")&C4)']],
+			slot: "heading",
+		},
 		{
 			at: "A2",
 			look: "note",
@@ -203,6 +208,7 @@ export const job: Tab = {
 			look: "heading",
 			rows: [["Load", "Casting", "Mix, {mass}", "Load is full"]],
 		},
+		{ at: "N48", look: "heading", size: [1, 2], align: "right" },
 		{
 			at: "L49",
 			look: "result",

@@ -47,6 +47,8 @@ const weekBlocks: readonly Block[] = [
 			],
 		],
 	},
+	{ at: "T4", look: "heading", size: [1, 2], align: "right" },
+	{ at: "W4", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "T5",
 		look: "result",
@@ -94,8 +96,14 @@ const weekBlocks: readonly Block[] = [
 				`=IF(SUMPRODUCT(ISERROR(A5:R124)*1)=0;0;"Look: numbers of a job that shows an error are not in these sums")`,
 			],
 		],
-		formats: ["number"],
+		formats: "whole",
 		slot: "open",
+	},
+	{
+		at: "W16",
+		look: "total",
+		size: [1, 1],
+		formats: "money",
 	},
 	{
 		at: "AA5",
@@ -157,7 +165,7 @@ export const jobs: Tab = {
 			slot: "today",
 			rows: [
 				[
-					`="Today: "&IF(${workFrom("TODAY()", 1)}="";"no pour, demolding, filling, polishing, sealing or delivery";${workFrom("TODAY()", 1)})`,
+					`=IF(COUNTA(${column("A")})=0;"No job yet: choose Start a job in the Tonefold menu.";"Today: "&IF(${workFrom("TODAY()", 1)}="";"no pour, demolding, filling, polishing, sealing or delivery";${workFrom("TODAY()", 1)}))`,
 				],
 				[
 					`=IF(${LATE}="";"";"Look: late: "&${LATE}&" · ")&"This week: "&U5&IF(U5=1;" pour, ";" pours, ")&ROUND(W5;0)&" of "&X5&" bench hours booked"`,
@@ -191,6 +199,8 @@ export const jobs: Tab = {
 				],
 			],
 		},
+		{ at: "A4", look: "heading", size: [1, 1], align: "right" },
+		{ at: "E4", look: "heading", size: [1, 14], align: "right" },
 		{
 			at: "A5",
 			look: "result",

@@ -8,7 +8,7 @@ export const knockoutBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				"What keeps a place free of mix: by its volume, or by A × B × depth below the mix. Held with: screws, weights or bars of that {mass}, each.",
+				"Forms that keep mix out, by volume or by A × B × depth below the mix. Held with: what screws, weights or bars hold down, for each.",
 			],
 		],
 	},
@@ -34,6 +34,7 @@ export const knockoutBlocks: readonly Block[] = [
 			],
 		],
 	},
+	{ at: "P33", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "G34",
 		look: "input",
@@ -51,6 +52,7 @@ export const knockoutBlocks: readonly Block[] = [
 			"number",
 		],
 	},
+	{ at: "G34", look: "input", size: [8, 2], wrap: true },
 	{
 		at: "P34",
 		look: "result",

@@ -13,10 +13,10 @@ export const mixes: Tab = {
 			look: "note",
 			rows: [
 				[
-					"A row an ingredient, parts by mass of the dry material. Starter mixes show the form; M45 is published, the others invented: cast samples and read data sheets before you use one.",
+					"One row per ingredient, parts by dry mass. Of the starter mixes M45 is published, the others are invented: cast samples and read data sheets before you use one.",
 				],
 				[
-					"Binder, cement and water are shares of the ingredient: a bagged blend may be 55% binder. Blank is none. Moisture and absorption where sand lies damp.",
+					"Binder, cement and water are shares of the ingredient: a bagged blend may be 55% binder. Blank is none. Moisture and absorption are for damp sand.",
 				],
 			],
 		},
@@ -33,7 +33,7 @@ export const mixes: Tab = {
 					"Binder share",
 					"Cement share",
 					"Water share",
-					"Temperature group",
+					"Solid or water",
 					"Moisture",
 					"Absorption",
 					"Pack, {mass}",
@@ -41,6 +41,8 @@ export const mixes: Tab = {
 				],
 			],
 		},
+		{ at: "C4", look: "heading", size: [1, 5], align: "right" },
+		{ at: "I4", look: "heading", size: [1, 4], align: "right" },
 		{
 			at: "A5",
 			look: "input",

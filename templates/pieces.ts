@@ -50,8 +50,8 @@ export const pieceBlocks: readonly Block[] = [
 				"Mix for all, {mass}",
 				"Longest side, {length}",
 				"People, or equipment",
-				"Flat by its ends, {stress}",
-				"Of the strength",
+				"Stress held flat by its ends, {stress}",
+				"Share of its strength",
 				"How to carry it (wet or green: more care still)",
 				"",
 				"In the mold, seen from above",
@@ -62,6 +62,9 @@ export const pieceBlocks: readonly Block[] = [
 			],
 		],
 	},
+	{ at: "B10", look: "heading", size: [1, 1], align: "right" },
+	{ at: "L10", look: "heading", size: [1, 1], align: "right" },
+	{ at: "P10", look: "heading", size: [1, 11], align: "right" },
 	{
 		at: "A11",
 		look: "input",
@@ -139,7 +142,7 @@ export const pieceBlocks: readonly Block[] = [
 		size: [20, 1],
 		rows: [
 			[
-				'=IF(ISERROR(AK11);AK11;ARRAYFORMULA(IF(AK11:AK30="lifting equipment";"equipment";AK11:AK30)))',
+				'=IF(ISERROR(AK11);AK11;ARRAYFORMULA(IF(AK11:AK30="lifting equipment";"equipment";IF(AK11:AK30="";"";AK11:AK30))))',
 			],
 		],
 		formats: "text",
@@ -214,7 +217,7 @@ export const pieceBlocks: readonly Block[] = [
 		look: "caution",
 		rows: [
 			[
-				"Weights and stress are of a plain, cured slab; at demolding it has a part of its strength. Lift with room to walk and one who calls; local rules and a licensed engineer come before any number here.",
+				"Weights and stress are of a plain, cured slab: fresh from the mold it is weaker. Lift with clear room and one person calling. Local rules and a licensed engineer come first.",
 			],
 		],
 	},

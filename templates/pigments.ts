@@ -13,10 +13,10 @@ export const pigments: Tab = {
 			look: "note",
 			rows: [
 				[
-					"Of a liquid, state the share of pigment in it. Maximum dose as its maker states it, of cement; blank counts as 10%, the most ASTM C979 allows.",
+					"For a liquid, type the share of pigment in it; for a powder both may stay blank. Color depends on the lot: note it on Stock.",
 				],
 				[
-					"Blank form is powder, blank share 100%. Its doses are of what its maker states them of; Tones turns them into shares of binder. A tone color depends on the lot: note it on Stock.",
+					"Maximum dose of cement, from its maker; blank counts as 10%, the most ASTM C979 allows. Tones turns every dose into a share of binder.",
 				],
 			],
 		},
@@ -31,12 +31,14 @@ export const pigments: Tab = {
 					"Pigment in it",
 					"Its doses are of",
 					"Maximum dose, of cement",
-					"Water to wet it, g a g",
+					"Water to wet it, g per g",
 					"Pack, g",
 					"Pack price",
 				],
 			],
 		},
+		{ at: "C4", look: "heading", size: [1, 1], align: "right" },
+		{ at: "E4", look: "heading", size: [1, 4], align: "right" },
 		{
 			at: "A5",
 			look: "input",

@@ -35,7 +35,7 @@ export const stepBlocks: readonly Block[] = [
 			["Result"],
 			["Working time, minutes"],
 			["Steps left, minutes"],
-			["Last tone placed by"],
+			["Place the last tone by"],
 			["Minutes since last load"],
 		],
 	},
@@ -101,7 +101,7 @@ export const stepBlocks: readonly Block[] = [
 		look: "result",
 		rows: [
 			[`=IF(${ofLoad("46")}="";C18;${ofLoad("46")})`],
-			[`=IF({job}load<2;"";${time("INDEX(E48:L48;1;{job}load-1)")})`],
+			[`=IF({job}load<2;"";${time("INDEX(E48:L48;1;MIN(8;{job}load-1))")})`],
 			[`=${time(ofLoad("48"))}`],
 			[`=${time(ofLoad("49"))}`],
 		],
@@ -229,6 +229,7 @@ export const stepBlocks: readonly Block[] = [
 	{
 		at: "B59",
 		look: "heading",
+		wrap: true,
 		rows: [
 			[
 				"Date",
@@ -238,9 +239,9 @@ export const stepBlocks: readonly Block[] = [
 				"Mix",
 				"Tones",
 				"Spread",
-				"Mix °",
-				"Air °",
-				"Off",
+				"Mix, {temperature}",
+				"Air, {temperature}",
+				"Off target",
 				"Minutes",
 				"By",
 				"Lots",
@@ -279,6 +280,7 @@ export const stepBlocks: readonly Block[] = [
 		],
 		formats: POUR_FORMATS,
 	},
+	{ at: "Q60", look: "result", size: [1, 2], formats: "whole" },
 ];
 
 export { LOAD_COLUMNS };

@@ -3,10 +3,13 @@ import type { Block } from "../src/template/plan";
 /** A column of the mix: 1 ingredient, 2 parts, 6 water share, 7 group, 8 moisture, 9 absorption, 10 pack. */
 const mix = (column: number) => `INDEX({at:Tones.mix_table};0;${column})`;
 
+/** Column of the chosen load; 1 to 8 whatever is typed, for INDEX gives all columns where the load is blank. */
+export const CHOSEN = "MAX(1;MIN(8;{job}load))";
+
 /** What is typed for the chosen load in these rows. */
 export const ofLoad = (rows: string) => {
 	const [first, last] = rows.split(":");
-	return `INDEX(E${first}:L${last ?? first};0;{job}load)`;
+	return `INDEX(E${first}:L${last ?? first};0;${CHOSEN})`;
 };
 
 const DAMP = `SUM(ARRAYFORMULA(IF(${mix(8)}="";0;IF(${mix(8)}=0;0;1))+IF(${mix(9)}="";0;IF(${mix(9)}=0;0;1))))>0`;
@@ -181,15 +184,13 @@ export const weighBlocks: readonly Block[] = [
 	{
 		at: "B33",
 		look: "total",
-		rows: [["Together", "=IF(ISERROR(C20);C20;SUM(C20:C32))", "{mass}"]],
+		rows: [["Total", "=IF(ISERROR(C20);C20;SUM(C20:C32))", "{mass}"]],
 		formats: ["text", "mass", "text"],
 	},
 	{
 		at: "E33",
 		look: "note",
-		rows: [
-			["Too much of one? The others rise with it, so that the mix stays."],
-		],
+		rows: [["Too much of one? The others rise to match."]],
 	},
 	{ at: "A35", look: "total", rows: [["Mixing order"]] },
 	{
@@ -221,7 +222,9 @@ export const weighBlocks: readonly Block[] = [
 			["Silica, pigment and fiber dust: extraction or a fitted respirator."],
 			["Mixers catch sleeves: off and unplugged before reaching in."],
 			["Powered wet tools on a ground-fault interrupter (GFCI)."],
-			["Lift with enough people or a cart: see To carry on the Job tab."],
+			[
+				"Lift with enough people or a cart: see How to carry it on the Job tab.",
+			],
 			["Local codes, the material's data sheet and a licensed engineer"],
 			["come before any number here."],
 		],

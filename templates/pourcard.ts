@@ -1,6 +1,6 @@
 import type { Tab } from "../src/template/plan";
 import { LOAD_COLUMNS, stepBlocks } from "./pourcard-steps";
-import { weighBlocks } from "./pourcard-weigh";
+import { ofLoad, weighBlocks } from "./pourcard-weigh";
 
 /** What lies beside the mixer on pour day: one load at a time, each with its own weights. */
 export const pourCard: Tab = {
@@ -40,13 +40,13 @@ export const pourCard: Tab = {
 				[
 					"",
 					"Do",
-					"Scale",
+					"On the scale",
 					"",
 					...LOAD_COLUMNS.map((_, i) => `Load ${i + 1}`),
-					"Mind",
-					"g a {mass} left",
+					"Note",
+					"g per {mass} left",
 					"Left, {mass}",
-					"Dose, wetted",
+					"Dose, wet",
 					"",
 					"",
 				],
@@ -62,7 +62,7 @@ export const pourCard: Tab = {
 				["Reserve, undosed"],
 				["Mix to tone, undosed"],
 				["Plan number"],
-				["Weights and plan"],
+				["Weights fit the plan"],
 			],
 		},
 		{
@@ -70,7 +70,7 @@ export const pourCard: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF({job}loads=0;"no piece yet: fill in the Job tab";IF({job}load>{job}loads;"Look: this job has no load "&{job}load;TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF({at:Job.load_numbers}={job}load;{at:Job.load_castings};"")))))',
+					'=IF({job}loads=0;"no piece yet: fill in the Job tab";IF(N($C$3)<1;"Look: choose the load above";IF({job}load>{job}loads;"Look: this job has no load "&{job}load;TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF({at:Job.load_numbers}={job}load;{at:Job.load_castings};""))))))',
 				],
 			],
 		},
@@ -86,7 +86,7 @@ export const pourCard: Tab = {
 					"=IF(ISERROR(T20);T20;ROUND(SUM(T20:T32)*{studio:reserve}/{studio:mix_division};0)*{studio:mix_division})",
 				],
 				[
-					"=IF(ISERROR(T20);T20;SUM(T20:T32)-IF(ISNUMBER(INDEX(E64:L64;0;{job}load));INDEX(E64:L64;0;{job}load);C8))",
+					`=IF(ISERROR(T20);T20;SUM(T20:T32)-IF(ISNUMBER(${ofLoad("64")});${ofLoad("64")};C8))`,
 				],
 			],
 			formats: "mass",

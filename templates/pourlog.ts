@@ -70,7 +70,7 @@ export const pourLog: Tab = {
 			look: "note",
 			rows: [
 				[
-					"Type a client, a word of a title, a mix, a tone or a lot: the last 12 pours that have it come below, and beside them the colors measured (Swatches with it in mix, lot or remark).",
+					"Type a client, a word of a title, a mix, a tone or a lot: the last 12 pours with it stand below, and in column S the colors measured (Swatches with it in mix, lot or remark).",
 				],
 			],
 		},
@@ -81,11 +81,15 @@ export const pourLog: Tab = {
 			look: "result",
 			rows: [
 				[
-					`=IF($B$3="";"";IF(SUMPRODUCT(${FOUND}*1)=0;"No pour has this.";SUMPRODUCT(${FOUND}*1)&" found"))`,
+					`=IF($B$3="";IF(COUNTA(A20:A319)=0;"No pour yet: choose Record a pour in the Tonefold menu, or paste its row from the Pour card below.";"");IF(SUMPRODUCT(${FOUND}*1)=0;"No pour has this.";SUMPRODUCT(${FOUND}*1)&" found"))`,
 				],
 			],
 		},
 		{ at: "A5", look: "heading", wrap: true, rows: [HEADINGS] },
+		{ at: "A5", look: "heading", size: [1, 2], align: "right" },
+		{ at: "G5", look: "heading", size: [1, 5], align: "right" },
+		{ at: "P5", look: "heading", size: [1, 2], align: "right" },
+		{ at: "A4", look: "total", rows: [["Found"]] },
 		{ at: "S4", look: "total", rows: [["Colors measured"]] },
 		{
 			at: "S5",
@@ -140,7 +144,7 @@ export const pourLog: Tab = {
 			],
 			slot: "found_colors",
 		},
-		{ at: "A19", look: "total", rows: [["Every pour, a row a load"]] },
+		{ at: "A19", look: "total", rows: [["Every pour, one row per load"]] },
 		{
 			at: "A20",
 			look: "input",

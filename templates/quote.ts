@@ -1,9 +1,9 @@
 import type { Tab } from "../src/template/plan";
 
 const of = (column: number) => `INDEX({job}pieces;0;${column})`;
-/** A length as it was typed; a bare number with its unit. */
+/** A length as it was typed; a bare number with its unit. No line breaks in it: 1 | 1/4 in would read as 1/4. */
 const length = (column: number) =>
-	`${of(column)}&IF(ISNUMBER(FIND(RIGHT(${of(column)};1);"0123456789½¼¾⅛⅜⅝⅞"));" {length}";"")`;
+	`SUBSTITUTE(${of(column)}&IF(ISNUMBER(FIND(RIGHT(${of(column)};1);"0123456789½¼¾⅛⅜⅝⅞"));" {length}";"");" ";"\u00a0")`;
 const [A, B, C, D, THICKNESS, DROP] = [4, 5, 6, 7, 8, 9].map(length);
 const NOTCHED = `${A}&" × "&${B}&", notch "&${C}&" × "&${D}`;
 
@@ -47,7 +47,7 @@ export const quote: Tab = {
 			at: "A3",
 			look: "result",
 			rows: [
-				['="For "&{at:Job.client}'],
+				['=IF({at:Job.client}="";"";"For "&{at:Job.client})'],
 				['={job}title&""'],
 				['=IF({at:Tones.look}="";"";"Tones: "&{at:Tones.look})'],
 				[
@@ -56,7 +56,16 @@ export const quote: Tab = {
 			],
 			wrap: true,
 		},
-		{ at: "C3", look: "label", rows: [["Quote of"], ["Holds until"]] },
+		{
+			at: "A7",
+			look: "note",
+			rows: [
+				[
+					'=IF((A2="")+(D3="")=0;"";"Before it goes out, type "&IF(A2="";"the studio\'s name above"&IF(D3="";" and ";"");"")&IF(D3="";"the date of the quote";"")&".")',
+				],
+			],
+		},
+		{ at: "C3", look: "label", rows: [["Date"], ["Holds until"]] },
 		{
 			at: "D3",
 			look: "input",
@@ -94,7 +103,7 @@ export const quote: Tab = {
 		{
 			at: "C9",
 			look: "label",
-			rows: [["Pieces as beside"]],
+			rows: [["Pieces as listed"]],
 		},
 		{
 			at: "D9",
@@ -119,8 +128,8 @@ export const quote: Tab = {
 			rows: [
 				['="Tax, "&ROUND({studio:tax}*100;3)&"%"'],
 				["Total"],
-				['="Deposit, to begin, "&ROUND({studio:deposit}*100;1)&"%"'],
-				["Balance, on delivery"],
+				['="Deposit to begin, "&ROUND({studio:deposit}*100;1)&"%"'],
+				["Balance on delivery"],
 			],
 		},
 		{
@@ -176,8 +185,9 @@ export const quote: Tab = {
 					"Pieces are carried and set as agreed; what they stand on must be level and able to bear them.",
 				],
 				[
-					'="This quote holds for "&{studio:quote_days}&" days from its date. Work begins when the deposit is paid; changes after that are priced and agreed in writing."',
+					'="This quote holds for "&{studio:quote_days}&" days from its date. Work begins when the deposit is paid."',
 				],
+				["Changes after that are priced and agreed in writing."],
 			],
 		},
 		{

@@ -13,10 +13,10 @@ export const stock: Tab = {
 			look: "note",
 			rows: [
 				[
-					"A row a lot: several rows of one material add up. Names as on Mixes, Pigments and Cost; unit {mass} for what goes into the mix, g for pigment, {coating} for sealer. What a job needs beyond this, Cost lists to buy.",
+					"One row per lot; rows of a material add up. Names as on Mixes, Pigments and Cost; {mass} for the mix, g for pigment, {coating} for sealer. Cost says what to buy.",
 				],
 				[
-					'=IF(COUNTA(A5:A84)=0;"Nothing is on the shelf yet: type what is there, and Cost buys the rest.";IF(COUNTIF(H5:H84;"invented*")>0;"Some rows are invented, for the demo: put your own in their place.";""))',
+					'=IF(COUNTA(A5:A84)=0;"Nothing is on the shelf yet: type what is there, and Cost lists the rest to buy.";IF(COUNTIF(H5:H84;"invented*")>0;"Some rows are invented, for the demo: put your own in their place.";""))',
 				],
 			],
 		},
@@ -36,6 +36,8 @@ export const stock: Tab = {
 				],
 			],
 		},
+		{ at: "B4", look: "heading", size: [1, 1], align: "right" },
+		{ at: "E4", look: "heading", size: [1, 3], align: "right" },
 		{
 			at: "A5",
 			look: "input",

@@ -24,7 +24,7 @@ export const SETTINGS: readonly (readonly [
 			["currency", "Currency", "text", "Shown beside money"],
 			[
 				"labor_rate",
-				"Labor, an hour",
+				"Labor, per hour",
 				"money",
 				"What an hour of work costs the studio",
 			],
@@ -32,7 +32,7 @@ export const SETTINGS: readonly (readonly [
 				"overhead",
 				"Overhead",
 				"share",
-				"Rent, power, insurance …, as a share of materials and labor",
+				"Rent, power, insurance and the like: a share of materials and labor",
 			],
 			[
 				"remake",
@@ -75,7 +75,7 @@ export const SETTINGS: readonly (readonly [
 				"least_blend",
 				"Least the mixer blends well, {mass}",
 				"mass",
-				"Less turns without blending: a load, or a tone left in the mixer, that is smaller is a check",
+				"Less than this turns without blending; the checks say so",
 			],
 			[
 				"mix_division",
@@ -128,13 +128,13 @@ export const SETTINGS: readonly (readonly [
 				"crew",
 				"People there to lift",
 				"whole",
-				"A piece that takes more of them, or equipment, is a check",
+				"The checks name a piece that takes more of them, or equipment",
 			],
 			[
 				"equipment",
 				"Lifting equipment carries, {mass}",
 				"mass",
-				"Hoist, gantry or cart that is there in the shop and at delivery; blank where there is none",
+				"Hoist, gantry or cart, in the shop and at delivery; blank: none",
 			],
 			[
 				"flexural",
@@ -167,7 +167,7 @@ export const SETTINGS: readonly (readonly [
 			],
 			[
 				"step_minutes",
-				"Minutes a step",
+				"Minutes per step",
 				"number",
 				"To pull off or dose and fold once; with it the card tells whether the time is enough",
 			],
@@ -182,8 +182,18 @@ export const SETTINGS: readonly (readonly [
 				"whole",
 				"At about 20 °C (68 °F) under cover; a test on the piece comes first",
 			],
-			["fill_days", "Fill voids, days after the pour", "whole", ""],
-			["polish_days", "Polish, days after the pour", "whole", ""],
+			[
+				"fill_days",
+				"Fill voids, days after the pour",
+				"whole",
+				"With pigmented paste, once the piece is out of the mold",
+			],
+			[
+				"polish_days",
+				"Polish, days after the pour",
+				"whole",
+				"At least a day after the voids are filled",
+			],
 			[
 				"recoat_hours",
 				"Recoat, hours between coats",
@@ -206,13 +216,13 @@ export const SETTINGS: readonly (readonly [
 				"cement",
 				"Cement",
 				"text",
-				"rapid, normal or slow, for the estimate of strength against age",
+				"How fast it hardens, for the strength to expect at an age",
 			],
 			[
 				"weekend",
 				"Days off",
 				"text",
-				"No work is planned on them, nor on the closed days beside",
+				"No work is planned on them, nor on the closed days in column E",
 			],
 			[
 				"bench_hours",
@@ -231,7 +241,12 @@ export const SETTINGS: readonly (readonly [
 				"share",
 				"Of the area to finish, as the studio's own pieces show",
 			],
-			["void_depth", "Mean void depth, {length}", "number", ""],
+			[
+				"void_depth",
+				"Mean void depth, {length}",
+				"number",
+				"As the studio's own pieces show",
+			],
 			[
 				"skim",
 				"Skim of paste, {length}",
@@ -242,10 +257,15 @@ export const SETTINGS: readonly (readonly [
 				"sealer_coverage",
 				"Sealer covers, {coverage}",
 				"number",
-				"A coat, from its data sheet",
+				"For one coat, from its data sheet",
 			],
-			["sealer_coats", "Sealer coats", "whole", ""],
-			["sealer_price", "Sealer, price a {coating}", "money", ""],
+			["sealer_coats", "Sealer coats", "whole", "From its data sheet"],
+			[
+				"sealer_price",
+				"Sealer, price per {coating}",
+				"money",
+				"What the studio pays",
+			],
 		],
 	],
 ];

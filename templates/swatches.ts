@@ -15,7 +15,7 @@ export const swatches: Tab = {
 			look: "note",
 			rows: [
 				[
-					"Measure a sample flat, clean and as it will be used, three spots averaged, under daylight (D65) or with a meter: #rrggbb, or L*, a*, b* such as 52.1, 8.0, 14.2. At least two doses of each pigment, one undosed, 28 days old.",
+					"Flat and clean, three spots averaged: a color code by daylight (D65) such as #b8a591, or L*, a*, b* of a meter such as 52.1, 8.0, 14.2. Two doses or more per pigment, one undosed, 28 days old.",
 				],
 				[
 					'=IF(COUNTA(M6:M205)=0;"No swatch yet: cast small samples of your mix with 0%, 1%, 2% and 4% of each pigment, and note here what they became. Tones then shows the color to expect.";IF(COUNTIF(Q6:Q205;"invented*")>0;"Some swatches are invented, for the demo: clear them once you have your own.";""))',
@@ -25,7 +25,7 @@ export const swatches: Tab = {
 		{
 			at: "E4",
 			look: "note",
-			rows: [["Dose of each pigment, dry, of binder (its name below)"]],
+			rows: [["Dry pigment, share of binder: name each pigment below"]],
 		},
 		{ at: "A5", look: "heading", rows: [["Mix", "Finish", "Sealed", "State"]] },
 		{
@@ -34,6 +34,7 @@ export const swatches: Tab = {
 			size: [1, 8],
 			formats: "text",
 			slot: "swatch_pigments",
+			align: "right",
 		},
 		{
 			at: "M5",

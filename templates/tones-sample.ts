@@ -24,6 +24,7 @@ export const sampleBlocks: readonly Block[] = [
 			],
 		],
 	},
+	{ at: "H36", look: "heading", size: [1, 5], align: "right" },
 	{
 		at: "G37",
 		look: "result",
@@ -42,7 +43,7 @@ export const sampleBlocks: readonly Block[] = [
 		at: "G43",
 		look: "label",
 		rows: [
-			["Smallest that the scales dose to 5%, {mass}"],
+			["Smallest the scales dose within 5%, {mass}"],
 			["Sample batch, {mass}"],
 			["Make another size, {mass}"],
 		],

@@ -23,22 +23,23 @@ const BAD_DOSES =
 /** The tones as typed, and what they come to. */
 export const toneBlocks: readonly Block[] = [
 	{
-		at: "A12",
+		at: "B12",
 		look: "result",
 		slot: "tones_check",
 		rows: [
 			[
-				`=IF(B3="";"Choose the mix.";IF(COUNT(B49:B60)=0;"Look: there is no mix of this name on the Mixes tab";IF(COUNTA(A16:A21)=0;"Name the tones, and give each its share and doses.";IF(${BAD_DOSES};"Look: a dose is not between 0% and 100%: type 4% or 4/100";IF(COUNTA(B16:B21)>COUNT(B16:B21);"Look: a share is not a number: type 40% or 4/10";IF(SUM(ARRAYFORMULA(IF((C16:F21<>"")*(C14:F14="");1;0)))>0;"Look: a dose stands under no pigment: name it above";IF(COUNTA(C14:F14)>COUNT(C23:F23);"Look: a pigment is not on the Pigments tab: add it there";IF(COUNTIF(C24:F26;"Look*")>0;"Look: what the Pigments tab says of a pigment cannot be: see the rows under the tones";IF((B7<>"bucket fold")*(B7<>"mold lay-up")*(B7<>"");"Look: the way is bucket fold or mold lay-up";IF(B7<>"mold lay-up";${FROZEN};IF(B8="";"Look: type how deep the toned face is";IF(COUNTIF(A16:A21;B9)=0;"Look: choose the tone that backs it";${FROZEN}))))))))))))`,
+				`=IF(B3="";"Choose the mix.";IF(COUNT(B49:B60)=0;"Look: there is no mix of this name on the Mixes tab";IF(COUNTA(A16:A21)=0;"Name the tones, and give each its share and doses.";IF(${BAD_DOSES};"Look: a dose is not between 0% and 100%: type 4% or 4/100";IF(COUNTA(B16:B21)>COUNT(B16:B21);"Look: a share is not a number: type 40% or 4/10";IF(SUM(ARRAYFORMULA(IF((C16:F21<>"")*(C14:F14="");1;0)))>0;"Look: a dose stands under no pigment: name it above";IF(COUNTA(C14:F14)>COUNT(C23:F23);"Look: a pigment is not on the Pigments tab: add it there";IF(COUNTIF(C24:F26;"Look*")>0;"Look: what the Pigments tab says of a pigment cannot be: see the rows under the tones";IF((B7<>"bucket fold")*(B7<>"mold lay-up")*(B7<>"");"Look: choose bucket fold or mold lay-up";IF(B7<>"mold lay-up";${FROZEN};IF(B8="";"Look: type how deep the toned face is";IF(COUNTIF(A16:A21;B9)=0;"Look: choose the tone that backs it";${FROZEN}))))))))))))`,
 			],
 		],
 	},
+	{ at: "A12", look: "label", rows: [["Check"]] },
 	{ at: "A13", look: "total", rows: [["Tones"]] },
 	{
 		at: "B13",
 		look: "note",
 		rows: [
 			[
-				"Name a pigment in the tinted cells; type doses as its maker states them, of what stands under its name.",
+				"Name each pigment in the tinted cells; type doses as its maker states them: of what is said under its name.",
 			],
 		],
 	},
@@ -68,6 +69,9 @@ export const toneBlocks: readonly Block[] = [
 			],
 		],
 	},
+	{ at: "B14", look: "heading", size: [1, 1], align: "right" },
+	{ at: "G14", look: "heading", size: [1, 7], align: "right" },
+	{ at: "P14", look: "heading", size: [1, 1], align: "right" },
 	{
 		at: "C15",
 		look: "note",
@@ -117,7 +121,7 @@ export const toneBlocks: readonly Block[] = [
 		],
 		formats: "share",
 	},
-	{ at: "A22", look: "total", rows: [["Together"]] },
+	{ at: "A22", look: "total", rows: [["Total"]] },
 	{
 		at: "B22",
 		look: "total",
@@ -143,7 +147,7 @@ export const toneBlocks: readonly Block[] = [
 	{
 		at: "G23",
 		look: "label",
-		rows: [["of it dry pigment, g"], ["of it water, g"], ["as bought, g"]],
+		rows: [["dry pigment in it, g"], ["water in it, g"], ["as bought, g"]],
 	},
 	{
 		at: "I23",
@@ -167,11 +171,11 @@ export const toneBlocks: readonly Block[] = [
 		at: "A23",
 		look: "label",
 		rows: [
-			["Most, of cement"],
+			["Maximum, of cement"],
 			["Pigment in it"],
-			["Weighed, g a g dry"],
-			["Of binder, a dose"],
-			["Price a gram"],
+			["Weighed wet, g per g"],
+			["To share of binder, ×"],
+			["Price per gram"],
 		],
 	},
 	{

@@ -38,7 +38,7 @@ export const tones: Tab = {
 				["Finish"],
 				["Sealing"],
 				["Dry or damp"],
-				["Way"],
+				["Bucket or lay-up"],
 				["Toned face, {length}"],
 				["Backed with"],
 				["Sample approved"],
@@ -161,7 +161,7 @@ export const tones: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(LEFT(A12;4)="Look";"Look: see below";IF(OR(J3="";COUNT(AA16:AD21)=0);0;J3*SUM(ARRAYFORMULA(IF(ISNUMBER(AA16:AD21)*ISNUMBER(T16:T21);(AA16:AD21-U16:X21)*T16:T21;0)))/SUM(T16:T21)))',
+					'=IF(LEFT(B12;4)="Look";"Look: see below";IF(OR(J3="";COUNT(AA16:AD21)=0);0;J3*SUM(ARRAYFORMULA(IF(ISNUMBER(AA16:AD21)*ISNUMBER(T16:T21);(AA16:AD21-U16:X21)*T16:T21;0)))/SUM(T16:T21)))',
 				],
 			],
 			formats: "share",
@@ -193,7 +193,7 @@ export const tones: Tab = {
 					"Binder share",
 					"Cement share",
 					"Water share",
-					"Group",
+					"Solid or water",
 					"Moisture",
 					"Absorption",
 					"Pack, {mass}",
@@ -203,6 +203,8 @@ export const tones: Tab = {
 				],
 			],
 		},
+		{ at: "B48", look: "heading", size: [1, 5], align: "right" },
+		{ at: "H48", look: "heading", size: [1, 6], align: "right" },
 		{
 			at: "A49",
 			look: "result",

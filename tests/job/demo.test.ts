@@ -271,7 +271,9 @@ describe("what a person changes", { timeout: 60_000 }, () => {
 		await desk.settle();
 		expect(pieces[0]?.[0]).toBe("Breakfast bar");
 		expect(desk.errors()).toEqual([]);
-		expect(value("1 Job", "D49")).toBe("Look: there is nothing to pour yet");
+		expect(value("1 Job", "D49")).toBe(
+			"Look: there is nothing to pour yet: type the pieces",
+		);
 		expect(value("1 Pour card", "C5")).toBe(
 			"no piece yet: fill in the Job tab",
 		);

@@ -147,7 +147,7 @@ describe("a job broken in one place", { timeout: 60_000 }, () => {
 			() => [
 				["1 Pour card", "E14", "18"],
 				["1 Pour card", "E15", "15"],
-				studio("Minutes a step", "30"),
+				studio("Minutes per step", "30"),
 			],
 			/^Look: \d+ steps take/,
 		],
@@ -160,7 +160,7 @@ describe("a job broken in one place", { timeout: 60_000 }, () => {
 			/^Look: the mix will be warmer/,
 		],
 		[
-			"Drying while it is open",
+			"Drying before it is covered",
 			() => [
 				["1 Cure", "B45", "35"],
 				["1 Cure", "B46", "0.2"],

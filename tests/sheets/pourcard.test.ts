@@ -163,11 +163,11 @@ describe("time", { timeout: 60_000 }, () => {
 		// Plain is pulled off, Umber added, Deep kept.
 		expect(number(CARD, "C55")).toBe(4.5);
 		expect(value(CARD, "E55")).toBe("fine");
-		await set("Minutes a step", "20");
+		await set("Minutes per step", "20");
 		expect(value(CARD, "E55")).toBe(
 			"Look: 3 steps take 60 minutes, longer than the mix works",
 		);
-		await set("Minutes a step", "1.5");
+		await set("Minutes per step", "1.5");
 	});
 
 	test("minutes since the load before, past midnight too", async () => {

@@ -18,7 +18,7 @@ describe("doses as the pigment's maker states them", {
 	timeout: 60_000,
 }, () => {
 	test("of binder, a powder wetted with half a gram of water a gram", () => {
-		expect(value(TONES, "A12")).toBe("fine");
+		expect(value(TONES, "B12")).toBe("fine");
 		expect(value(TONES, "C15")).toBe("of binder");
 		// A quarter of the batch, 4% of its binder; 1.5 g on the scale a gram of dry pigment.
 		const dry = BATCH * 0.25 * BINDER * 0.04 * 1000;
@@ -65,7 +65,7 @@ describe("doses as the pigment's maker states them", {
 			["Pigments", "F5", ""],
 		]);
 		expect(value(TONES, "C24")).toBe("Look: share of pigment?");
-		expect(value(TONES, "A12")).toMatch(/^Look: .*Pigments tab/);
+		expect(value(TONES, "B12")).toMatch(/^Look: .*Pigments tab/);
 		expect(sentence(TONES, "G16")).toMatch(/dose 1 is an error cell/);
 		await type([["Pigments", "C5", "40%"]]);
 		const dry = BATCH * 0.25 * BINDER * 0.04 * 1000;
@@ -101,7 +101,7 @@ describe("mold lay-up", { timeout: 60_000 }, () => {
 
 	test("gives each tone its share of the whole, the backing all that is behind", async () => {
 		await type([[TONES, "B7", "mold lay-up"]]);
-		expect(value(TONES, "A12")).toBe("fine");
+		expect(value(TONES, "B12")).toBe("fine");
 		expect(number(TONES, "T16")).toBeCloseTo(0.75 * 0.24 + 0.76, 12);
 		expect(number(TONES, "T17")).toBeCloseTo(0.25 * 0.24, 12);
 		expect(number(TONES, "I23")).toBeCloseTo(
@@ -109,12 +109,12 @@ describe("mold lay-up", { timeout: 60_000 }, () => {
 			6,
 		);
 		await type([[TONES, "B9", "Gone"]]);
-		expect(value(TONES, "A12")).toBe("Look: choose the tone that backs it");
+		expect(value(TONES, "B12")).toBe("Look: choose the tone that backs it");
 		await type([
 			[TONES, "B9", ""],
 			[TONES, "B8", ""],
 		]);
-		expect(value(TONES, "A12")).toBe("Look: type how deep the toned face is");
+		expect(value(TONES, "B12")).toBe("Look: type how deep the toned face is");
 		expect(desk.errorAt(TONES, "G16")).toBeDefined();
 		expect(desk.errorAt("1 Pour card", "C20")).toBeDefined();
 		await type([[TONES, "B7", "bucket fold"]]);
@@ -237,7 +237,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 		async (cell, bad, good, message, look) => {
 			await type([[TONES, cell, bad]]);
 			expect(sentence(TONES, "G16")).toMatch(message);
-			expect(value(TONES, "A12")).toMatch(look);
+			expect(value(TONES, "B12")).toMatch(look);
 			expect(value("1 Pour card", "A2")).toMatch(/^Look: on the Tones tab/);
 			expect(desk.errorAt("1 Pour card", "C20")).toBeDefined();
 			expect(desk.errorAt("1 Pour card", "A65")).toBeDefined();
@@ -248,7 +248,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 
 	test("a pigment that the studio does not have", async () => {
 		await type([[TONES, "C14", "Moss"]]);
-		expect(value(TONES, "A12")).toBe(
+		expect(value(TONES, "B12")).toBe(
 			"Look: a pigment is not on the Pigments tab: add it there",
 		);
 		expect(desk.errorAt(TONES, "G16")).toBeDefined();
@@ -262,7 +262,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 		["C5", "most", ""],
 	])("%s of the Pigments tab as %s", async (cell, bad, good) => {
 		await type([["Pigments", cell, bad]]);
-		expect(value(TONES, "A12")).toMatch(/^Look: .*Pigments tab/);
+		expect(value(TONES, "B12")).toMatch(/^Look: .*Pigments tab/);
 		expect(desk.errorAt(TONES, "G16")).toBeDefined();
 		expect(desk.errorAt("1 Pour card", "C20")).toBeDefined();
 		await type([["Pigments", cell, good]]);
@@ -271,7 +271,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 
 	test("a mix that is not there", async () => {
 		await type([[TONES, "B3", "Mud"]]);
-		expect(value(TONES, "A12")).toMatch(/^Look: there is no mix/);
+		expect(value(TONES, "B12")).toMatch(/^Look: there is no mix/);
 		expect(value("1 Pour card", "A2")).toMatch(/no mix of this name/);
 		await type([[TONES, "B3", "White casting mix, invented"]]);
 		expect(errors()).toEqual([]);
