@@ -15,21 +15,22 @@ const verdict = (cell: string) =>
 
 const errorsIn = (range: string) => `SUMPRODUCT(ISERROR(${range})*1)`;
 
-/** Where an error cell or a blank would make other checks say nothing. */
-const CALCULATED = [
-	"M11",
-	"P11:T30",
-	"U11:AB30",
-	"AC11:AH30",
-	"L49:O49",
+const sumOfErrors = (ranges: readonly string[]) =>
+	ranges.map(errorsIn).join("+");
+
+/** Where an error cell or a blank would make other checks say nothing, tab by tab as one follows from the other. */
+const ON_JOB = sumOfErrors(["M11", "P11:AB30", "AC11:AH30", "L49:O49"]);
+const ON_TONES = sumOfErrors([
 	"{at:Tones.binder}",
 	"{at:Tones.headroom}",
 	"{at:Tones.tone_weights}",
 	"{at:Tones.differences}",
+]);
+const ON_CARD = sumOfErrors([
 	"{at:Pour card.weigh_out}",
 	"{at:Pour card.plan}",
 	"{at:Pour card.plan_number}",
-];
+]);
 
 const CREW = 'IF($O$6="";{studio:crew};$O$6)';
 
@@ -55,7 +56,7 @@ type Check = readonly [
 const checks: readonly Check[] = [
 	[
 		"Everything calculates",
-		`=IF(${CALCULATED.map(errorsIn).join("+")}>0;IF(SUM(B11:B30)>40;"Look: there is room for 40 castings: split the job";"Look: a cell shows an error: point at it to read why");IF({job}mix_total=0;"Look: there is nothing to pour yet: type the pieces";IF(({at:Tones.tones_check}="fine")+(LEFT({at:Tones.tones_check};7)="Weights")=0;IF(LEFT({at:Tones.tones_check};4)="Look";{at:Tones.tones_check};"Look: on the Tones tab: "&{at:Tones.tones_check});"fine")))`,
+		`=IF(${ON_JOB}+${ON_TONES}+${ON_CARD}>0;IF(SUM(B11:B30)>40;"Look: there is room for 40 castings: split the job";"Look: a cell shows an error"&IF(${ON_JOB}>0;"";IF(${ON_TONES}>0;" on the Tones tab";" on the Pour card"))&": point at it to read why");IF({job}mix_total=0;"Look: there is nothing to pour yet: type the pieces";IF(({at:Tones.tones_check}="fine")+(LEFT({at:Tones.tones_check};7)="Weights")=0;IF(LEFT({at:Tones.tones_check};4)="Look";{at:Tones.tones_check};"Look: on the Tones tab: "&{at:Tones.tones_check});"fine")))`,
 		3,
 		"{cell:Job.pieces}",
 	],

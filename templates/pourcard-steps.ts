@@ -73,7 +73,7 @@ export const stepBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				`=IF(S46="";"type the mix temperature";IF(${ofLoad("46")}="";"at the temperature the mix should have";"at the mix temperature measured"))`,
+				`=IF(ISERROR(S46);"";IF(S46="";"type the mix temperature";IF(${ofLoad("46")}="";"at the temperature the mix should have";"at the mix temperature measured")))`,
 			],
 		],
 	},

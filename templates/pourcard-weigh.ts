@@ -64,7 +64,7 @@ export const weighBlocks: readonly Block[] = [
 		look: "result",
 		rows: [
 			[
-				'=IF(C17="ice";"Look: colder than freezing: cool with ice";IF(C17="too hot";"Look: hotter than 60 °C (140 °F): warm the solids";IF(C17="number?";"Look: the temperature is not a number";"")))',
+				'=IF(ISERROR(C17);"";IF(C17="ice";"Look: colder than freezing: cool with ice";IF(C17="too hot";"Look: hotter than 60 °C (140 °F): warm the solids";IF(C17="number?";"Look: the temperature is not a number";""))))',
 			],
 			[
 				`=IF(ISNUMBER(C18);IF(C18>{studio:warmest_mix}+1;"Look: warmer than wanted";"");"")`,

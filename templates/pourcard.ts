@@ -31,7 +31,11 @@ export const pourCard: Tab = {
 		},
 		{ at: "A3", look: "large", rows: [["Load"]] },
 		{ at: "C3", look: "input", rows: [[1]], formats: "whole", name: "load" },
-		{ at: "E3", look: "large", rows: [['="of "&{job}loads']] },
+		{
+			at: "E3",
+			look: "large",
+			rows: [['=IF(ISERROR({job}loads);"";"of "&{job}loads)']],
+		},
 		{
 			at: "A4",
 			look: "heading",
@@ -70,7 +74,7 @@ export const pourCard: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF({job}loads=0;"no piece yet: fill in the Job tab";IF(N($C$3)<1;"Look: choose the load above";IF({job}load>{job}loads;"Look: this job has no load "&{job}load;TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF({at:Job.load_numbers}={job}load;{at:Job.load_castings};""))))))',
+					'=IF(ISERROR({job}loads);"Look: the Job tab shows an error: see its checks";IF({job}loads=0;"no piece yet: fill in the Job tab";IF(N($C$3)<1;"Look: choose the load above";IF({job}load>{job}loads;"Look: this job has no load "&{job}load;TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF({at:Job.load_numbers}={job}load;{at:Job.load_castings};"")))))))',
 				],
 			],
 		},
