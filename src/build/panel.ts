@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { build } from "esbuild";
 import { helpOf } from "../functions/help";
+import { tablesOf } from "../functions/helptables";
 import { registry } from "../functions/index";
 import { onlyWhatIsCalled } from "./declared";
 import { carriedTemplates } from "./packed";
@@ -25,7 +26,7 @@ export async function bundlePanel(entry = ENTRY): Promise<string> {
 		charset: "utf8",
 		legalComments: "none",
 		minify: true,
-		define: { FUNCTION_HELP: JSON.stringify(registry.map(helpOf)) },
+		define: { FUNCTION_HELP: JSON.stringify(tablesOf(registry.map(helpOf))) },
 		plugins: [onlyWhatIsCalled],
 	});
 	const text = (extension: string): string =>
