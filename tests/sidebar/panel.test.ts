@@ -132,7 +132,7 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 				panelStart: { gives: { ...STUDIO, unitsFixed: false } },
 			});
 			await field("US: in, lb").check();
-			await page.getByText("In in, or as").waitFor();
+			await page.getByText("In inches, or as").waitFor();
 			expect(await panel.violations()).toEqual([]);
 			await button("Show me the demo job").click();
 			await page.getByText("Job 3 is written").waitFor();

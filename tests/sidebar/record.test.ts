@@ -47,7 +47,7 @@ describe.runIf(executable)("record", { timeout: 60_000 }, () => {
 		await view("Record");
 		await field("Doses of the tone").waitFor();
 	}
-	const color = () => page().getByLabel("Color: #rrggbb or L*, a*, b*");
+	const color = () => page().getByLabel("Color: #b8a591, or L*, a*, b*");
 
 	test("a pour says what it will write, then what it has written and left", async () => {
 		await atRecord();

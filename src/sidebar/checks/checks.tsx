@@ -64,8 +64,8 @@ function verdict(wrong: number, waiting: number): string {
 	if (wrong > 0)
 		return wrong === 1 ? "One thing to look at" : `${wrong} things to look at`;
 	return waiting > 0
-		? "Nothing is wrong as far as it can be known yet"
-		: "Nothing is wrong with this job";
+		? "No check finds anything wrong so far"
+		: "No check finds anything wrong";
 }
 
 /** What the weight of a check means; never told by color alone. */
@@ -87,7 +87,7 @@ function Wrong({
 		<li class={`card check-${weight}`}>
 			<p class="weight">{WORDS[weight] ?? ""}</p>
 			<h2>{what}</h2>
-			<p>{result.replace(LOOK, "")}</p>
+			<p class="sentence">{result.replace(LOOK, "")}</p>
 			{cell && (
 				<button type="button" class="quiet" onClick={go}>
 					Go to <bdi>{cell.replace("!", ", ")}</bdi>

@@ -48,7 +48,7 @@ export function Mixer(props: JobViewProps & { record(): void }) {
 				<Notice kind="plain">Reading the Pour card…</Notice>
 			)}
 			{now && read && !load && (
-				<p class="hint">This job has no load yet: it has no pieces.</p>
+				<p class="hint">This job has no load yet: see Checks.</p>
 			)}
 			{line && now && read && load && (
 				<LoadView

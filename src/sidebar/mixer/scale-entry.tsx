@@ -108,7 +108,7 @@ function doneText(
 
 function farText(typed: number, amount: number): string {
 	const more = typed > amount;
-	if (amount === 0) return "None was asked for. Done again if it was added.";
+	if (amount === 0) return "None was asked for. Press again if it was added.";
 	const share = Math.abs(typed / amount - 1);
 	const off =
 		share >= 2

@@ -1,6 +1,5 @@
 /** The pieces to cast and what is cut out of them. */
 import { useState } from "preact/hooks";
-import { unitName } from "../../functions/units";
 import { focusSoon } from "../focus";
 import { Cutouts } from "./cutouts";
 import { blankPiece, PIECE_FIELDS, type PieceRow, pieceIsBlank } from "./form";
@@ -43,7 +42,8 @@ export function Pieces(props: PiecesProps) {
 		<section aria-labelledby="pieces-heading">
 			<h2 id="pieces-heading">Pieces</h2>
 			<p class="hint">
-				In {unitName("length", form.units)}, or as 8' 1/2", 25½" or 2.4 m.
+				In {form.units === "us" ? "inches" : "mm"}, or as 8' 1/2", 25½" or 2.4
+				m.
 			</p>
 			<ol class="cards">
 				{form.pieces.map((row, index) => (

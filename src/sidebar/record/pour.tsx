@@ -81,8 +81,8 @@ function Loads({ state }: { state: MixerState }) {
 	return (
 		<>
 			<p class="hint">
-				A row a load: date, mix, doses reached, weights off target, tests, who
-				weighed, lots, remarks, result.
+				One row per load: date, mix, doses reached, weights off target, tests,
+				who weighed, lots, remarks, result.
 			</p>
 			<dl>
 				{state.loads.map((load) => (

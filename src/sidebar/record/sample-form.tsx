@@ -44,7 +44,7 @@ export function SampleForm({ ask, start, view }: Props) {
 				/>
 				<div class="with-swatch">
 					<TextField
-						{...field("color", "Color: #rrggbb or L*, a*, b*")}
+						{...field("color", "Color: #b8a591, or L*, a*, b*")}
 						numeric
 					/>
 					<span
