@@ -50,7 +50,7 @@ export const pieceBlocks: readonly Block[] = [
 				"Mix for all, {mass}",
 				"Longest side, {length}",
 				"People, or equipment",
-				"Stress held flat by its ends, {stress}",
+				"Carried flat, {stress}",
 				"Share of its strength",
 				"How to carry it (wet or green: more care still)",
 				"",

@@ -142,8 +142,34 @@ describe("a mix that would get warm", { timeout: 60_000 }, () => {
 		expect(sentence(CARD, "C18")).toMatch(/must be a number, got "hot"/);
 		expect(desk.errorAt(CARD, "C20")).toBeDefined();
 		expect(value(CARD, "A2")).toMatch(/^Look: a cell below shows an error/);
+		expect(value("1 Job", "D49")).toMatch(/shows an error on the Pour card:/);
 		await type([on("E14", ""), on("E15", ""), on("E16", "")]);
 		expect(errors()).toEqual([]);
+	});
+});
+
+describe("which load", { timeout: 60_000 }, () => {
+	test("is asked for where none is chosen, and nothing is weighed by it", async () => {
+		await type([on("C3", "")]);
+		expect(value(CARD, "A2")).toBe("Look: choose the load above");
+		expect([value(CARD, "C20"), value(CARD, "A65")]).toEqual(["", ""]);
+		expect(errors()).toEqual([]);
+		await type([on("C3", "1")]);
+		expect(value(CARD, "C5")).toBe("Slab");
+	});
+
+	test("a job that cannot be worked out is said, not shown as an error", async () => {
+		await type([["1 Job", "B11", "-2"]]);
+		expect(value(CARD, "A2")).toBe(
+			"Look: the Job tab shows an error: see its checks",
+		);
+		expect(value("1 Job", "D49")).toBe(
+			"Look: a cell shows an error: point at it to read why",
+		);
+		await type([["1 Job", "B11", "2"]]);
+		expect(errors()).toEqual([]);
+		// One piece is there; how many lift the others is not said.
+		expect(desk.read("1 Job", "X12:X30").flat().join("")).toBe("");
 	});
 });
 
