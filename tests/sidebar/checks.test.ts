@@ -73,7 +73,7 @@ describe.runIf(executable)("checks", { timeout: 60_000 }, () => {
 	test("none is said too", async () => {
 		const fine = ROWS.map((row) => ({ ...row, result: "fine" }));
 		await atChecks({ ...READY, checkJob: { gives: checks(fine) } });
-		await shown().getByText("Nothing is wrong with this job").waitFor();
+		await shown().getByText("No check finds anything wrong").waitFor();
 		expect(await shown().locator("li.card").count()).toBe(0);
 	});
 
