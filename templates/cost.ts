@@ -9,7 +9,7 @@ export const cost: Tab = {
 	name: "Cost",
 	color: "#8a5a2b",
 	rows: 112,
-	widths: [250, 84, 84, 84, 84, 84, 84, 84, 84, 270, 84, 70],
+	widths: [250, 92, 92, 92, 92, 92, 92, 92, 92, 270, 92, 70],
 	frozenRows: 1,
 	hidden: 1,
 	blocks: [

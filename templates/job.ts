@@ -18,7 +18,7 @@ export const job: Tab = {
 	color: "#8a5a2b",
 	rows: 112,
 	widths: [
-		...[160, ...Array<number>(25).fill(84)],
+		...[160, ...Array<number>(25).fill(92)],
 		...Array<number>(7).fill(270),
 		...Array<number>(6).fill(80),
 	],

@@ -146,8 +146,8 @@ export const jobs: Tab = {
 	rows: 124,
 	widths: [
 		60,
-		190,
-		190,
+		230,
+		230,
 		...Array<number>(15).fill(90),
 		30,
 		90,

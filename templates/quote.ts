@@ -41,7 +41,6 @@ export const quote: Tab = {
 			size: [1, 1],
 			formats: "text",
 			slot: "studio_name",
-			note: "The studio's name and address, as the client reads them.",
 		},
 		{
 			at: "A3",

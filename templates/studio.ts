@@ -89,6 +89,7 @@ export const studio: Tab = {
 			size: [30, 1],
 			formats: "date",
 			slot: "closed_days",
+			note: "Holidays and other days without work, a date in each cell.",
 			align: "right",
 		},
 	],

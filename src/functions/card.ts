@@ -29,7 +29,7 @@ export const CASTINGS = sheetFunction({
 	},
 	answer: {
 		shape: "table",
-		text: "a row a casting",
+		text: "one row per casting",
 		columns: [{ text: "name" }, { text: "mass" }],
 	},
 	example: {
@@ -69,7 +69,7 @@ export const PLAN_NUMBER = sheetFunction({
 		"Two different plans share a number once in 9000: it is for noticing a change after weights were typed.",
 	params: {
 		tones: table(
-			"A row a tone: name, share, then a dose a pigment",
+			"One row per tone: name, share, then a dose per pigment",
 			{ name: text("Name"), share: number("Share", { min: 0 }) },
 			{ more: share("dose", { blank: 0 }) },
 		),

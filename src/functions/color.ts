@@ -63,7 +63,7 @@ export const TONE_COLOR = sheetFunction({
 	params: {
 		...swatches("a dose of each pigment"),
 		dose: table(
-			"The tone: a dose of each pigment, a row a tone, e.g. 3%",
+			"The tone: a dose of each pigment, one row per tone, e.g. 3%",
 			{},
 			{ more: share("dose", { blank: 0 }) },
 		),

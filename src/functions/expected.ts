@@ -26,7 +26,7 @@ export const EXPECTED_COLORS = sheetFunction({
 		"Swatches of several pigments do not enter. A tone that the swatches do not reach has no color, and the remark says why. Water, curing and age change a color more than weighing does.",
 	params: {
 		tones: table(
-			"A row a tone: name, share, then a dose of each pigment",
+			"One row per tone: name, share, then a dose of each pigment",
 			{
 				name: text("Name of the tone"),
 				share: number("Share of the batch", { min: 0 }),
@@ -46,7 +46,7 @@ export const EXPECTED_COLORS = sheetFunction({
 			{ alone: true, optional: true },
 		),
 		doses: table(
-			"Their doses, a column a pigment, 0 where undosed",
+			"Their doses, one column per pigment, 0 where undosed",
 			{},
 			{ more: share("dose", { optional: true }), alone: true, optional: true },
 		),
@@ -60,7 +60,7 @@ export const EXPECTED_COLORS = sheetFunction({
 	},
 	answer: {
 		shape: "table",
-		text: "a row a tone: color, remark, most alike tone, difference; in the first row which swatches were used",
+		text: "one row per tone: color, remark, most alike tone, difference; in the first row which swatches were used",
 		columns: [
 			{ text: "#rrggbb" },
 			{ text: "remark" },

@@ -19,7 +19,7 @@ export const MIXER_LOADS = sheetFunction({
 		"Exact to at least 24 castings. Longer lists are exact when many masses are equal; otherwise they never take more loads than filling with the heaviest first, but may not be the fewest. A casting above the capacity gets equal loads of its own.",
 	params: {
 		castings: table(
-			"A row a casting: name and mass, e.g. A2:B9",
+			"One row per casting: name and mass, e.g. A2:B9",
 			{
 				name: text("Name of the casting, e.g. vanity top"),
 				mass: mass("Its mass of mix, e.g. 38"),
@@ -31,7 +31,7 @@ export const MIXER_LOADS = sheetFunction({
 	},
 	answer: {
 		shape: "table",
-		text: "a row a casting and load",
+		text: "one row per casting and load",
 		columns: [
 			{ text: "load" },
 			{ text: "casting" },

@@ -35,7 +35,7 @@ export const MOLD_PLAN = sheetFunction({
 	},
 	answer: {
 		shape: "table",
-		text: "a row a piece",
+		text: "one row per piece",
 		beside: "pieces",
 		columns: [
 			{ text: "hand" },

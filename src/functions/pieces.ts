@@ -39,7 +39,7 @@ export const dimension = (help: string) => length(help, { optional: true });
 
 /** What a person knows of a piece. */
 export const PIECES = table(
-	"A row a piece: name, quantity, shape (rectangle, round, oval, L, U, basin, tube, area), A, B, C, D, thickness, drop height, drop run, drop thickness",
+	"One row per piece: name, quantity, shape (rectangle, round, oval, L, U, basin, tube, area), A, B, C, D, thickness, drop height, drop run, drop thickness",
 	{
 		name: text("Name, each one once"),
 		quantity: number("How many", { min: 0, whole: true }),

@@ -3,7 +3,7 @@ import { InputError } from "../calc/errors";
 import type { SwatchRow } from "../calc/tonecolor";
 
 /**
- * Doses and colors put together, a row a swatch.
+ * Doses and colors put together, a row for each swatch.
  *
  * @throws InputError when a row has one and not the other.
  */

@@ -98,7 +98,7 @@ export const PIECE_TAKEOFF = sheetFunction({
 	params: {
 		pieces: PIECES,
 		cutouts: table(
-			"A row a cutout: piece name, count a piece, shape (rectangle, round, oval), A, B",
+			"One row per cutout: piece name, count per piece, shape (rectangle, round, oval), A, B",
 			{
 				piece: text("Name of the piece"),
 				count: number("How many in each piece", { min: 1, whole: true }),
@@ -112,7 +112,7 @@ export const PIECE_TAKEOFF = sheetFunction({
 	},
 	answer: {
 		shape: "table",
-		text: "a row a piece",
+		text: "one row per piece",
 		beside: "pieces",
 		columns: [
 			{ text: "face area", unit: "area" },
@@ -159,7 +159,7 @@ export const PIECE_SIZE = sheetFunction({
 	params: { pieces: PIECES, units: units() },
 	answer: {
 		shape: "table",
-		text: "a row a piece",
+		text: "one row per piece",
 		beside: "pieces",
 		columns: [
 			{ text: "longest side", unit: "length" },

@@ -25,7 +25,7 @@ const binderShare = () =>
 
 const tones = () =>
 	table(
-		"A row a tone: name, share of the batch, then a dose of each pigment",
+		"One row per tone: name, share of the batch, then a dose of each pigment",
 		{
 			name: text("Name of the tone, e.g. warm gray"),
 			share: number("Share of the batch, or any weight, e.g. 60%", { min: 0 }),
@@ -80,7 +80,7 @@ export const TONE_WEIGHTS = sheetFunction({
 	},
 	answer: {
 		shape: "table",
-		text: "a row a tone: undosed mix, mass on the scale, grams of each pigment",
+		text: "one row per tone: undosed mix, mass on the scale, grams of each pigment",
 		columns: [
 			{ text: "undosed mix", unit: "mass" },
 			{ text: "mass on the scale, pigment included", unit: "mass" },
@@ -141,7 +141,7 @@ export const PULL_OFF_PLAN = sheetFunction({
 	},
 	answer: {
 		shape: "table",
-		text: "a row a step",
+		text: "one row per step",
 		columns: [
 			{ text: "step" },
 			{ text: "vessel" },
@@ -287,7 +287,7 @@ export const PIGMENT_HEADROOM = sheetFunction({
 		"ASTM C979 counts pigment as a share of cement: at most 10%, and all pigments together at most the smallest maximum of those present. Negative is over. A maker's own limit, and trials for strength, come first.",
 	params: {
 		doses: table(
-			"A row a tone, a column a pigment: doses as shares of binder, e.g. A2:B5",
+			"One row per tone, one column per pigment: doses as shares of binder, e.g. A2:B5",
 			{},
 			{ more: share("dose", { blank: 0 }) },
 		),

@@ -13,12 +13,14 @@ interface Frame {
 	sheet: Sheet;
 	color: string | undefined;
 	frozenRows: number;
+	frozenColumns: number;
 }
 
 const frameOf = (page: Page, sheet: Sheet): Frame => ({
 	sheet,
 	color: page.tab.color,
 	frozenRows: page.tab.frozenRows ?? 0,
+	frozenColumns: page.tab.frozenColumns ?? 0,
 });
 
 /**
@@ -100,34 +102,47 @@ function firstTab(
 			MARKS.warning,
 		),
 	]);
-	setFrame(sheet, page, { sheet, color: undefined, frozenRows: 0 });
+	const blank = { sheet, color: undefined, frozenRows: 0, frozenColumns: 0 };
+	setFrame(sheet, page, blank);
 	return { sheet, fresh };
 }
 
-/** Copied from an earlier tab of the same color, where there is one. */
+/** Copied from the earlier tab that is most like it. */
 function copiedTab(
 	page: Page,
 	frames: readonly Frame[],
 	added: Added,
 	index: number,
 ): Frame {
-	const { color, frozenRows = 0 } = page.tab;
-	const like =
-		frames.find(
-			(one) => one.color === color && one.frozenRows === frozenRows,
-		) ??
-		frames.find((one) => one.color === color) ??
-		frames[0];
+	const [like] = [...frames].sort(
+		(a, b) => differences(page, a).length - differences(page, b).length,
+	);
 	if (!like) throw new Error("There is no tab to copy");
 	const sheet = insertedSheet(page.name, index, added, like.sheet);
 	setFrame(sheet, page, like);
 	return frameOf(page, sheet);
 }
 
-function setFrame(sheet: Sheet, { tab }: Page, has: Frame): void {
-	const { color, frozenRows = 0 } = tab;
-	if (color && color !== has.color) sheet.setTabColor(color);
-	if (frozenRows !== has.frozenRows) sheet.setFrozenRows(frozenRows);
+/** What a copy of the tab still needs to be framed as the page says. */
+function differences(
+	{ tab: { color, frozenRows = 0, frozenColumns = 0 } }: Page,
+	has: Frame,
+): ((sheet: Sheet) => unknown)[] {
+	return [
+		...(color !== has.color
+			? [(sheet: Sheet) => sheet.setTabColor(color ?? null)]
+			: []),
+		...(frozenRows !== has.frozenRows
+			? [(sheet: Sheet) => sheet.setFrozenRows(frozenRows)]
+			: []),
+		...(frozenColumns !== has.frozenColumns
+			? [(sheet: Sheet) => sheet.setFrozenColumns(frozenColumns)]
+			: []),
+	];
+}
+
+function setFrame(sheet: Sheet, page: Page, has: Frame): void {
+	for (const set of differences(page, has)) set(sheet);
 }
 
 /** A new tab, which is noted as soon as it is there. */

@@ -48,8 +48,7 @@ const named =
 /** Everything of a tab but its names, values and formats. */
 function finish(grid: Grid, source: ReturnType<typeof named>): void {
 	const { page, sheet, at } = grid;
-	const { frozenColumns, rules = [] } = page.tab;
-	if (frozenColumns) sheet.setFrozenColumns(frozenColumns);
+	const { rules = [] } = page.tab;
 	for (const [cell, note] of Object.entries(page.notes)) at(cell).setNote(note);
 	setListed(page, at, source);
 	if (rules.length > 0) setRules(page, sheet, at);
