@@ -103,6 +103,12 @@ export interface CallOptions {
 	/** Another person's moment: runs before the service call of this number. */
 	otherAt?: number;
 	other?: (desk: { call(name: string, args?: unknown[]): unknown }) => void;
+	/**
+	 * For calls in great number that are expected to leave the workbook as it was: nothing is calculated before and after,
+	 * so that cells show what they showed, and the next call that calculates does so wholly; the script is loaded anew,
+	 * but into the context of the quick call before.
+	 */
+	quick?: boolean;
 }
 
 export interface CellError {
@@ -196,6 +202,8 @@ export interface Desk {
 	resetCounts(): void;
 	/** The whole workbook as comparable JSON text. */
 	state(): string;
+	/** Where the workbook first differs from a kept one, by the same measure as `state()`; undefined where nowhere. */
+	differsFrom(saved: SavedWorkbook): string | undefined;
 	save(): SavedWorkbook;
 	dispose(): void;
 }

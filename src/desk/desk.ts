@@ -2,6 +2,7 @@
 import { type Book, tabNamed } from "./book";
 import { compareCellByCell } from "./compare";
 import type { CallOptions, Desk, DeskOptions } from "./contract";
+import { differenceFrom } from "./difference";
 import { type Entrance, enter } from "./enter";
 import { cellFunctions } from "./functions";
 import { selectCells, typeInto } from "./hand";
@@ -107,7 +108,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 		...viewOf(book, functions),
 		engine,
 		call: (name, args = [], how = {}) =>
-			turns.take(() => callFromOutside(entrance, name, args, how)),
+			turns.take(() => callFromOutside(entrance, name, args, how), !how.quick),
 		onCalled(then) {
 			listeners.add(then);
 			return () => listeners.delete(then);
@@ -139,6 +140,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 			last = undefined;
 		},
 		state: () => stateOf(host),
+		differsFrom: (kept) => differenceFrom(kept, host),
 		save: () => ({
 			workbook: workbook.save(),
 			beside: besideOf(host, enabled),

@@ -29,24 +29,33 @@ export interface Settler {
 	 * @throws Error when it does not come to rest: a circular formula, or one that changes every time.
 	 */
 	settle(forced?: boolean): Promise<void>;
+	/** Forgets the edits that wait, and calculates everything when it settles next. */
+	postpone(): void;
 	/** Keeps a live workbook at rest. Returns a stop. */
 	keepSettled(): () => void;
 	dispose(): void;
 }
 
-/** One calculation of the edits that were waiting and of these cells, now and not by the engine's timer of 100 ms. */
+const waitingIn = (engine: Engine) =>
+	engine.univer
+		.__getInjector()
+		.get(TriggerCalculationController) as unknown as Waiting;
+
+/** The edits that were waiting for the engine's timer of 100 ms, which finds none any more. */
+function takeWaiting(waiting: Waiting): unknown[] {
+	clearTimeout(waiting._setTimeoutKey);
+	return waiting._waitingCommandQueue.splice(0);
+}
+
+/** One calculation of the edits that were waiting and of these cells, now and not by the engine's timer. */
 function calculate(
 	engine: Engine,
 	cells: readonly IUnitRange[],
 	forceCalculation: boolean,
 ): Promise<void> {
-	const injector = engine.univer.__getInjector();
-	const commands = injector.get(ICommandService);
-	const trigger = injector.get(
-		TriggerCalculationController,
-	) as unknown as Waiting;
-	clearTimeout(trigger._setTimeoutKey);
-	const dirty = trigger._generateDirty(trigger._waitingCommandQueue.splice(0));
+	const commands = engine.univer.__getInjector().get(ICommandService);
+	const waiting = waitingIn(engine);
+	const dirty = waiting._generateDirty(takeWaiting(waiting));
 	const calculated = onCalculated(engine);
 	commands.syncExecuteCommand(
 		SetFormulaCalculationStartMutation.id,
@@ -130,7 +139,7 @@ function onEdit(
 }
 
 export function settler(engine: Engine, workbook: Workbook): Settler {
-	lookAtOneTab(engine);
+	const stopLooking = lookAtOneTab(engine, workbook);
 	const plan = schedule(engine, workbook);
 	let edits = 1;
 	let settled = 0;
@@ -154,9 +163,14 @@ export function settler(engine: Engine, workbook: Workbook): Settler {
 			}
 			settled = seen;
 		},
+		postpone() {
+			takeWaiting(waitingIn(engine));
+			settled = 0;
+		},
 		keepSettled: () => keepSettled(engine, plan, () => busy),
 		dispose() {
 			stop();
+			stopLooking();
 			plan.dispose();
 		},
 	};

@@ -54,8 +54,11 @@ function pruned(value: unknown): unknown {
 /** Resources that say nothing of the workbook's contents. */
 const NOT_CONTENT = "SHEET_AuthzIoMockService_PLUGIN";
 
-function resourcesOf(saved: ReturnType<Workbook["save"]>): unknown[] {
-	return (saved.resources ?? [])
+/** What lies beside the cells: names, rules, choices, notes. */
+export function resourcesIn(
+	resources: ReturnType<Workbook["save"]>["resources"],
+): unknown[] {
+	return (resources ?? [])
 		.filter(({ name, data }) => data && name !== NOT_CONTENT)
 		.map(({ name, data }) => [name, pruned(JSON.parse(data))] as const)
 		.filter(([, data]) => !isEmpty(data))
@@ -82,5 +85,5 @@ export function stateOf(host: Host): string {
 		return [pruned(rest), pruned(cells)];
 	});
 	const { enabled: _, ...beside } = besideOf(host, false);
-	return JSON.stringify([tabs, resourcesOf(saved), pruned(beside)]);
+	return JSON.stringify([tabs, resourcesIn(saved.resources), pruned(beside)]);
 }

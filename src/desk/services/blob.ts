@@ -34,8 +34,10 @@ const isSignedByte = (value: unknown) =>
 
 /** @throws Error for what is no list of numbers from -128 to 127. */
 export function bytesOf(value: unknown, method: string): Uint8Array {
-	if (!Array.isArray(value) || !Array.from(value).every(isSignedByte))
-		throw signature([value], method);
+	if (!Array.isArray(value)) throw signature([value], method);
+	// not every(), which passes over holes
+	for (let index = 0; index < value.length; index++)
+		if (!isSignedByte(value[index])) throw signature([value], method);
 	return Uint8Array.from(value as number[]);
 }
 

@@ -203,14 +203,11 @@ function styleMethods(call: Call, place: Place, self: () => Range) {
 			const plural = pluralOf(name);
 			const rows = fitting(place.block, values, plural);
 			const method = `SpreadsheetApp.Range.${plural}`;
-			changeCells(call, sheetAt(call, place), [place.block], (row, column) => ({
-				s: STYLES[name](
-					rows[row - place.block.startRow]?.[
-						column - place.block.startColumn
-					] ?? null,
-					method,
-				),
-			}));
+			const cellFor = once((value) => ({ s: STYLES[name](value, method) }));
+			const { startRow, startColumn } = place.block;
+			changeCells(call, sheetAt(call, place), [place.block], (row, column) =>
+				cellFor(rows[row - startRow]?.[column - startColumn] ?? null),
+			);
 			return self();
 		};
 		return [
@@ -219,6 +216,16 @@ function styleMethods(call: Call, place: Place, self: () => Range) {
 		];
 	});
 	return Object.fromEntries(methods) as Pick<Range, keyof typeof STYLES>;
+}
+
+/** A function that makes one answer of each value and gives that one again. */
+function once<T>(make: (value: unknown) => T): (value: unknown) => T {
+	const made = new Map<unknown, T>();
+	return (value) => {
+		const known = made.get(value) ?? make(value);
+		made.set(value, known);
+		return known;
+	};
 }
 
 const pluralOf = (name: string) =>
