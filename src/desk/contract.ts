@@ -76,6 +76,8 @@ export interface DeskOptions {
 	limits?: Partial<Limits>;
 	/** A workbook kept with `save()`; default one blank tab. */
 	saved?: SavedWorkbook;
+	/** True: the kept workbook shows what it showed until a call calculates, as among quick calls. */
+	quick?: boolean;
 }
 
 /** Plain JSON. */

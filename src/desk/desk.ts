@@ -154,7 +154,8 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 
 	try {
 		onOpen(entrance, enabled);
-		await desk.settle();
+		if (options.quick) rest.postpone();
+		else await desk.settle();
 		return desk;
 	} catch (error) {
 		desk.dispose();

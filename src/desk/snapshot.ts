@@ -13,7 +13,12 @@ export function snapshot(
 ): Partial<IWorkbookData> {
 	opened += 1;
 	const id = `workbook${opened}`;
-	if (saved) return { ...(saved.workbook as Partial<IWorkbookData>), id };
+	// the engine goes on working in what it is given: what was kept stays as it is
+	if (saved)
+		return {
+			...(structuredClone(saved.workbook) as Partial<IWorkbookData>),
+			id,
+		};
 	return {
 		id,
 		name: "Workbook",
