@@ -204,8 +204,14 @@ export interface Desk {
 	resetCounts(): void;
 	/** The whole workbook as comparable JSON text. */
 	state(): string;
-	/** Where the workbook first differs from a kept one, by the same measure as `state()`; undefined where nowhere. */
-	differsFrom(saved: SavedWorkbook): string | undefined;
+	/**
+	 * Where the workbook first differs from a kept one, by the same measure as `state()`; undefined where nowhere.
+	 * With `butShown` two cells of one formula are the same, whatever it shows: after quick calls it may show nothing yet.
+	 */
+	differsFrom(
+		saved: SavedWorkbook,
+		options?: { butShown?: boolean },
+	): string | undefined;
 	save(): SavedWorkbook;
 	dispose(): void;
 }

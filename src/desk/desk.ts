@@ -140,7 +140,8 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 			last = undefined;
 		},
 		state: () => stateOf(host),
-		differsFrom: (kept) => differenceFrom(kept, host),
+		differsFrom: (kept, { butShown = false } = {}) =>
+			differenceFrom(kept, host, butShown),
 		save: () => ({
 			workbook: workbook.save(),
 			beside: besideOf(host, enabled),

@@ -43,12 +43,21 @@ function inParts(
 	return undefined;
 }
 
+/** What a formula is and not what it shows. */
+const formulaOf = ({ v: _, t: __, ...cell }: Part): Part => cell;
+
 /** Cells with the formats that their styles stand for; an id that both have is looked up once. */
-function cellComparer(kept: Sheets, now: Sheets) {
+function cellComparer(kept: Sheets, now: Sheets, butShown: boolean) {
 	const same = new Set<unknown>();
 	const styled = ({ styles }: Sheets, cell: Part = NOTHING): Part =>
 		typeof cell.s === "string" ? { ...cell, s: styles[cell.s] } : cell;
 	return (a: Part | undefined, b: Part | undefined, path: string) => {
+		if (butShown && a?.f && a.f === b?.f)
+			return difference(
+				formulaOf(styled(kept, a)),
+				formulaOf(styled(now, b)),
+				path,
+			);
 		if (a?.s === b?.s && same.has(a?.s)) return difference(a, b, path);
 		const found = difference(styled(kept, a), styled(now, b), path);
 		if (!found && a?.s === b?.s) same.add(a?.s);
@@ -73,8 +82,12 @@ function inCells(
 	return undefined;
 }
 
-function inTabs(kept: Sheets, now: Sheets): string | undefined {
-	const compare = cellComparer(kept, now);
+function inTabs(
+	kept: Sheets,
+	now: Sheets,
+	butShown: boolean,
+): string | undefined {
+	const compare = cellComparer(kept, now, butShown);
 	for (const id of now.sheetOrder) {
 		const { cellData: before = {}, ...one } = kept.sheets[id] ?? {};
 		const { cellData: after = {}, ...other } = now.sheets[id] ?? {};
@@ -98,6 +111,7 @@ function resourcesNow({ book }: Host): IWorkbookData["resources"] {
 export function differenceFrom(
 	saved: SavedWorkbook,
 	host: Host,
+	butShown: boolean,
 ): string | undefined {
 	const kept = saved.workbook as IWorkbookData;
 	const now = host.book.workbook.getWorkbook().getSnapshot();
@@ -105,7 +119,7 @@ export function differenceFrom(
 	const { enabled: __, ...after } = besideOf(host, false);
 	return (
 		difference(kept.sheetOrder, now.sheetOrder, "tabs") ??
-		inTabs(kept, now) ??
+		inTabs(kept, now, butShown) ??
 		difference(
 			resourcesIn(kept.resources),
 			resourcesIn(resourcesNow(host)),

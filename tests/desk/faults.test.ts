@@ -85,10 +85,14 @@ function choice() { SpreadsheetApp.getActive().getSheets()[0].getRange("A1").set
 function property() { PropertiesService.getDocumentProperties().setProperty("a", "b"); }`,
 	);
 	const states = [desk.state()];
+	let kept = desk.save();
 	for (const step of "bg width name note guard choice property careless".split(
 		" ",
 	)) {
+		expect(desk.differsFrom(kept), `before ${step}`).toBeUndefined();
 		await desk.call(step);
+		expect(desk.differsFrom(kept), `after ${step}`).toBeDefined();
+		kept = desk.save();
 		states.push(desk.state());
 	}
 	expect(new Set(states).size).toBe(states.length);
@@ -155,4 +159,30 @@ function TWICE(x) { return 2 * x; }`;
 	await again.settle();
 	expect(again.read("Sheet1", "A2")).toEqual([[10]]);
 	expect(again.named("kept")).toEqual({ tab: "Sheet1", range: "A2" });
+});
+
+it("a kept workbook stays as it was, whatever is done in the one opened from it", async () => {
+	const code = `function run() { SpreadsheetApp.getActive().getSheets()[0].getRange("A1").setValue(4).setBackground("#ff0000"); }`;
+	const first = await open(code);
+	first.type("Sheet1", "A1", "3");
+	const saved = first.save();
+	const text = JSON.stringify(saved);
+	const again = await open(code, { saved });
+	await again.call("run");
+	expect(again.differsFrom(saved)).toBe("Sheet1 0,0 v");
+	expect(JSON.stringify(saved)).toBe(text);
+});
+
+it("quick calls calculate nothing; the next call does, and everything", async () => {
+	const desk = await open(`
+function set(n) { var s = SpreadsheetApp.getActive().getSheets()[0]; s.getRange("A1").setValue(n); s.getRange("B1").setFormula("=A1*2"); }
+function get() { return SpreadsheetApp.getActive().getSheets()[0].getRange("B1").getValue(); }`);
+	await desk.call("set", [1]);
+	const kept = desk.save();
+	await desk.call("set", [1], { quick: true });
+	expect(desk.differsFrom(kept)).toBe("Sheet1 0,1 v");
+	expect(desk.differsFrom(kept, { butShown: true })).toBeUndefined();
+	await desk.call("set", [5], { quick: true });
+	expect(desk.differsFrom(kept, { butShown: true })).toBe("Sheet1 0,0 v");
+	expect(await desk.call("get")).toBe(10);
 });
