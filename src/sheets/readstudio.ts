@@ -109,7 +109,7 @@ function foundBy({ name, values, formulas }: Own, tab: Tab): Found {
 	const [, inQuotes, plain, a1] =
 		COUNTED.exec(formulas[row]?.[column] ?? "") ?? [];
 	const sheet = inQuotes?.replace(/''/g, "'") ?? plain;
-	if (!sheet || !a1 || typeof values[row]?.[column] !== "number")
+	if (!sheet || !a1 || /^#/.test(String(values[row]?.[column])))
 		throw new InputError(
 			`${a1Of({ row, column, rows: 1, columns: 1 })} on the ${name} tab does not lead to the ${tab.name} tab any more, which is perhaps gone: bring it back with File, Version history`,
 		);
