@@ -131,6 +131,8 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 		() => undefined,
 	);
 	if (facade) book.workbook.deleteSheet(facade);
+	// what is drawn may still be the tab that is gone: the engine then takes no values
+	activate(call, { sheetId: book.workbook.getActiveSheet().getSheetId() });
 	const { host } = call;
 	const elsewhere = (note: SheetPlace) => note.sheetId !== place.sheetId;
 	host.protections = host.protections.filter(elsewhere);
