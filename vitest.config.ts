@@ -1,5 +1,6 @@
 import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** Tests that start no workbook: they keep no state, so they can share a process and what it has loaded. */
 const PLAIN = [
@@ -7,8 +8,22 @@ const PLAIN = [
 	"tests/{architecture,wording,templates}.test.ts",
 ];
 
+/** Minutes each, the longest first: begun last, one of them would keep one core busy and leave the other idle. */
+const LONG = ["/sheets/faults/", "/desk/page/", "/sidebar/"];
+
+class LongFirst extends BaseSequencer {
+	override async sort(files: TestSpecification[]) {
+		const rank = ({ moduleId }: TestSpecification) => {
+			const place = LONG.findIndex((folder) => moduleId.includes(folder));
+			return place < 0 ? LONG.length : place;
+		};
+		return (await super.sort(files)).sort((a, b) => rank(a) - rank(b));
+	}
+}
+
 export default defineConfig({
 	test: {
+		sequence: { sequencer: LongFirst },
 		pool: "forks",
 		// The default leaves one core of two idle.
 		maxWorkers: availableParallelism(),

@@ -8,6 +8,7 @@ import { launch, violationsOf } from "../page";
 import { JOB } from "./job";
 
 const executable = findBrowser();
+const SOON = { timeout: 30_000 };
 
 describe.runIf(executable)(
 	"the picture in Chromium",
@@ -90,26 +91,27 @@ describe.runIf(executable)(
 		test("folds and arrangements by keyboard, there and back, and onto the Quote", async () => {
 			const page = await open();
 			const first = await canvasOf(page);
+			const shown = () =>
+				expect.poll(async () => (await canvasOf(page)).png, SOON);
 			await page.getByRole("button", { name: "More folds" }).focus();
 			await page.keyboard.press("Enter");
-			const finer = await canvasOf(page);
-			expect(finer.png).not.toBe(first.png);
+			await shown().not.toBe(first.png);
 			await page.getByRole("button", { name: "Fewer folds" }).press("Space");
-			expect((await canvasOf(page)).png).toBe(first.png);
+			await shown().toBe(first.png);
 			await page
 				.getByRole("button", { name: "Another arrangement" })
 				.press("Enter");
-			expect((await canvasOf(page)).png).not.toBe(first.png);
+			await shown().not.toBe(first.png);
 			await page
 				.getByRole("button", { name: "Earlier arrangement" })
 				.press("Enter");
-			expect((await canvasOf(page)).png).toBe(first.png);
+			await shown().toBe(first.png);
 			await page
 				.getByRole("button", { name: "Put it on the Quote" })
 				.press("Enter");
-			expect(
-				await page.evaluate(() => (window as unknown as { put: string[] }).put),
-			).toEqual([first.png]);
+			const put = () =>
+				page.evaluate(() => (window as unknown as { put: string[] }).put);
+			await expect.poll(put, SOON).toEqual([first.png]);
 			expect(first.png).toMatch(/^data:image\/png;base64,/);
 			await page.close();
 		});
