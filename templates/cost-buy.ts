@@ -1,8 +1,13 @@
 import type { Block } from "../src/template/plan";
+import type { PigmentColumn } from "./pigments";
+import type { StockColumn } from "./stock";
 
-const stocked = (name: string, column: number) =>
-	`VLOOKUP(${name};{at:Stock.stock};${column};0)`;
-const stockColumn = (column: number) => `INDEX({at:Stock.stock};0;${column})`;
+const stocked = (name: string, column: StockColumn) =>
+	`VLOOKUP(${name};{at:Stock.stock};COLUMNS({at:Stock.${column}});0)`;
+const stockColumn = (column: StockColumn) =>
+	`INDEX({at:Stock.stock};0;COLUMNS({at:Stock.${column}}))`;
+const bought = (column: PigmentColumn) =>
+	`=ARRAYFORMULA(IF(A97:A100="";"";IFERROR(VLOOKUP(A97:A100;{at:Pigments.pigments};COLUMNS({at:Pigments.${column}});0);"")))`;
 const mixColumn = (column: number) => `INDEX({at:Tones.mix_table};0;${column})`;
 
 /** Rows that have an amount and a pack to count it in. */
@@ -13,9 +18,9 @@ const counted = (column: string) =>
 
 /** Of each material here, the Stock rows with its name. */
 const lots = (unit: string) =>
-	`(A85:A109=TRANSPOSE(${stockColumn(1)}))*(${unit})`;
+	`(A85:A109=TRANSPOSE(${stockColumn("to_name")}))*(${unit})`;
 /** What one of Stock's unit is in the unit here; a blank unit is the same one, pigment may lie there in kg or lb. */
-const FACTOR = `(TRANSPOSE(${stockColumn(3)})=B85:B109)+(TRANSPOSE(${stockColumn(3)})="")+(B85:B109="g")*((TRANSPOSE(${stockColumn(3)})="kg")*1000+(TRANSPOSE(${stockColumn(3)})="lb")*45359237/100000)`;
+const FACTOR = `(TRANSPOSE(${stockColumn("to_unit")})=B85:B109)+(TRANSPOSE(${stockColumn("to_unit")})="")+(B85:B109="g")*((TRANSPOSE(${stockColumn("to_unit")})="kg")*1000+(TRANSPOSE(${stockColumn("to_unit")})="lb")*45359237/100000)`;
 
 /** What is bought by the piece or the sheet; quantities are a person's. */
 const moldBlocks: readonly Block[] = [
@@ -86,8 +91,8 @@ const neededBlocks: readonly Block[] = [
 				'=TRANSPOSE(ARRAYFORMULA(IF({job}pigments="";"";{job}pigments)))',
 				'=ARRAYFORMULA(IF(A97:A100="";"";"g"))',
 				'=IF(ISERROR(SUM({at:Tones.pigment_totals})+SUM({at:Cure.paste_pigment}));SUM({at:Tones.pigment_totals})+SUM({at:Cure.paste_pigment});TRANSPOSE(ARRAYFORMULA(IF(ISNUMBER({at:Tones.pigment_totals});{at:Tones.pigment_totals}+IF(ISNUMBER({at:Cure.paste_pigment});{at:Cure.paste_pigment};0);""))))',
-				'=ARRAYFORMULA(IF(A97:A100="";"";IFERROR(VLOOKUP(A97:A100;{at:Pigments.pigments};7;0);"")))',
-				'=ARRAYFORMULA(IF(A97:A100="";"";IFERROR(VLOOKUP(A97:A100;{at:Pigments.pigments};8;0);"")))',
+				bought("to_pack"),
+				bought("to_price"),
 			],
 		],
 	},
@@ -99,8 +104,8 @@ const neededBlocks: readonly Block[] = [
 				"Sealer",
 				"{coating}",
 				"={at:Cure.sealer}",
-				`=IF(N(IFERROR(${stocked("A101", 6)}*${stocked("A101", 7)};0))>0;${stocked("A101", 6)};1)`,
-				`=IF(N(IFERROR(${stocked("A101", 6)}*${stocked("A101", 7)};0))>0;${stocked("A101", 7)};{studio:sealer_price})`,
+				`=IF(N(IFERROR(${stocked("A101", "to_pack")}*${stocked("A101", "to_price")};0))>0;${stocked("A101", "to_pack")};1)`,
+				`=IF(N(IFERROR(${stocked("A101", "to_pack")}*${stocked("A101", "to_price")};0))>0;${stocked("A101", "to_price")};{studio:sealer_price})`,
 			],
 		],
 	},
@@ -113,8 +118,8 @@ const neededBlocks: readonly Block[] = [
 				'=ARRAYFORMULA(IF(A73:A80="";"";A73:A80))',
 				'=ARRAYFORMULA(IF(A73:A80="";"";B73:B80))',
 				'=ARRAYFORMULA(IF(C73:C80="";"";C73:C80*1))',
-				`=ARRAYFORMULA(IF(D73:D80<>"";D73:D80;IF(A73:A80="";"";IFERROR(${stocked("A73:A80", 6)};IF(E73:E80="";"";1)))))`,
-				`=ARRAYFORMULA(IF(E73:E80<>"";E73:E80;IF(A73:A80="";"";IFERROR(${stocked("A73:A80", 7)};""))))`,
+				`=ARRAYFORMULA(IF(D73:D80<>"";D73:D80;IF(A73:A80="";"";IFERROR(${stocked("A73:A80", "to_pack")};IF(E73:E80="";"";1)))))`,
+				`=ARRAYFORMULA(IF(E73:E80<>"";E73:E80;IF(A73:A80="";"";IFERROR(${stocked("A73:A80", "to_price")};""))))`,
 			],
 		],
 	},
@@ -167,7 +172,7 @@ export const buyBlocks: readonly Block[] = [
 		size: [25, 1],
 		rows: [
 			[
-				`=ARRAYFORMULA(IF(A85:A109="";"";MMULT(${lots(FACTOR)};IF(ISNUMBER(${stockColumn(2)});${stockColumn(2)};0))))`,
+				`=ARRAYFORMULA(IF(A85:A109="";"";MMULT(${lots(FACTOR)};IF(ISNUMBER(${stockColumn("to_on_hand")});${stockColumn("to_on_hand")};0))))`,
 			],
 		],
 		formats: "number",
@@ -190,7 +195,7 @@ export const buyBlocks: readonly Block[] = [
 		rows: [
 			[
 				'=ARRAYFORMULA(IF(ISNUMBER(H85:H109)*ISNUMBER(E85:E109);H85:H109*E85:E109;""))',
-				`=ARRAYFORMULA(IF(A85:A109="";"";IF(MMULT(${lots(`(${FACTOR})=0`)};IF(ISNUMBER(${stockColumn(2)});1;0))>0;"Look: Stock has some in another unit, left out";"")))`,
+				`=ARRAYFORMULA(IF(A85:A109="";"";IF(MMULT(${lots(`(${FACTOR})=0`)};IF(ISNUMBER(${stockColumn("to_on_hand")});1;0))>0;"Look: Stock has some in another unit, left out";"")))`,
 			],
 		],
 		formats: ["money", "text"],
@@ -199,11 +204,16 @@ export const buyBlocks: readonly Block[] = [
 		at: "L85",
 		look: "result",
 		size: [12, 1],
-		rows: [[`=ARRAYFORMULA(IF(${mixColumn(6)}=1;1;0))`]],
+		rows: [[`=ARRAYFORMULA(IF(${mixColumn(6)}=1;1;""))`]],
 	},
 	{ at: "A110", look: "total", rows: [["Total"]] },
 	{ at: "F110", look: "total", rows: [["=SUM(F85:F109)"]], formats: "money" },
-	{ at: "I110", look: "total", rows: [["=SUM(I85:I109)"]], formats: "money" },
+	{
+		at: "I110",
+		look: "total",
+		rows: [["=IF(ISERROR(F110);F110;SUM(I85:I109))"]],
+		formats: "money",
+	},
 	{
 		at: "A111",
 		look: "note",

@@ -1,7 +1,9 @@
 import type { Block } from "../src/template/plan";
 import { chosen, FEE } from "./cost-money";
+import { whileIntact } from "./intact";
 
 const COLUMNS = ["B", "C", "D"];
+const PLANS = ["$B$1:$D$1"];
 
 /** The answers that a partner looks for first. */
 const summaryBlocks: readonly Block[] = [
@@ -131,7 +133,10 @@ const whatIfBlocks: readonly Block[] = [
 		size: [1, 3],
 		rows: [
 			[
-				`=IF(ISERROR(B15);B15;IF(B15="";"";TRANSPOSE(PRICE_FOR_MARGIN(B15:D15;ARRAYFORMULA(B11:D11+${FEE})))))`,
+				whileIntact(
+					PLANS,
+					`=IF(ISERROR(B15);B15;IF(B15="";"";TRANSPOSE(PRICE_FOR_MARGIN(B15:D15;ARRAYFORMULA(B11:D11+${FEE})))))`,
+				),
 			],
 		],
 		formats: "money",
@@ -161,7 +166,10 @@ const whatIfBlocks: readonly Block[] = [
 		size: [1, 3],
 		rows: [
 			[
-				'=IF(ISERROR(B18);B18;IF(N(B17)=0;"";TRANSPOSE(MARGIN_OF(B17:D17;B18:D18))))',
+				whileIntact(
+					PLANS,
+					'=IF(ISERROR(B18);B18;IF(N(B17)=0;"";TRANSPOSE(MARGIN_OF(B17:D17;B18:D18))))',
+				),
 			],
 		],
 		formats: "share",

@@ -210,4 +210,12 @@ export const calendarBlocks: readonly Block[] = [
 		formats: "date",
 		name: "dates",
 	},
+	...["L10", "M10", "N10", "O10", "P10", "Q10"].map(
+		(at, index): Block => ({
+			at,
+			look: "result",
+			size: [1, 1],
+			slot: `day_${index + 1}`,
+		}),
+	),
 ];

@@ -184,7 +184,7 @@ export const finishBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=IF(SUM(INDEX({at:Tones.typed_tones};0;2))=0;"";ARRAYFORMULA(IF({job}pigments="";"";MMULT(TRANSPOSE(IF(ISNUMBER(INDEX({at:Tones.typed_tones};0;2));INDEX({at:Tones.typed_tones};0;2);0));IF(ISNUMBER({at:Tones.dry_doses});{at:Tones.dry_doses};0))/SUM(INDEX({at:Tones.typed_tones};0;2)))))',
+				'=IF(ISERROR({job}binder);{job}binder;IF(SUM(INDEX({at:Tones.typed_tones};0;2))=0;"";ARRAYFORMULA(IF({job}pigments="";"";MMULT(TRANSPOSE(IF(ISNUMBER(INDEX({at:Tones.typed_tones};0;2));INDEX({at:Tones.typed_tones};0;2);0));IF(ISNUMBER({at:Tones.dry_doses});{at:Tones.dry_doses};0))/SUM(INDEX({at:Tones.typed_tones};0;2))))))',
 			],
 		],
 		formats: "share",

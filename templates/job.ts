@@ -1,5 +1,6 @@
 import type { Tab } from "../src/template/plan";
 import { checkBlocks, TO_LOOK_AT, WORST } from "./checks";
+import { hintOrMoved } from "./intact";
 import { SUMMARY_FORMATS } from "./jobs";
 import { knockoutBlocks } from "./knockouts";
 import { pieceBlocks } from "./pieces";
@@ -10,7 +11,7 @@ const summed = (column: string) =>
 /** A cell of another tab, blank where that is blank. */
 const ofTab = (cell: string) => `=IF(${cell}="";"";${cell})`;
 
-const dateOf = (index: number) => ofTab(`INDEX({at:Cure.dates};1;${index})`);
+const dateOf = (index: number) => ofTab(`{at:Cure.day_${index}}`);
 
 /** The pieces of a job, what they weigh, how they are lifted and cast, and what is wrong with the job. */
 export const job: Tab = {
@@ -37,7 +38,10 @@ export const job: Tab = {
 			look: "note",
 			rows: [
 				[
-					'Type in the tinted cells. Lengths as you say them: 8\' 1/2", 25-1/2", 2.4 m, 65 cm. Without a unit: {length}.',
+					hintOrMoved(
+						"$A$1:$AM$1",
+						'Type in the tinted cells. Lengths as you say them: 8\' 1/2", 25-1/2", 2.4 m, 65 cm. Without a unit: {length}.',
+					),
 				],
 			],
 		},
@@ -261,7 +265,7 @@ export const job: Tab = {
 					ofTab("C3"),
 					ofTab("C4"),
 					ofTab("C7"),
-					'=IF(ISNUMBER(INDEX({at:Cure.dates};1;1));INDEX({at:Cure.dates};1;1);IF(C5="";"";C5))',
+					'=IF(ISNUMBER({at:Cure.day_1});{at:Cure.day_1};IF(C5="";"";C5))',
 					ofTab("C6"),
 					ofTab("{at:Cost.price}"),
 					ofTab("{at:Cost.cost}"),

@@ -1,4 +1,8 @@
 import type { Block, Format, Tab } from "../src/template/plan";
+import { whileIntact } from "./intact";
+
+/** All columns of the tab. */
+const TAB = "$A$1:$AC$1";
 
 /** Work of a job by the column of its day. */
 const WORK = [
@@ -25,7 +29,7 @@ const LATE = `TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF(ISNUMBER(${column("F")})*${LIVE
 
 /** Hours of one week: a job's hours a day on those of its days that fall in it. */
 const hoursIn = (week: string) =>
-	`=SUM(ARRAYFORMULA(IF(ISNUMBER(${column("AC")});IF((${column("AB")}>=${week})*(${column("AA")}<${week}+7);${column("AC")}*(IF(${column("AB")}+1<${week}+7;${column("AB")}+1;${week}+7)-IF(${column("AA")}>${week};${column("AA")};${week}));0);0)))`;
+	`=0*$T$5+SUM(ARRAYFORMULA(IF(ISNUMBER(${column("AC")});IF((${column("AB")}>=${week})*(${column("AA")}<${week}+7);${column("AC")}*(IF(${column("AB")}+1<${week}+7;${column("AB")}+1;${week}+7)-IF(${column("AA")}>${week};${column("AA")};${week}));0);0)))`;
 
 const WEEKS = [5, 6, 7, 8, 9, 10, 11, 12];
 
@@ -56,9 +60,12 @@ const weekBlocks: readonly Block[] = [
 		slot: "weeks",
 		rows: WEEKS.map((row) => [
 			row === 5
-				? "=ARRAYFORMULA(TODAY()-WEEKDAY(TODAY();2)+1+7*(ROW(T5:T12)-ROW(T5)))"
+				? whileIntact(
+						[TAB],
+						"=ARRAYFORMULA(TODAY()-WEEKDAY(TODAY();2)+1+7*(ROW(T5:T12)-ROW(T5)))",
+					)
 				: "",
-			`=COUNTIFS(${column("E")};">="&T${row};${column("E")};"<"&T${row}+7)`,
+			`=0*$T$5+COUNTIFS(${column("E")};">="&T${row};${column("E")};"<"&T${row}+7)`,
 			`=${workFrom(`T${row}`, 7)}`,
 			hoursIn(`T${row}`),
 			row === 5 ? "=ARRAYFORMULA(T5:T12*0+{studio:bench_hours})" : "",
@@ -90,8 +97,12 @@ const weekBlocks: readonly Block[] = [
 		at: "W15",
 		look: "total",
 		rows: [
-			[`=COUNTA(${column("A")})-COUNTIF(${column("D")};"delivered")`],
-			[`=SUM(ARRAYFORMULA(IF(ISNUMBER(${column("R")});${column("R")};0)))`],
+			[
+				`=IF(ISERROR(T5);T5;COUNTA(${column("A")})-COUNTIF(${column("D")};"delivered"))`,
+			],
+			[
+				`=IF(ISERROR(T5);T5;SUM(ARRAYFORMULA(IF(ISNUMBER(${column("R")});${column("R")};0))))`,
+			],
 			[
 				`=IF(SUMPRODUCT(ISERROR(A5:R124)*1)=0;0;"Look: numbers of a job that shows an error are not in these sums")`,
 			],
@@ -165,7 +176,7 @@ export const jobs: Tab = {
 			slot: "today",
 			rows: [
 				[
-					`=IF(COUNTA(${column("A")})=0;"No job yet: choose Start a job in the Tonefold menu.";"Today: "&IF(${workFrom("TODAY()", 1)}="";"no pour, demolding, filling, polishing, sealing or delivery";${workFrom("TODAY()", 1)}))`,
+					`=IF(ISERROR(T5);"Look: a column was put in or taken out on this tab: undo that, for numbers would be wrong";IF(COUNTA(${column("A")})=0;"No job yet: choose Start a job in the Tonefold menu.";"Today: "&IF(${workFrom("TODAY()", 1)}="";"no pour, demolding, filling, polishing, sealing or delivery";${workFrom("TODAY()", 1)})))`,
 				],
 				[
 					`=IF(${LATE}="";"";"Look: late: "&${LATE}&" · ")&"This week: "&U5&IF(U5=1;" pour, ";" pours, ")&ROUND(W5;0)&" of "&X5&" bench hours booked"`,

@@ -1,4 +1,8 @@
 import type { Block } from "../src/template/plan";
+import { whileIntact } from "./intact";
+
+/** All columns of the Job tab. */
+const TAB = ["$A$1:$AM$1"];
 
 const FLAT = '((C11:C30="basin")+(C11:C30="tube")>0)';
 
@@ -95,7 +99,10 @@ export const pieceBlocks: readonly Block[] = [
 		size: [20, 5],
 		rows: [
 			[
-				'=IF(COUNTA(A11:A30)=0;"";PIECE_TAKEOFF({job}pieces;IF(COUNTA(A34:E45)=0;"";A34:E45);{studio:units}))',
+				whileIntact(
+					TAB,
+					'=IF(COUNTA(A11:A30)=0;"";PIECE_TAKEOFF({job}pieces;IF(COUNTA(A34:E45)=0;"";A34:E45);{studio:units}))',
+				),
 			],
 		],
 		formats: ["area", "length", "volume", "area", "volume"],
@@ -179,7 +186,10 @@ export const pieceBlocks: readonly Block[] = [
 		size: [20, 5],
 		rows: [
 			[
-				'=IF(COUNTA(A11:A30)=0;"";MOLD_PLAN({job}pieces;M11:O30;IF(COUNTA(A34:A45)=0;"";A34:A45);{studio:units}))',
+				whileIntact(
+					TAB,
+					'=IF(COUNTA(A11:A30)=0;"";MOLD_PLAN({job}pieces;M11:O30;IF(COUNTA(A34:A45)=0;"";A34:A45);{studio:units}))',
+				),
 			],
 		],
 		slot: "mold_plan",
@@ -189,7 +199,12 @@ export const pieceBlocks: readonly Block[] = [
 		look: "result",
 		size: [20, 2],
 		rows: [
-			['=IF(COUNTA(A11:A30)=0;"";PIECE_SIZE({job}pieces;{studio:units}))'],
+			[
+				whileIntact(
+					TAB,
+					'=IF(COUNTA(A11:A30)=0;"";PIECE_SIZE({job}pieces;{studio:units}))',
+				),
+			],
 		],
 	},
 	{

@@ -1,4 +1,17 @@
-import type { Tab } from "../src/template/plan";
+import type { Block, Tab } from "../src/template/plan";
+
+/** Each column by the headings from the first to its own, so that a formula finds it where others were put in between. */
+const COLUMNS = {
+	to_form: 2,
+	to_pigment: 3,
+	to_basis: 4,
+	to_maximum: 5,
+	to_water: 6,
+	to_pack: 7,
+	to_price: 8,
+} as const;
+
+export type PigmentColumn = keyof typeof COLUMNS;
 
 /** The studio's pigments; a dose is a share of binder in every job. */
 export const pigments: Tab = {
@@ -37,6 +50,14 @@ export const pigments: Tab = {
 				],
 			],
 		},
+		...Object.entries(COLUMNS).map(
+			([slot, columns]): Block => ({
+				at: "A4",
+				look: "heading",
+				size: [1, columns],
+				slot,
+			}),
+		),
 		{ at: "C4", look: "heading", size: [1, 1], align: "right" },
 		{ at: "E4", look: "heading", size: [1, 4], align: "right" },
 		{

@@ -1,5 +1,6 @@
 import type { Block } from "../src/template/plan";
-import { ofLoad } from "./pourcard-weigh";
+import { whileIntact } from "./intact";
+import { CARD, ofLoad } from "./pourcard-weigh";
 import { POUR_FORMATS } from "./pourlog";
 
 const LOAD_COLUMNS = ["E", "F", "G", "H", "I", "J", "K", "L"];
@@ -101,7 +102,9 @@ export const stepBlocks: readonly Block[] = [
 		look: "result",
 		rows: [
 			[`=IF(${ofLoad("46")}="";C18;${ofLoad("46")})`],
-			[`=IF({job}load<2;"";${time("INDEX(E48:L48;1;MIN(8;{job}load-1))")})`],
+			[
+				`=IF({job}load<2;"";${time("INDEX(E48:L48;1;MIN(8;{job}load-1)+0*$S$12)")})`,
+			],
 			[`=${time(ofLoad("48"))}`],
 			[`=${time(ofLoad("49"))}`],
 		],
@@ -204,7 +207,10 @@ export const stepBlocks: readonly Block[] = [
 		size: [36, 9],
 		rows: [
 			[
-				`=IF(ISERROR(C9);C9;IF(AND(C9>0;COUNTA({at:Tones.typed_tones})>0;SUM(INDEX({at:Tones.dosed};0;2))>0);PULL_OFF_PLAN({at:Tones.dosed};{job}pigments;C9;{job}binder*C6/SUM(S20:S32);${typed};{studio:units});""))`,
+				whileIntact(
+					[CARD],
+					`=IF(ISERROR(C9);C9;IF(AND(C9>0;COUNTA({at:Tones.typed_tones})>0;SUM(INDEX({at:Tones.dosed};0;2))>0);PULL_OFF_PLAN({at:Tones.dosed};{job}pigments;C9;{job}binder*C6/SUM(S20:S32);${typed};{studio:units});""))`,
+				),
 			],
 		],
 	},

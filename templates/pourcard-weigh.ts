@@ -1,10 +1,14 @@
 import type { Block } from "../src/template/plan";
+import { whileIntact } from "./intact";
 
 /** A column of the mix: 1 ingredient, 2 parts, 6 water share, 7 group, 8 moisture, 9 absorption, 10 pack. */
 const mix = (column: number) => `INDEX({at:Tones.mix_table};0;${column})`;
 
-/** Column of the chosen load; 1 to 8 whatever is typed, for INDEX gives all columns where the load is blank. */
-export const CHOSEN = "MAX(1;MIN(8;{job}load))";
+/** All columns of the Pour card. */
+export const CARD = "$A$1:$AB$1";
+
+/** Column of the chosen load. */
+const CHOSEN = "$S$12";
 
 /** What is typed for the chosen load in these rows. */
 export const ofLoad = (rows: string) => {
@@ -70,6 +74,12 @@ export const weighBlocks: readonly Block[] = [
 				`=IF(ISNUMBER(C18);IF(C18>{studio:warmest_mix}+1;"Look: warmer than wanted";"");"")`,
 			],
 		],
+	},
+	{
+		at: "S12",
+		look: "result",
+		// 1 to 8 whatever is typed, for INDEX gives all columns where the load is blank
+		rows: [[whileIntact([CARD], "=MAX(1;MIN(8;{job}load))")]],
 	},
 	{
 		at: "S14",
@@ -176,7 +186,10 @@ export const weighBlocks: readonly Block[] = [
 		size: [12, 2],
 		rows: [
 			[
-				`=IF(${DAMP};MOISTURE_CORRECTION(${mix(2)};${typedShare(8)};${typedShare(9)});ARRAYFORMULA(IF(ISNUMBER(${mix(2)});${mix(2)};"")))`,
+				whileIntact(
+					[CARD],
+					`=IF(${DAMP};MOISTURE_CORRECTION(${mix(2)};${typedShare(8)};${typedShare(9)});ARRAYFORMULA(IF(ISNUMBER(${mix(2)});${mix(2)};"")))`,
+				),
 			],
 		],
 		formats: "number",

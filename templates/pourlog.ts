@@ -1,4 +1,5 @@
 import type { Block, Tab } from "../src/template/plan";
+import { asMany, whileIntact } from "./intact";
 
 const HEADINGS = [
 	"Date",
@@ -45,7 +46,7 @@ export const POUR_FORMATS: Block["formats"] = [
 const FOUND =
 	'ISNUMBER(SEARCH($B$3;C20:C319&"|"&E20:E319&"|"&F20:F319&"|"&M20:M319&"|"&N20:N319&"|"&O20:O319))';
 
-const COLOR_FOUND = `ISNUMBER(SEARCH($B$3;INDEX({at:Swatches.swatches};0;1)&"|"&INDEX({at:Swatches.swatches};0;15)&"|"&INDEX({at:Swatches.swatches};0;17)))*({at:Swatches.colors}<>"")`;
+const COLOR_FOUND = `ISNUMBER(SEARCH($B$3;INDEX({at:Swatches.kinds};0;1)&"|"&{at:Swatches.lots}&"|"&{at:Swatches.remarks}))*({at:Swatches.colors}<>"")`;
 
 /** The last 12 rows of a table that are found, as they stand in it; blank cells stay blank. */
 const latest = (table: string, found: string) => {
@@ -101,7 +102,10 @@ export const pourLog: Tab = {
 					"Finish",
 					"Sealed",
 					"State",
-					'=ARRAYFORMULA(IF({at:Swatches.swatch_pigments}="";"";{at:Swatches.swatch_pigments}))',
+					whileIntact(
+						["$W$1:$AD$1"],
+						`=IF(${asMany("{at:Swatches.swatch_pigments}", 8)};ARRAYFORMULA(IF({at:Swatches.swatch_pigments}="";"";{at:Swatches.swatch_pigments}));NA())`,
+					),
 					"",
 					"",
 					"",
@@ -129,7 +133,14 @@ export const pourLog: Tab = {
 			at: "S6",
 			look: "result",
 			size: [12, 17],
-			rows: [[latest("{at:Swatches.swatches}", COLOR_FOUND)]],
+			rows: [
+				[
+					whileIntact(
+						["$S$1:$AI$1"],
+						`=IF(${asMany("{at:Swatches.swatches}", 17)};${latest("{at:Swatches.swatches}", COLOR_FOUND).slice(1)};NA())`,
+					),
+				],
+			],
 			formats: [
 				"text",
 				"text",

@@ -1,4 +1,5 @@
 import type { Tab } from "../src/template/plan";
+import { asMany, whileIntact } from "./intact";
 
 const of = (column: number) => `INDEX({job}pieces;0;${column})`;
 /** A length as it was typed; a bare number with its unit. No line breaks in it: 1 | 1/4 in would read as 1/4. */
@@ -23,7 +24,7 @@ const shapeWords = SHAPES.reduceRight(
 	`${A}&" × "&${B}`,
 );
 
-const PIECES = `=ARRAYFORMULA(IF((${of(1)}="")+(IF(ISNUMBER(${of(2)});${of(2)};0)=0)>0;"";${of(2)}&" × "&${of(1)}&": "&${shapeWords}&", "&${THICKNESS}&" thick"&IF(${of(9)}="";"";", drop edge "&${DROP})))`;
+const PIECES = `=IF(${asMany("{job}pieces", 11)};ARRAYFORMULA(IF((${of(1)}="")+(IF(ISNUMBER(${of(2)});${of(2)};0)=0)>0;"";${of(2)}&" × "&${of(1)}&": "&${shapeWords}&", "&${THICKNESS}&" thick"&IF(${of(9)}="";"";", drop edge "&${DROP})));NA())`;
 
 /** The page for the client. */
 export const quote: Tab = {
@@ -116,7 +117,10 @@ export const quote: Tab = {
 			size: [6, 2],
 			rows: [
 				[
-					'=IF(COUNT({at:Cost.changes_agreed})=0;"";FILTER({at:Cost.changes_shown};ISNUMBER({at:Cost.changes_agreed})))',
+					whileIntact(
+						["$C$1:$D$1"],
+						`=IF(COUNT({at:Cost.changes_agreed})=0;"";IF(${asMany("{at:Cost.changes_shown}", 2)};FILTER({at:Cost.changes_shown};ISNUMBER({at:Cost.changes_agreed}));NA()))`,
+					),
 				],
 			],
 			formats: ["text", "money"],

@@ -1,4 +1,15 @@
-import type { Tab } from "../src/template/plan";
+import type { Block, Tab } from "../src/template/plan";
+
+/** Each column by the headings from the first to its own, so that a formula finds it where others were put in between. */
+const COLUMNS = {
+	to_name: 1,
+	to_on_hand: 2,
+	to_unit: 3,
+	to_pack: 6,
+	to_price: 7,
+} as const;
+
+export type StockColumn = keyof typeof COLUMNS;
 
 /** What is on the shelf, a row a lot. */
 export const stock: Tab = {
@@ -36,6 +47,14 @@ export const stock: Tab = {
 				],
 			],
 		},
+		...Object.entries(COLUMNS).map(
+			([slot, columns]): Block => ({
+				at: "A4",
+				look: "heading",
+				size: [1, columns],
+				slot,
+			}),
+		),
 		{ at: "B4", look: "heading", size: [1, 1], align: "right" },
 		{ at: "E4", look: "heading", size: [1, 3], align: "right" },
 		{

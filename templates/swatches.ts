@@ -69,6 +69,8 @@ export const swatches: Tab = {
 		{ at: "A6", look: "input", size: [200, 4], slot: "kinds" },
 		{ at: "E6", look: "input", size: [200, 8], slot: "doses" },
 		{ at: "M6", look: "input", size: [200, 1], slot: "colors" },
+		{ at: "O6", look: "input", size: [200, 1], slot: "lots" },
+		{ at: "Q6", look: "input", size: [200, 1], slot: "remarks" },
 	],
 	choices: [
 		{ range: "A6:A205", from: "studio_mix_names" },

@@ -1,4 +1,5 @@
 import type { Block } from "../src/template/plan";
+import type { PigmentColumn } from "./pigments";
 
 /** Grams in the unit that mix is weighed in, without a decimal; 1 lb is 0.45359237 kg exactly. */
 export const GRAMS = 'IF({studio:units}="us";45359237/100000;1000)';
@@ -6,8 +7,8 @@ export const GRAMS = 'IF({studio:units}="us";45359237/100000;1000)';
 const LETTERS = ["C", "D", "E", "F"];
 
 /** What the Pigments tab says of each pigment in row 14, in this column. */
-const found = (column: number) =>
-	`VLOOKUP(C14:F14;{at:Pigments.pigments};${column};FALSE)`;
+const found = (column: PigmentColumn) =>
+	`VLOOKUP(C14:F14;{at:Pigments.pigments};COLUMNS({at:Pigments.${column}});FALSE)`;
 
 const perPigment = (formula: string) =>
 	`=ARRAYFORMULA(IF(C14:F14="";"";${formula}))`;
@@ -28,7 +29,7 @@ export const toneBlocks: readonly Block[] = [
 		slot: "tones_check",
 		rows: [
 			[
-				`=IF(B3="";"Choose the mix.";IF(COUNT(B49:B60)=0;"Look: there is no mix of this name on the Mixes tab";IF(COUNTA(A16:A21)=0;"Name the tones, and give each its share and doses.";IF(${BAD_DOSES};"Look: a dose is not between 0% and 100%: type 4% or 4/100";IF(COUNTA(B16:B21)>COUNT(B16:B21);"Look: a share is not a number: type 40% or 4/10";IF(SUM(ARRAYFORMULA(IF((C16:F21<>"")*(C14:F14="");1;0)))>0;"Look: a dose stands under no pigment: name it above";IF(COUNTA(C14:F14)>COUNT(C23:F23);"Look: a pigment is not on the Pigments tab: add it there";IF(COUNTIF(C24:F26;"Look*")>0;"Look: what the Pigments tab says of a pigment cannot be: see the rows under the tones";IF((B7<>"bucket fold")*(B7<>"mold lay-up")*(B7<>"");"Look: choose bucket fold or mold lay-up";IF(B7<>"mold lay-up";${FROZEN};IF(B8="";"Look: type how deep the toned face is";IF(COUNTIF(A16:A21;B9)=0;"Look: choose the tone that backs it";${FROZEN}))))))))))))`,
+				`=IF(ISERROR(A49);"Look: a column was put in or taken out here or on the Mixes tab: undo that";IF(B3="";"Choose the mix.";IF(COUNT(B49:B60)=0;"Look: there is no mix of this name on the Mixes tab";IF(COUNTA(A16:A21)=0;"Name the tones, and give each its share and doses.";IF(${BAD_DOSES};"Look: a dose is not between 0% and 100%: type 4% or 4/100";IF(COUNTA(B16:B21)>COUNT(B16:B21);"Look: a share is not a number: type 40% or 4/10";IF(SUM(ARRAYFORMULA(IF((C16:F21<>"")*(C14:F14="");1;0)))>0;"Look: a dose stands under no pigment: name it above";IF(COUNTA(C14:F14)>COUNT(C23:F23);"Look: a pigment is not on the Pigments tab: add it there";IF(COUNTIF(C24:F26;"Look*")>0;"Look: what the Pigments tab says of a pigment cannot be: see the rows under the tones";IF((B7<>"bucket fold")*(B7<>"mold lay-up")*(B7<>"");"Look: choose bucket fold or mold lay-up";IF(B7<>"mold lay-up";${FROZEN};IF(B8="";"Look: type how deep the toned face is";IF(COUNTIF(A16:A21;B9)=0;"Look: choose the tone that backs it";${FROZEN})))))))))))))`,
 			],
 		],
 	},
@@ -80,7 +81,7 @@ export const toneBlocks: readonly Block[] = [
 		rows: [
 			[
 				perPigment(
-					`IFERROR(IF(${found(4)}="cement";"of cement";IF(${found(4)}="dry mix";"of dry mix";IF((${found(4)}="binder")+(${found(4)}="")+(${found(4)}=0)>0;"of binder";"Look: of what?")));"of binder")`,
+					`IFERROR(IF(${found("to_basis")}="cement";"of cement";IF(${found("to_basis")}="dry mix";"of dry mix";IF((${found("to_basis")}="binder")+(${found("to_basis")}="")+(${found("to_basis")}=0)>0;"of binder";"Look: of what?")));"of binder")`,
 				),
 			],
 		],
@@ -186,7 +187,7 @@ export const toneBlocks: readonly Block[] = [
 		rows: [
 			[
 				perPigment(
-					`IFERROR(IF(ISNUMBER(${found(5)});IF(${found(5)}>0;${found(5)};1/10);IF(${found(5)}="";1/10;"Look: a number?"));"")`,
+					`IFERROR(IF(ISNUMBER(${found("to_maximum")});IF(${found("to_maximum")}>0;${found("to_maximum")};1/10);IF(${found("to_maximum")}="";1/10;"Look: a number?"));"")`,
 				),
 			],
 		],
@@ -200,7 +201,7 @@ export const toneBlocks: readonly Block[] = [
 		rows: [
 			[
 				perPigment(
-					`IFERROR(IF(ISNUMBER(${found(3)})*(${found(3)}>0);IF(${found(3)}<=1;${found(3)};"Look: above 100%");IF((${found(3)}<>"")*(${found(3)}<>0);"Look: a number?";IF(${found(2)}="liquid";"Look: share of pigment?";1)));"Look: not there")`,
+					`IFERROR(IF(ISNUMBER(${found("to_pigment")})*(${found("to_pigment")}>0);IF(${found("to_pigment")}<=1;${found("to_pigment")};"Look: above 100%");IF((${found("to_pigment")}<>"")*(${found("to_pigment")}<>0);"Look: a number?";IF(${found("to_form")}="liquid";"Look: share of pigment?";1)));"Look: not there")`,
 				),
 			],
 		],
@@ -210,7 +211,13 @@ export const toneBlocks: readonly Block[] = [
 		at: "C25",
 		look: "result",
 		size: [1, 4],
-		rows: [[perPigment(`1/C24:F24+IF(${found(6)}="";0;${found(6)})`)]],
+		rows: [
+			[
+				perPigment(
+					`1/C24:F24+IF(${found("to_water")}="";0;${found("to_water")})`,
+				),
+			],
+		],
 		formats: "number",
 	},
 	{
@@ -229,7 +236,9 @@ export const toneBlocks: readonly Block[] = [
 		slot: "gram_prices",
 		look: "result",
 		size: [1, 4],
-		rows: [[perPigment(`IFERROR(${found(8)}/${found(7)};"")`)]],
+		rows: [
+			[perPigment(`IFERROR(${found("to_price")}/${found("to_pack")};"")`)],
+		],
 		formats: "number",
 	},
 	{

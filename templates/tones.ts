@@ -1,10 +1,16 @@
 import type { Tab } from "../src/template/plan";
+import { hintOrMoved, whileIntact } from "./intact";
 import { colorBlocks } from "./tones-color";
 import { sampleBlocks } from "./tones-sample";
 import { toneBlocks } from "./tones-table";
 
 /** Rows of the mix: what is in the table under Mix. */
 const PARTS = "B49:B60";
+/** All columns of the tab. */
+const TAB = "$A$1:$AO$1";
+/** What needs the mix: blank without it, its error where it is one. */
+const ofMix = (formula: string) =>
+	`=IF(ISERROR(A49);A49;IF(COUNT(${PARTS})=0;"";${formula}))`;
 
 /** The mix, its tones and the pigment they take. */
 export const tones: Tab = {
@@ -28,7 +34,10 @@ export const tones: Tab = {
 			look: "note",
 			rows: [
 				[
-					"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face.",
+					hintOrMoved(
+						TAB,
+						"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face.",
+					),
 				],
 			],
 		},
@@ -93,7 +102,7 @@ export const tones: Tab = {
 		{
 			at: "J3",
 			look: "result",
-			rows: [[`=IF(COUNT(${PARTS})=0;"";BINDER_SHARE(${PARTS};D49:D60))`]],
+			rows: [[ofMix(`BINDER_SHARE(${PARTS};D49:D60)`)]],
 			formats: "share",
 			name: "binder",
 		},
@@ -101,9 +110,7 @@ export const tones: Tab = {
 			at: "J4",
 			look: "result",
 			rows: [
-				[
-					`=IF(COUNT(${PARTS})=0;"";MIX_DENSITY(${PARTS};C49:C60;{studio:air};{studio:units}))`,
-				],
+				[ofMix(`MIX_DENSITY(${PARTS};C49:C60;{studio:air};{studio:units})`)],
 			],
 			formats: "density",
 			name: "density",
@@ -111,20 +118,14 @@ export const tones: Tab = {
 		{
 			at: "J5",
 			look: "result",
-			rows: [
-				[
-					`=IF(COUNT(${PARTS})=0;"";WATER_BINDER_RATIO(${PARTS};D49:D60;F49:F60))`,
-				],
-			],
+			rows: [[ofMix(`WATER_BINDER_RATIO(${PARTS};D49:D60;F49:F60)`)]],
 			formats: "number",
 		},
 		{
 			at: "J6",
 			look: "result",
 			rows: [
-				[
-					`=IF(COUNT(${PARTS})=0;"";SUMPRODUCT(${PARTS};E49:E60)/SUMPRODUCT(${PARTS};D49:D60))`,
-				],
+				[ofMix(`SUMPRODUCT(${PARTS};E49:E60)/SUMPRODUCT(${PARTS};D49:D60)`)],
 			],
 			formats: "share",
 			slot: "cement_share",
@@ -134,7 +135,9 @@ export const tones: Tab = {
 			look: "result",
 			rows: [
 				[
-					`=IF(COUNT(${PARTS})=0;"";SUM(ARRAYFORMULA(IF(ISNUMBER(${PARTS});IF((G49:G60<>"water")*ISERROR(SEARCH("fib";A49:A60));${PARTS};0);0)))/SUMPRODUCT(${PARTS};D49:D60))`,
+					ofMix(
+						`SUM(ARRAYFORMULA(IF(ISNUMBER(${PARTS});IF((G49:G60<>"water")*ISERROR(SEARCH("fib";A49:A60));${PARTS};0);0)))/SUMPRODUCT(${PARTS};D49:D60)`,
+					),
 				],
 			],
 			formats: "number",
@@ -214,7 +217,10 @@ export const tones: Tab = {
 			slot: "mix_table",
 			rows: [
 				[
-					'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:L64;{tab:Mixes}!A5:A64=B3);""))',
+					whileIntact(
+						[TAB, "{tab:Mixes}!B5:L64"],
+						'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:L64;{tab:Mixes}!A5:A64=B3);""))',
+					),
 				],
 			],
 			formats: [

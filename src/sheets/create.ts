@@ -4,7 +4,7 @@ import { InputError } from "../calc/errors";
 import type { Slots } from "../template/plan";
 import { cellsOf } from "./cells";
 import { checkedFields } from "./input";
-import { freeJobsRow, lastJob, linkTo } from "./jobsrow";
+import { freeJobsRow, lastJob, linkTo, summaryFrom } from "./jobsrow";
 import { waitForTurn } from "./lock";
 import type { JobMade } from "./messages";
 import {
@@ -148,7 +148,7 @@ export function written(
 		);
 		added.cells.push(cells);
 		cells.setFormulas([
-			[linkTo(first, made.number), `=ARRAYFORMULA(${plan.summary})`],
+			[linkTo(first, made.number), summaryFrom(plan.summary)],
 		]);
 		spreadsheet.setActiveSheet(first);
 		SpreadsheetApp.flush();

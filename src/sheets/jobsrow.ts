@@ -44,3 +44,7 @@ export const jobsRange = (sheet: Sheet, row: number): Range =>
 /** `14`, and a click on it leads to the tab. */
 export const linkTo = (sheet: Sheet, job: number): string =>
 	`=HYPERLINK("#gid=${sheet.getSheetId()}";"${job}")`;
+
+/** The job's summary beside its number; an error once columns were put in, here or there, for it would lie under other headings. */
+export const summaryFrom = (cells: string): string =>
+	`=IF((COLUMNS($B$1:$R$1)=17)*(COLUMNS(${cells})=17);ARRAYFORMULA(${cells});NA())`;
