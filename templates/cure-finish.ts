@@ -1,4 +1,8 @@
 import type { Block } from "../src/template/plan";
+import { whileIntact } from "./intact";
+
+/** Columns of the pigments in the paste. */
+const PIGMENTS = ["$B$1:$E$1"];
 
 /** What a person reads on pour day about water leaving the face. */
 export const dryingBlocks: readonly Block[] = [
@@ -175,7 +179,14 @@ export const finishBlocks: readonly Block[] = [
 		at: "B67",
 		look: "result",
 		size: [1, 4],
-		rows: [['=ARRAYFORMULA(IF({job}pigments="";"";{job}pigments))']],
+		rows: [
+			[
+				whileIntact(
+					PIGMENTS,
+					'=ARRAYFORMULA(IF({job}pigments="";"";{job}pigments))',
+				),
+			],
+		],
 		align: "right",
 	},
 	{
@@ -184,7 +195,10 @@ export const finishBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=IF(ISERROR({job}binder);{job}binder;IF(SUM(INDEX({at:Tones.typed_tones};0;2))=0;"";ARRAYFORMULA(IF({job}pigments="";"";MMULT(TRANSPOSE(IF(ISNUMBER(INDEX({at:Tones.typed_tones};0;2));INDEX({at:Tones.typed_tones};0;2);0));IF(ISNUMBER({at:Tones.dry_doses});{at:Tones.dry_doses};0))/SUM(INDEX({at:Tones.typed_tones};0;2))))))',
+				whileIntact(
+					PIGMENTS,
+					'=IF(ISERROR({job}binder);{job}binder;IF(SUM(INDEX({at:Tones.typed_tones};0;2))=0;"";ARRAYFORMULA(IF({job}pigments="";"";MMULT(TRANSPOSE(IF(ISNUMBER(INDEX({at:Tones.typed_tones};0;2));INDEX({at:Tones.typed_tones};0;2);0));IF(ISNUMBER({at:Tones.dry_doses});{at:Tones.dry_doses};0))/SUM(INDEX({at:Tones.typed_tones};0;2))))))',
+				),
 			],
 		],
 		formats: "share",
@@ -195,7 +209,10 @@ export const finishBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=IF(ISERROR(B66);B66;IF((N(B66)=0)+(COUNT(B68:E68)=0)>0;"";TRANSPOSE(PIGMENT_GRAMS(B66;{job}binder;B68:E68;{studio:units}))))',
+				whileIntact(
+					PIGMENTS,
+					'=IF(ISERROR(B66);B66;IF((N(B66)=0)+(COUNT(B68:E68)=0)>0;"";TRANSPOSE(PIGMENT_GRAMS(B66;{job}binder;B68:E68;{studio:units}))))',
+				),
 			],
 		],
 		formats: "pigment",
@@ -206,7 +223,10 @@ export const finishBlocks: readonly Block[] = [
 		size: [1, 4],
 		rows: [
 			[
-				'=IF(ISERROR(B69);B69;ARRAYFORMULA(IF(ISNUMBER(B69:E69);B69:E69/{at:Tones.solids};"")))',
+				whileIntact(
+					PIGMENTS,
+					'=IF(ISERROR(B69);B69;ARRAYFORMULA(IF(ISNUMBER(B69:E69);B69:E69/{at:Tones.solids};"")))',
+				),
 			],
 		],
 		formats: "pigment",

@@ -40,7 +40,7 @@ export const job: Tab = {
 				[
 					hintOrMoved(
 						"$A$1:$AM$1",
-						'Type in the tinted cells. Lengths as you say them: 8\' 1/2", 25-1/2", 2.4 m, 65 cm. Without a unit: {length}.',
+						"Type in the tinted cells. Lengths as you say them: 8 ft 1/2 in, 25-1/2 in, 2.4 m, 65 cm. Without a unit: {length}.",
 					),
 				],
 			],

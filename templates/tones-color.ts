@@ -1,5 +1,6 @@
 import type { Block } from "../src/template/plan";
-import { GRAMS } from "./tones-table";
+import { whileIntact } from "./intact";
+import { GRAMS, TONES } from "./tones-table";
 
 const LETTERS = ["C", "D", "E", "F"];
 const DRY = ["U", "V", "W", "X"];
@@ -57,7 +58,10 @@ export const colorBlocks: readonly Block[] = [
 		size: [6, 5],
 		rows: [
 			[
-				'=IF(COUNTA(B16:B21)=0;"";EXPECTED_COLORS(S16:X21;{job}pigments;B3:B6;{at:Swatches.kinds};{at:Swatches.doses};{at:Swatches.swatch_pigments};{at:Swatches.colors}))',
+				whileIntact(
+					[TONES],
+					'=IF(COUNTA(B16:B21)=0;"";EXPECTED_COLORS(S16:X21;{job}pigments;B3:B6;{at:Swatches.kinds};{at:Swatches.doses};{at:Swatches.swatch_pigments};{at:Swatches.colors}))',
+				),
 			],
 		],
 	},

@@ -2,12 +2,10 @@ import type { Tab } from "../src/template/plan";
 import { hintOrMoved, whileIntact } from "./intact";
 import { colorBlocks } from "./tones-color";
 import { sampleBlocks } from "./tones-sample";
-import { toneBlocks } from "./tones-table";
+import { TONES, toneBlocks } from "./tones-table";
 
 /** Rows of the mix: what is in the table under Mix. */
 const PARTS = "B49:B60";
-/** All columns of the tab. */
-const TAB = "$A$1:$AO$1";
 /** What needs the mix: blank without it, its error where it is one. */
 const ofMix = (formula: string) =>
 	`=IF(ISERROR(A49);A49;IF(COUNT(${PARTS})=0;"";${formula}))`;
@@ -35,7 +33,7 @@ export const tones: Tab = {
 			rows: [
 				[
 					hintOrMoved(
-						TAB,
+						TONES,
 						"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face.",
 					),
 				],
@@ -218,7 +216,7 @@ export const tones: Tab = {
 			rows: [
 				[
 					whileIntact(
-						[TAB, "{tab:Mixes}!B5:L64"],
+						[TONES, "{tab:Mixes}!B5:L64"],
 						'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:L64;{tab:Mixes}!A5:A64=B3);""))',
 					),
 				],

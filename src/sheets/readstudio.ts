@@ -14,7 +14,6 @@ import {
 	settingAt,
 	settingPlace,
 	studioFrom,
-	unitsOf,
 } from "./studio";
 import { quoted } from "./tokens";
 
@@ -160,7 +159,8 @@ function settingsIn({ name, values }: Own): Record<string, Cell> {
 	const page = pageOf({
 		tab,
 		tokens: {
-			units: unitsOf(settingAt(tab, "units", values)),
+			// that it is one of the two can be said only once it is known to lie where it belongs
+			units: settingAt(tab, "units", values) === "us" ? "us" : "metric",
 			tabs: { [tab.name]: name },
 			cells: cellsOf(workbook().studioTabs, {}),
 		},

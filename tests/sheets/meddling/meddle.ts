@@ -1,0 +1,72 @@
+/** What a partner does to a workbook by hand, and whether any number is another for it. */
+import type { Desk } from "../../../src/desk/contract";
+
+type Shown = Readonly<Record<string, readonly (readonly string[])[]>>;
+
+export const sheetOf = (desk: Desk, tab: string) => {
+	const sheet = desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
+	if (!sheet) throw new Error(`There is no tab ${tab}`);
+	return sheet;
+};
+
+export const columnsOf = (desk: Desk, tab: string): number =>
+	sheetOf(desk, tab).getMaxColumns();
+
+/** Puts a column in before this one, counted from 0. */
+export async function insertColumn(desk: Desk, tab: string, at: number) {
+	sheetOf(desk, tab).insertColumnsBefore(at, 1);
+	await desk.settle();
+}
+
+export async function deleteColumn(desk: Desk, tab: string, at: number) {
+	sheetOf(desk, tab).deleteColumns(at, 1);
+	await desk.settle();
+}
+
+const letters = (count: number): string =>
+	count === 0
+		? ""
+		: letters(Math.floor((count - 1) / 26)) +
+			String.fromCharCode(65 + ((count - 1) % 26));
+
+/** What every cell of every tab shows. */
+export const shownIn = (desk: Desk): Shown =>
+	Object.fromEntries(
+		desk.tabs().map((tab) => {
+			const sheet = sheetOf(desk, tab);
+			const last = letters(sheet.getMaxColumns()) + sheet.getMaxRows();
+			return [tab, desk.display(tab, `A1:${last}`)];
+		}),
+	);
+
+/** An error, a sentence or nothing is seen for what it is; a number is believed. */
+const isBelieved = (text: string): boolean =>
+	/\d/.test(text) && !/^#|Look:/.test(text);
+
+/** How many checks to look at, and how many errors: these numbers are meant to change. */
+const COUNTS: readonly string[] = ["1 Job!7,15"];
+
+/**
+ * Cells that show a number which they did not show before a column was put into a tab, and numbers in that column.
+ * Cells go by where they have moved.
+ */
+export function otherNumbers(
+	before: Shown,
+	now: Shown,
+	changed: string,
+	at: number,
+): string[] {
+	return Object.entries(now).flatMap(([tab, rows]) =>
+		rows.flatMap((row, down) =>
+			row.flatMap((text, right) => {
+				const isNew = tab === changed && right === at;
+				const from = tab === changed && right > at ? right - 1 : right;
+				const was = isNew ? "" : (before[tab]?.[down]?.[from] ?? "");
+				const place = `${tab}!${down + 1},${from + 1}`;
+				return text === was || !isBelieved(text) || COUNTS.includes(place)
+					? []
+					: [`${place}: ${was} became ${text}`];
+			}),
+		),
+	);
+}
