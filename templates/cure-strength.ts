@@ -75,7 +75,7 @@ export const strengthBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				"A row an interval: how many hours, and the mean temperature of the piece or of the air under the cover.",
+				"One row per interval: how many hours, and the mean temperature of the piece or of the air under the cover.",
 			],
 		],
 	},
