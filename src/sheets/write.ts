@@ -41,7 +41,10 @@ const named =
 		const made = grids.find(({ page }) => page.names[name] !== undefined);
 		const range =
 			made?.at(made.page.names[name] ?? "") ?? spreadsheet.getRangeByName(name);
-		if (!range) throw new Error(`There is no range named ${name}`);
+		if (!range)
+			throw new Error(
+				`The name ${name} is gone: bring it back with Data, Named ranges`,
+			);
 		return range;
 	};
 

@@ -9,9 +9,6 @@ export const sheetOf = (desk: Desk, tab: string) => {
 	return sheet;
 };
 
-export const columnsOf = (desk: Desk, tab: string): number =>
-	sheetOf(desk, tab).getMaxColumns();
-
 /** Puts a column in before this one, counted from 0. */
 export async function insertColumn(desk: Desk, tab: string, at: number) {
 	sheetOf(desk, tab).insertColumnsBefore(at, 1);
@@ -29,10 +26,12 @@ const letters = (count: number): string =>
 		: letters(Math.floor((count - 1) / 26)) +
 			String.fromCharCode(65 + ((count - 1) % 26));
 
-/** What every cell of every tab shows. */
-export const shownIn = (desk: Desk): Shown =>
+const hasAnswers = (tab: string): boolean => /^(1 |Jobs$)/.test(tab);
+
+/** What every cell of a job's tabs, of Jobs and of this tab shows. */
+export const shownIn = (desk: Desk, also: string): Shown =>
 	Object.fromEntries(
-		desk.tabs().map((tab) => {
+		[...new Set([...desk.tabs().filter(hasAnswers), also])].map((tab) => {
 			const sheet = sheetOf(desk, tab);
 			const last = letters(sheet.getMaxColumns()) + sheet.getMaxRows();
 			return [tab, desk.display(tab, `A1:${last}`)];
