@@ -88,9 +88,16 @@ export function lengthIn(
 	return at(name, () => lengthM(value, units === "us" ? "in" : "mm"));
 }
 
+/** Longer names are told apart so slowly that thousands of them take minutes. */
+const LONGEST = 10_000;
+
 /** A name or another text; a number typed for a name is that text. */
 export function textIn(name: string, cell: unknown): string {
 	const value = filled(name, cell);
+	if (typeof value === "string" && value.length > LONGEST)
+		throw new InputError(
+			`${name} is longer than 10,000 letters, got ${came(value)}`,
+		);
 	if (typeof value === "string") return value.trim();
 	if (typeof value === "number" && Number.isFinite(value)) return plain(value);
 	throw new InputError(`${name} must be text, got ${came(value)}`);
