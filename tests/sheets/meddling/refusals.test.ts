@@ -40,6 +40,8 @@ async function refusal(by: (desk: Desk) => void, name: string, arg: unknown) {
 const ENTRIES = [
 	["createDemoJob", "metric"],
 	["copyJob", 1],
+	["closeJob", 1],
+	["recordPour", 1],
 	["mixerState", 1],
 ] as const;
 
