@@ -16,6 +16,13 @@ import { builtRule } from "./validation";
 
 type Rule = IDataValidationRuleBase & IDataValidationRuleOptions;
 
+/** Takes away the rules of all cells of the block. */
+export function clearChoices(call: Call, sheet: Worksheet, block: Block): void {
+	change(call, sheet, ClearRangeDataValidationCommand.id, {
+		ranges: [{ ...block }],
+	});
+}
+
 /** A rule or none for each cell of the block, in the engine's form. Cells of one rule share it. */
 export function putChoices(
 	call: Call,
@@ -31,9 +38,7 @@ export function putChoices(
 		blocks.set(rule, own);
 		addCell(own, row, column);
 	});
-	change(call, sheet, ClearRangeDataValidationCommand.id, {
-		ranges: [{ ...block }],
-	});
+	clearChoices(call, sheet, block);
 	for (const [rule, cells] of blocks) {
 		const ranges = joined(cells);
 		const uid = `choice_${sheet.getSheetId()}_${ranges.map(formatA1).join("_")}`;

@@ -6,7 +6,7 @@ import {
 } from "@univerjs/sheets";
 import { execute, sheetNamed, sheets } from "../book";
 import { type Call, signature } from "./call";
-import { putChoices } from "./choice";
+import { clearChoices } from "./choice";
 import { copiedData, copyBesideCells } from "./copied-tab";
 import { activate, type SheetPlace, sheetAt } from "./place";
 import { sheetService } from "./sheet";
@@ -119,17 +119,12 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 		throw new Error("You can't remove all the sheets in a document.");
 	call.written = true;
 	// the engine sometimes keeps the choices of a tab that is gone
-	putChoices(
-		call,
-		sheet,
-		{
-			startRow: 0,
-			startColumn: 0,
-			endRow: sheet.getRowCount() - 1,
-			endColumn: sheet.getColumnCount() - 1,
-		},
-		() => undefined,
-	);
+	clearChoices(call, sheet, {
+		startRow: 0,
+		startColumn: 0,
+		endRow: sheet.getRowCount() - 1,
+		endColumn: sheet.getColumnCount() - 1,
+	});
 	if (facade) book.workbook.deleteSheet(facade);
 	// what is drawn may still be the tab that is gone: the engine then takes no values
 	activate(call, { sheetId: book.workbook.getActiveSheet().getSheetId() });
