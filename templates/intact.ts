@@ -1,3 +1,5 @@
+import type { Block } from "../src/template/plan";
+
 /** Guards of what leans on how many columns there are: an answer that fills several does not move with one put in between. */
 
 const number = (letters: string) =>
@@ -18,6 +20,22 @@ export const asMany = (cells: string, columns: number) =>
 export const whileIntact = (cells: readonly string[], formula: string) =>
 	`=IF(${cells.map(asMade).join("*")};${formula.slice(1)};NA())`;
 
+/** The headings from the first to each column's own: a formula that counts them finds it where others were put in between. */
+export const headingsTo = (
+	at: string,
+	columns: Readonly<Record<string, number>>,
+): Block[] =>
+	Object.entries(columns).map(([slot, count]) => ({
+		at,
+		look: "heading",
+		size: [1, count],
+		slot,
+	}));
+
+/** What a tab says whose columns are not those that it was made with. */
+export const MOVED =
+	"Look: a column was put in or taken out on this tab: undo that, for numbers would be wrong";
+
 /** A tab's hint in its second row, and in its place what is wrong with its columns. */
 export const hintOrMoved = (cells: string, hint: string) =>
-	`=IF(${asMade(cells)};"${hint.replace(/"/g, '""')}";"Look: a column was put in or taken out on this tab: undo that, for numbers would be wrong")`;
+	`=IF(${asMade(cells)};"${hint.replace(/"/g, '""')}";"${MOVED}")`;

@@ -1,5 +1,5 @@
 import type { Block, Format, Tab } from "../src/template/plan";
-import { whileIntact } from "./intact";
+import { MOVED, whileIntact } from "./intact";
 
 /** All columns of the tab. */
 const TAB = "$A$1:$AC$1";
@@ -176,7 +176,7 @@ export const jobs: Tab = {
 			slot: "today",
 			rows: [
 				[
-					`=IF(ISERROR(T5);"Look: a column was put in or taken out on this tab: undo that, for numbers would be wrong";IF(COUNTA(${column("A")})=0;"No job yet: choose Start a job in the Tonefold menu.";"Today: "&IF(${workFrom("TODAY()", 1)}="";"no pour, demolding, filling, polishing, sealing or delivery";${workFrom("TODAY()", 1)})))`,
+					`=IF(ISERROR(T5);"${MOVED}";IF(COUNTA(${column("A")})=0;"No job yet: choose Start a job in the Tonefold menu.";"Today: "&IF(${workFrom("TODAY()", 1)}="";"no pour, demolding, filling, polishing, sealing or delivery";${workFrom("TODAY()", 1)})))`,
 				],
 				[
 					`=IF(${LATE}="";"";"Look: late: "&${LATE}&" · ")&"This week: "&U5&IF(U5=1;" pour, ";" pours, ")&ROUND(W5;0)&" of "&X5&" bench hours booked"`,

@@ -1,4 +1,5 @@
 import type { Tab } from "../src/template/plan";
+import { MOVED } from "./intact";
 import { LOAD_COLUMNS, stepBlocks } from "./pourcard-steps";
 import { ofLoad, weighBlocks } from "./pourcard-weigh";
 
@@ -26,7 +27,7 @@ export const pourCard: Tab = {
 			slot: "card_check",
 			rows: [
 				[
-					'=IF(ISERROR($S$12);"Look: a column was put in or taken out on this tab: undo that, for numbers would be wrong";IF(LEFT(C5;4)="Look";C5;IF(M10<>"fine";M10;IF(({at:Tones.tones_check}<>"fine")*(LEFT({at:Tones.tones_check};7)<>"Weights");IF(LEFT({at:Tones.tones_check};4)="Look";"Look: on the Tones tab: "&MID({at:Tones.tones_check};7;200);"On the Tones tab: "&{at:Tones.tones_check});IF(ISERROR(C20)+ISERROR(A65)+ISERROR(C18)>0;"Look: a cell below shows an error: point at it to read why";IF(LEFT(M33;4)="Look";M33;IF(LEFT(E55;4)="Look";E55;"Type weights in the load\'s own column, marked below.")))))))',
+					`=IF(ISERROR($S$12);"${MOVED}";IF(LEFT(C5;4)="Look";C5;IF(M10<>"fine";M10;IF(({at:Tones.tones_check}<>"fine")*(LEFT({at:Tones.tones_check};7)<>"Weights");IF(LEFT({at:Tones.tones_check};4)="Look";"Look: on the Tones tab: "&MID({at:Tones.tones_check};7;200);"On the Tones tab: "&{at:Tones.tones_check});IF(ISERROR(C20)+ISERROR(A65)+ISERROR(C18)>0;"Look: a cell below shows an error: point at it to read why";IF(LEFT(M33;4)="Look";M33;IF(LEFT(E55;4)="Look";E55;"Type weights in the load's own column, marked below.")))))))`,
 				],
 			],
 		},

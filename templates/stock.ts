@@ -1,6 +1,7 @@
-import type { Block, Tab } from "../src/template/plan";
+import type { Tab } from "../src/template/plan";
+import { headingsTo } from "./intact";
 
-/** Each column by the headings from the first to its own, so that a formula finds it where others were put in between. */
+/** Each column that formulas look in, by its place. */
 const COLUMNS = {
 	to_name: 1,
 	to_on_hand: 2,
@@ -47,14 +48,7 @@ export const stock: Tab = {
 				],
 			],
 		},
-		...Object.entries(COLUMNS).map(
-			([slot, columns]): Block => ({
-				at: "A4",
-				look: "heading",
-				size: [1, columns],
-				slot,
-			}),
-		),
+		...headingsTo("A4", COLUMNS),
 		{ at: "B4", look: "heading", size: [1, 1], align: "right" },
 		{ at: "E4", look: "heading", size: [1, 3], align: "right" },
 		{
