@@ -1,5 +1,6 @@
 /** What a partner does to a workbook by hand, and whether any number is another for it. */
 import type { Desk } from "../../../src/desk/contract";
+import { columnLetters } from "../../../src/sheets/a1";
 
 type Shown = Readonly<Record<string, readonly (readonly string[])[]>>;
 
@@ -20,12 +21,6 @@ export async function deleteColumn(desk: Desk, tab: string, at: number) {
 	await desk.settle();
 }
 
-const letters = (count: number): string =>
-	count === 0
-		? ""
-		: letters(Math.floor((count - 1) / 26)) +
-			String.fromCharCode(65 + ((count - 1) % 26));
-
 const hasAnswers = (tab: string): boolean => /^(1 |Jobs$)/.test(tab);
 
 /** What every cell of a job's tabs, of Jobs and of this tab shows. */
@@ -33,7 +28,8 @@ export const shownIn = (desk: Desk, also: string): Shown =>
 	Object.fromEntries(
 		[...new Set([...desk.tabs().filter(hasAnswers), also])].map((tab) => {
 			const sheet = sheetOf(desk, tab);
-			const last = letters(sheet.getMaxColumns()) + sheet.getMaxRows();
+			const last =
+				columnLetters(sheet.getMaxColumns() - 1) + sheet.getMaxRows();
 			return [tab, desk.display(tab, `A1:${last}`)];
 		}),
 	);
