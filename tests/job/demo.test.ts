@@ -252,7 +252,7 @@ describe("what a person changes", { timeout: 60_000 }, () => {
 		expect(desk.errorAt("1 Job", "P11")?.message).toMatch(
 			/row 2: .*"about a meter" is not a length/,
 		);
-		for (const cell of ["J3", "J4", "J5", "J6", "J7", "J8"])
+		for (const cell of ["I3", "I4", "I5", "I6", "I7", "I8"])
 			expect(desk.errorAt("1 Job", cell)?.shown).toBe("#ERROR!");
 		expect(desk.errorAt("1 Pour card", "C20")?.shown).toBe("#ERROR!");
 		expect(value("1 Job", "D49")).toMatch(/^Look: a cell shows an error/);

@@ -123,7 +123,7 @@ test("the days from pour to delivery, weekends off", () => {
 test("sealer and void paste for the finish area", () => {
 	// 490 ft² a gallon and coat, two coats, 10% left in pots. 6% voids 0.06 in deep and a skim of 0.008 in, 30% wiped off.
 	expect(number(...cellOf("Cure.sealer"))).toBeCloseTo(SEALER_GAL, 9);
-	expect(number("1 Job", "J7")).toBeCloseTo(FINISH_FT2, 9);
+	expect(number("1 Job", "I7")).toBeCloseTo(FINISH_FT2, 9);
 });
 
 const SEALER_GAL = (FINISH_FT2 / 490) * 2 * 1.1;
