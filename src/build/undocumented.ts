@@ -54,7 +54,7 @@ const isText = (node: AnyNode): boolean =>
 const declaring = (nodes: readonly AnyNode[]): Set<string> =>
 	new Set(
 		nodes.flatMap((node) =>
-			node.type === "ImportDeclaration" && node.source.value === "./declare"
+			node.type === "ImportDeclaration" && node.source.value === "./arguments"
 				? node.specifiers.map(({ local }) => local.name)
 				: [],
 		),

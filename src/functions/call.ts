@@ -2,8 +2,15 @@
 import { at, InputError } from "../calc/errors";
 import { asCells, besideRows, inUnits } from "./answers";
 import { isBlank, wordIn } from "./cells";
-import type { CellParam, CellValue, SheetFunction } from "./declare";
-import { columnOf, gridOf, lastFilled, sameSize, single, sizeOf } from "./grid";
+import type { CellParam, CellValue, Param, SheetFunction } from "./declare";
+import {
+	columnOf,
+	countedRows,
+	gridOf,
+	sameSize,
+	single,
+	sizeOf,
+} from "./grid";
 import {
 	type GroupParam,
 	mustHaveRows,
@@ -31,27 +38,31 @@ export function callFunction(
 		params.map(([name], index) => [name, given[index]]),
 	);
 	const units = unitsOf(fn, raw);
-	const cells = params.filter(
-		(entry): entry is [string, CellParam<unknown>] => entry[1].kind === "cell",
-	);
-	const groups = params.filter(
-		(entry): entry is [string, GroupParam] =>
-			entry[1].kind === "list" || entry[1].kind === "table",
-	);
+	const groups = params.filter(isGroup);
 	const rows = readRows(groups, raw, units);
 	if (!fn.answer.beside) mustHaveRows(groups, rows);
-	const compute = (scalars: Record<string, unknown>) =>
-		fn.compute(
-			{ ...scalars, ...rows.values },
-			units,
-			rows.filled.map((row) => row + 1),
-		);
-	const answers =
-		(fn.answer.shape ?? "row") === "row"
-			? mapScalars(fn, cells, raw, units, compute)
-			: oneTable(fn, cells, raw, units, rows, compute);
-	return asCells(answers);
+	const call = { fn, raw, units, rows, scalars: params.filter(isScalar) };
+	return asCells(
+		(fn.answer.shape ?? "row") === "row" ? rowByRow(call) : asTable(call),
+	);
 }
+
+/** One call of a function, its lists and tables read. */
+interface Call {
+	fn: SheetFunction;
+	/** As the cells were passed, by the arguments' names. */
+	raw: Record<string, unknown>;
+	units: UnitSystem;
+	rows: Rows;
+	scalars: readonly (readonly [name: string, param: CellParam<unknown>])[];
+}
+
+const isScalar = (
+	entry: [string, Param],
+): entry is [string, CellParam<unknown>] => entry[1].kind === "cell";
+
+const isGroup = (entry: [string, Param]): entry is [string, GroupParam] =>
+	entry[1].kind === "list" || entry[1].kind === "table";
 
 function unitsOf(fn: SheetFunction, raw: Record<string, unknown>): UnitSystem {
 	if (fn.params.units?.kind !== "units") return "metric";
@@ -59,67 +70,59 @@ function unitsOf(fn: SheetFunction, raw: Record<string, unknown>): UnitSystem {
 	return isBlank(cell) ? "metric" : wordIn("units", cell, ["metric", "us"]);
 }
 
-/** One answer, or one a row where a scalar argument is a column. */
-function mapScalars(
-	fn: SheetFunction,
-	params: readonly [string, CellParam<unknown>][],
-	raw: Record<string, unknown>,
-	units: UnitSystem,
-	compute: (scalars: Record<string, unknown>) => unknown,
-): CellValue[][] {
-	const columns = new Map<string, unknown[]>();
-	for (const [name] of params) {
-		const column = columnOf(name, raw[name]);
-		if (column) columns.set(name, column);
-	}
-	const read = (row: number) =>
-		Object.fromEntries(
-			params.map(([name, param]) => {
-				const cell = columns.has(name)
-					? columns.get(name)?.[row]
-					: gridOf(raw[name])[0]?.[0];
-				return [name, readCell(name, param, cell, units)];
-			}),
-		);
-	const answer = (row: number) => inUnits(fn, [compute(read(row))], units)[0];
-	if (columns.size === 0) return [answer(0) ?? []];
-	const size = sameSize([...columns].map(([name, all]) => [name, all.length]));
-	const required = params.filter(
-		([name, param]) => columns.has(name) && !param.optional,
+/** What the function computes, its scalar arguments in these cells. */
+function computed(
+	{ fn, units, rows, scalars }: Call,
+	cellOf: (name: string) => unknown,
+): unknown {
+	const read = Object.fromEntries(
+		scalars.map(([name, param]) => [
+			name,
+			readCell(name, param, cellOf(name), units),
+		]),
 	);
-	const deciding = required.length
-		? required.map(([name]) => name)
-		: [...columns.keys()];
-	const blankRow = (row: number) =>
-		deciding.every((name) => isBlank(columns.get(name)?.[row]));
-	const width = fn.answer.columns?.length ?? 1;
-	const last = lastFilled(size, (row) =>
-		[...columns.values()].every((column) => isBlank(column[row])),
-	);
-	return Array.from({ length: Math.max(1, last) }, (_, row) =>
-		blankRow(row)
-			? Array<CellValue>(width).fill("")
-			: (at(`row ${row + 1}`, () => answer(row)) ?? []),
+	return fn.compute(
+		{ ...read, ...rows.values },
+		units,
+		rows.filled.map((row) => row + 1),
 	);
 }
 
-function oneTable(
-	fn: SheetFunction,
-	params: readonly [string, CellParam<unknown>][],
-	raw: Record<string, unknown>,
-	units: UnitSystem,
-	rows: Rows,
-	compute: (scalars: Record<string, unknown>) => unknown,
-): CellValue[][] {
+/** One answer, or one a row where a scalar argument is a column. */
+function rowByRow(call: Call): CellValue[][] {
+	const { fn, raw, units, scalars } = call;
+	const columns = new Map<string, unknown[]>();
+	for (const [name] of scalars) {
+		const column = columnOf(name, raw[name]);
+		if (column) columns.set(name, column);
+	}
+	const cell = (name: string, row: number) =>
+		columns.has(name) ? columns.get(name)?.[row] : gridOf(raw[name])[0]?.[0];
+	const answer = (row: number) =>
+		inUnits(fn, [computed(call, (name) => cell(name, row))], units)[0] ?? [];
+	if (columns.size === 0) return [answer(0)];
+	const { count, filled } = countedRows(
+		sameSize([...columns].map(([name, cells]) => [name, cells.length])),
+		[...columns.keys()],
+		scalars
+			.filter(([name, param]) => columns.has(name) && !param.optional)
+			.map(([name]) => name),
+		(name, row) => isBlank(cell(name, row)),
+	);
+	const answered = new Set(filled);
+	const blank = Array<CellValue>(fn.answer.columns?.length ?? 1).fill("");
+	return Array.from({ length: Math.max(1, count) }, (_, row) =>
+		answered.has(row) ? at(`row ${row + 1}`, () => answer(row)) : blank,
+	);
+}
+
+/** The rows of one answer, each beside the row of an argument where the declaration says so. */
+function asTable(call: Call): CellValue[][] {
+	const { fn, raw, units, rows } = call;
 	const { beside, turns } = fn.answer;
 	if (beside && rows.values[beside]?.length === 0) return [[""]];
-	const scalars = Object.fromEntries(
-		params.map(([name, param]) => [
-			name,
-			readCell(name, param, single(name, raw[name]), units),
-		]),
-	);
-	const answers = inUnits(fn, compute(scalars) as unknown[], units);
+	const found = computed(call, (name) => single(name, raw[name]));
+	const answers = inUnits(fn, found as unknown[], units);
 	const aligned =
 		beside && fn.params[beside] && !(fn.params[beside] as GroupParam).alone
 			? besideRows(answers, rows)

@@ -1,14 +1,7 @@
 import { castings, planNumber } from "../calc/card";
 import { InputError } from "../calc/errors";
-import {
-	list,
-	mass,
-	number,
-	share,
-	sheetFunction,
-	table,
-	text,
-} from "./declare";
+import { list, mass, number, share, table, text } from "./arguments";
+import { sheetFunction } from "./declare";
 import { tonesOf } from "./tonetable";
 
 /** More castings than this in one job are a slip of the finger. */

@@ -2,8 +2,9 @@ import { colorDifference, farColor, hexOfLab, type Lab } from "../calc/color";
 import { type DoseForColor, doseFinder } from "../calc/dosecolor";
 import { at, InputError } from "../calc/errors";
 import { swatchesOf, toneColors } from "../calc/tonecolor";
+import { custom, list, number, share, table } from "./arguments";
 import { colorIn } from "./colortext";
-import { custom, list, number, share, sheetFunction, table } from "./declare";
+import { sheetFunction } from "./declare";
 import { swatchRows } from "./swatchrows";
 
 const TYPED = `#rrggbb, or "L*, a*, b*" as measured (D65, 2°)`;

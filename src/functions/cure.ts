@@ -7,15 +7,8 @@ import {
 	temperatureTimeCH,
 	workingTimeMin,
 } from "../calc/cure";
-import {
-	list,
-	number,
-	share,
-	sheetFunction,
-	temperature,
-	units,
-	word,
-} from "./declare";
+import { list, number, share, temperature, units, word } from "./arguments";
+import { sheetFunction } from "./declare";
 
 const group = "Water, weather and cure";
 

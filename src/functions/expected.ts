@@ -1,15 +1,8 @@
 import { hexOfLab } from "../calc/color";
 import { expectedColors, swatchesUsed } from "../calc/expected";
+import { custom, list, number, share, table, text } from "./arguments";
 import { colorIn } from "./colortext";
-import {
-	custom,
-	list,
-	number,
-	share,
-	sheetFunction,
-	table,
-	text,
-} from "./declare";
+import { sheetFunction } from "./declare";
 import { notTooMany, tonesOf, unique } from "./tonetable";
 
 const typed = (help: string) => text(help, { blank: "" });

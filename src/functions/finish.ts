@@ -1,13 +1,6 @@
 import { coatingM3, voidFillM3 } from "../calc/finish";
-import {
-	area,
-	coverage,
-	length,
-	number,
-	share,
-	sheetFunction,
-	units,
-} from "./declare";
+import { area, coverage, length, number, share, units } from "./arguments";
+import { sheetFunction } from "./declare";
 
 const group = "Finish";
 

@@ -1,5 +1,6 @@
 import { bandWidthM, foldsUntilBlurred } from "../calc/folding";
-import { length, number, sheetFunction, units } from "./declare";
+import { length, number, units } from "./arguments";
+import { sheetFunction } from "./declare";
 
 const IDEAL =
 	"Of ideal folds: hands stretch unevenly and fibers resist, so real bands are coarser; count folds on your own pieces.";

@@ -48,6 +48,34 @@ export function sameSize(
 	return first[1];
 }
 
+/** Rows of columns that belong together. */
+export interface CountedRows {
+	/** How many there are without the blank ones at the end. */
+	count: number;
+	/** Which of them are filled, from 0. */
+	filled: number[];
+}
+
+/**
+ * The rows up to the last in which a column has something; a row is filled when one of the deciding columns has, which are
+ * all where none is named.
+ */
+export function countedRows(
+	size: number,
+	columns: readonly string[],
+	deciding: readonly string[],
+	blank: (column: string, row: number) => boolean,
+): CountedRows {
+	const blankIn = (names: readonly string[], row: number) =>
+		names.every((name) => blank(name, row));
+	const count = lastFilled(size, (row) => blankIn(columns, row));
+	const names = deciding.length > 0 ? deciding : columns;
+	return {
+		count,
+		filled: [...Array(count).keys()].filter((row) => !blankIn(names, row)),
+	};
+}
+
 /** How many rows there are without the blank ones at the end. */
 export function lastFilled(
 	size: number,

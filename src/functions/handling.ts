@@ -13,12 +13,12 @@ import {
 	length,
 	mass,
 	number,
-	sheetFunction,
 	stress,
 	units,
 	volume,
 	word,
-} from "./declare";
+} from "./arguments";
+import { sheetFunction } from "./declare";
 import { fromSi, toSi } from "./units";
 
 const group = "Handling";

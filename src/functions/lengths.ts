@@ -1,4 +1,5 @@
-import { length, sheetFunction, units } from "./declare";
+import { length, units } from "./arguments";
+import { sheetFunction } from "./declare";
 
 export const READ_LENGTH = sheetFunction({
 	name: "READ_LENGTH",

@@ -1,14 +1,7 @@
 import { rescaleFactor } from "../calc/batch";
 import { mixerLoads } from "../calc/loads";
-import {
-	list,
-	mass,
-	number,
-	sheetFunction,
-	table,
-	text,
-	units,
-} from "./declare";
+import { list, mass, number, table, text, units } from "./arguments";
+import { sheetFunction } from "./declare";
 
 export const MIXER_LOADS = sheetFunction({
 	name: "MIXER_LOADS",

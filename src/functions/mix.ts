@@ -8,15 +8,8 @@ import {
 	waterBinderRatio,
 	weighOutMasses,
 } from "../calc/mix";
-import {
-	density,
-	list,
-	number,
-	share,
-	sheetFunction,
-	units,
-	volume,
-} from "./declare";
+import { density, list, number, share, units, volume } from "./arguments";
+import { sheetFunction } from "./declare";
 
 const group = "Mix";
 

@@ -1,7 +1,8 @@
 import { at } from "../calc/errors";
 import { FACES, type Lie, type MoldPlan, moldPlan } from "../calc/mold";
 import type { Piece } from "../calc/takeoff";
-import { list, sheetFunction, table, text, units, word } from "./declare";
+import { list, table, text, units, word } from "./arguments";
+import { sheetFunction } from "./declare";
 import { PIECES, pieceOf } from "./pieces";
 import { onTape } from "./tape";
 import type { UnitSystem } from "./units";

@@ -4,7 +4,8 @@ import {
 	priceForMargin,
 	splitAmounts,
 } from "../calc/money";
-import { list, number, share, sheetFunction } from "./declare";
+import { list, number, share } from "./arguments";
+import { sheetFunction } from "./declare";
 
 const group = "Money";
 

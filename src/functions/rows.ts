@@ -2,17 +2,23 @@
 import { at, InputError } from "../calc/errors";
 import { isBlank } from "./cells";
 import type { CellParam, ListParam, TableParam } from "./declare";
-import { columnOf, type Grid, gridOf, lastFilled, sameSize } from "./grid";
+import {
+	type CountedRows,
+	columnOf,
+	countedRows,
+	type Grid,
+	gridOf,
+	lastFilled,
+	sameSize,
+} from "./grid";
 import type { UnitSystem } from "./units";
 
 export type GroupParam = ListParam<unknown> | TableParam<unknown>;
 type Named = readonly [name: string, param: GroupParam];
 
-export interface Rows {
+/** What lists and tables hold, by name; the rows are of those that belong together. */
+export interface Rows extends CountedRows {
 	values: Record<string, unknown[]>;
-	/** Of the rows that belong together: how many after trimming, and which of them are filled. */
-	count: number;
-	filled: number[];
 }
 
 /** Reads the lists and tables; rows that are blank in all that must be filled are passed over. */
@@ -48,57 +54,58 @@ function readAlone(
 	);
 	if (kept.length === 0 && !mayBeEmpty(param, grid))
 		throw new InputError(`${name} is blank`);
-	return kept.map((row) =>
-		grid.length === 1 && param.kind === "list"
-			? readGroup(name, param, grid, row, units)
-			: at(place(row), () => readGroup(name, param, grid, row, units)),
-	);
+	return kept.map((row) => {
+		const read = () => readGroup(name, param, grid[row] ?? [], row, units);
+		return grid.length === 1 && param.kind === "list"
+			? read()
+			: at(place(row), read);
+	});
 }
 
-/** The lists and tables whose rows belong together. */
+/** The lists and tables whose rows belong together; one that is a single cell is the same in every row. */
 function readTogether(
 	together: readonly Named[],
 	raw: Record<string, unknown>,
 	units: UnitSystem,
 ): Rows {
-	const values: Record<string, unknown[]> = {};
 	const grids = new Map(
 		together.map(([name, param]) => [name, groupGrid(name, param, raw[name])]),
 	);
-	const tall = [...grids].filter(([name]) => Array.isArray(raw[name]));
-	const size = tall.length
-		? sameSize(tall.map(([name, grid]) => [name, grid.length]))
-		: Math.min(1, grids.size);
-	const rowOf = (name: string, row: number) => {
-		const grid = grids.get(name) ?? [];
-		return grid[Array.isArray(raw[name]) ? row : 0];
+	const isRange = (name: string) => Array.isArray(raw[name]);
+	const ranges = together.filter(([name]) => isRange(name));
+	const size = ranges.length
+		? sameSize(ranges.map(([name]) => [name, grids.get(name)?.length ?? 0]))
+		: Math.min(1, together.length);
+	const rowOf = (name: string, row: number) =>
+		grids.get(name)?.[isRange(name) ? row : 0] ?? [];
+	const spread = ranges.length ? ranges : together;
+	const rows = countedRows(
+		size,
+		spread.map(([name]) => name),
+		spread.filter(([, param]) => decides(param)).map(([name]) => name),
+		(name, row) => rowBlank(rowOf(name, row)),
+	);
+	if (size <= 1 && rows.filled.length === 0)
+		for (const [name, param] of together)
+			if (!param.optional) throw new InputError(`${name} is blank`);
+	const read = ([name, param]: Named, row: number) => {
+		const only = () => readGroup(name, param, rowOf(name, row), row, units);
+		return size === 1 && param.kind === "list"
+			? only()
+			: at(`row ${row + 1}`, only);
 	};
-	const spread = together.filter(
-		([name]) => Array.isArray(raw[name]) || tall.length === 0,
+	const values = Object.fromEntries(
+		together.map((named) => [
+			named[0],
+			rows.filled.map((row) => read(named, row)),
+		]),
 	);
-	const required = spread.filter(
-		([, param]) => !param.optional || (param.kind === "list" && param.decides),
-	);
-	const deciding = required.length ? required : spread;
-	const count = lastFilled(size, (row) =>
-		spread.every(([name]) => rowBlank(rowOf(name, row))),
-	);
-	const filled = [...Array(count).keys()].filter(
-		(row) => !deciding.every(([name]) => rowBlank(rowOf(name, row))),
-	);
-	for (const [name, param] of together)
-		if (filled.length === 0 && !param.optional && size <= 1)
-			throw new InputError(`${name} is blank`);
-	for (const [name, param] of together)
-		values[name] = filled.map((row) => {
-			const cells = [rowOf(name, row) ?? []];
-			const read = () => readGroup(name, param, cells, 0, units, row);
-			return size === 1 && param.kind === "list"
-				? read()
-				: at(`row ${row + 1}`, read);
-		});
-	return { values, count, filled };
+	return { values, ...rows };
 }
+
+/** Whether a row without it is a mistake where others of the row are filled. */
+const decides = (param: GroupParam): boolean =>
+	!param.optional || (param.kind === "list" && param.decides);
 
 /** A blank cell is a slip; a range of blanks may be meant. */
 const mayBeEmpty = (param: GroupParam, { length }: Grid): boolean =>
@@ -115,26 +122,24 @@ function groupGrid(name: string, param: GroupParam, raw: unknown): Grid {
 	return column ? column.map((cell) => [cell]) : gridOf(raw);
 }
 
+/** One row of a list or table, whose place in the argument a table's row is told. */
 function readGroup(
 	name: string,
 	param: GroupParam,
-	grid: Grid,
-	row: number,
+	cells: readonly unknown[],
+	place: number,
 	units: UnitSystem,
-	place = row,
 ): unknown {
-	const cells = grid[row] ?? [];
 	if (param.kind === "list") return readCell(name, param.of, cells[0], units);
+	const { more } = param;
 	const columns = Object.entries(param.columns);
-	if (cells.length > columns.length && !param.more)
+	if (cells.length > columns.length && !more)
 		throw new InputError(
 			`${name} must have at most ${columns.length} columns, got ${cells.length}`,
 		);
 	const read: Record<string, unknown> = { row: place + 1 };
-	columns.forEach(([column, cell], index) => {
+	for (const [index, [column, cell]] of columns.entries())
 		read[column] = readCell(words(column), cell, cells[index], units);
-	});
-	const more = param.more;
 	if (more)
 		read.more = cells
 			.slice(columns.length)

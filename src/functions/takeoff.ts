@@ -7,17 +7,17 @@ import {
 	slabVolumeM3,
 	visibleDropM,
 } from "../calc/takeoff";
-import { plain } from "./cells";
 import {
 	coordinate,
 	length,
 	number,
-	sheetFunction,
 	table,
 	text,
 	units,
 	word,
-} from "./declare";
+} from "./arguments";
+import { plain } from "./cells";
+import { sheetFunction } from "./declare";
 import { dimension, PIECES, pieceOf } from "./pieces";
 import { fromSi, type UnitSystem, unitName } from "./units";
 

@@ -12,11 +12,11 @@ import {
 	number,
 	pigment,
 	share,
-	sheetFunction,
 	table,
 	text,
 	units,
-} from "./declare";
+} from "./arguments";
+import { sheetFunction } from "./declare";
 import { planTable } from "./plan";
 import { oneRowAsWide, tonesOf, unique } from "./tonetable";
 

@@ -5,15 +5,8 @@ import {
 	type Solid,
 	waterTemperatureC,
 } from "../calc/water";
-import {
-	list,
-	mass,
-	share,
-	sheetFunction,
-	temperature,
-	units,
-	wind,
-} from "./declare";
+import { list, mass, share, temperature, units, wind } from "./arguments";
+import { sheetFunction } from "./declare";
 import { fromSi, toSi } from "./units";
 
 const group = "Water, weather and cure";

@@ -165,14 +165,14 @@ describe("a declaration in the script", () => {
 	test("loses the help of arguments, but for the name of columns that follow", () => {
 		expect(
 			left(`
-			import { mass, word, table, text } from "./declare";
+			import { mass, word, table, text } from "./arguments";
 			import { said } from "./other";
 			export const a = mass("Help", { blank: 1 });
 			export const b = word(["x"], \`Help\`, { blank: "x" });
 			export const c = table("Help", { name: text("Help") }, { more: mass("dose", {}) });
 			export const d = said("kept");`),
 		).toBe(
-			'import { mass, word, table, text } from "./declare"; import { said } from "./other"; export const a = mass("", { blank: 1 }); export const b = word(["x"], "", { blank: "x" }); export const c = table("", { name: text("") }, { more: mass("dose", {}) }); export const d = said("kept");',
+			'import { mass, word, table, text } from "./arguments"; import { said } from "./other"; export const a = mass("", { blank: 1 }); export const b = word(["x"], "", { blank: "x" }); export const c = table("", { name: text("") }, { more: mass("dose", {}) }); export const d = said("kept");',
 		);
 	});
 });

@@ -11,7 +11,7 @@ import {
 	share,
 	units,
 	word,
-} from "../../src/functions/declare";
+} from "../../src/functions/arguments";
 import { registry } from "../../src/functions/index";
 
 describe("an argument's help", () => {

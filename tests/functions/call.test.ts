@@ -1,17 +1,17 @@
 import { describe, expect, test } from "vitest";
 import { InputError } from "../../src/calc/errors";
-import { callFunction } from "../../src/functions/call";
 import {
 	length,
 	list,
 	mass,
 	share,
-	sheetFunction,
 	table,
 	text,
 	units,
 	word,
-} from "../../src/functions/declare";
+} from "../../src/functions/arguments";
+import { callFunction } from "../../src/functions/call";
+import { sheetFunction } from "../../src/functions/declare";
 
 const shared = {
 	group: "Test",

@@ -1,11 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { InputError } from "../../src/calc/errors";
-import {
-	number,
-	type SheetFunction,
-	sheetFunction,
-} from "../../src/functions/declare";
+import { number } from "../../src/functions/arguments";
+import { type SheetFunction, sheetFunction } from "../../src/functions/declare";
 import { registry } from "../../src/functions/index";
 import { calls } from "./calls";
 import { complaint } from "./verdict";

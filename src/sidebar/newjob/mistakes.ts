@@ -1,6 +1,8 @@
 /** What keeps the form from being a job, at the field where it is wrong, in the words the cells use. */
+
+import { area, length } from "../../functions/arguments";
 import { callFunction } from "../../functions/call";
-import { area, type CellParam, length } from "../../functions/declare";
+import type { CellParam } from "../../functions/declare";
 import { PIECE_TAKEOFF } from "../../functions/takeoff";
 import { TONE_WEIGHTS } from "../../functions/tones";
 import type { PanelStart } from "../../sheets/messages";
