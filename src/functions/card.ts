@@ -1,8 +1,8 @@
 import { castings, planNumber } from "../calc/card";
 import { InputError } from "../calc/errors";
-import { list, mass, number, share, table, text } from "./arguments";
+import { list, mass, number, share, text } from "./arguments";
 import { sheetFunction } from "./declare";
-import { tonesOf } from "./tonetable";
+import { PIGMENTS, TONES, tonesOf } from "./tonetable";
 
 /** More castings than this in one job are a slip of the finger. */
 const MOST_CASTINGS = 2000;
@@ -61,15 +61,8 @@ export const PLAN_NUMBER = sheetFunction({
 	limits:
 		"Two different plans share a number once in 9000: it is for noticing a change after weights were typed.",
 	params: {
-		tones: table(
-			"One row per tone: name, share, then a dose per pigment",
-			{ name: text("Name"), share: number("Share", { min: 0 }) },
-			{ more: share("dose", { blank: 0 }) },
-		),
-		pigments: list(text("Pigment names in the order of the dose columns"), {
-			alone: true,
-			mayBeEmpty: true,
-		}),
+		tones: TONES,
+		pigments: PIGMENTS,
 		parts: list(
 			number("Parts of the mix's ingredients", { min: 0, optional: true }),
 			{ alone: true },

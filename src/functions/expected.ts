@@ -1,9 +1,9 @@
 import { hexOfLab } from "../calc/color";
 import { expectedColors, swatchesUsed } from "../calc/expected";
-import { custom, list, number, share, table, text } from "./arguments";
+import { custom, list, share, table, text } from "./arguments";
 import { colorIn } from "./colortext";
 import { sheetFunction } from "./declare";
-import { notTooMany, tonesOf, unique } from "./tonetable";
+import { notTooMany, TONES, tonesOf, unique } from "./tonetable";
 
 const typed = (help: string) => text(help, { blank: "" });
 
@@ -18,14 +18,7 @@ export const EXPECTED_COLORS = sheetFunction({
 	limits:
 		"Swatches of several pigments do not enter. A tone that the swatches do not reach has no color, and the remark says why. Water, curing and age change a color more than weighing does.",
 	params: {
-		tones: table(
-			"One row per tone: name, share, then a dose of each pigment",
-			{
-				name: text("Name of the tone"),
-				share: number("Share of the batch", { min: 0 }),
-			},
-			{ more: share("dose", { blank: 0 }) },
-		),
+		tones: TONES,
 		pigments: names("Pigments in the order of the tones' dose columns"),
 		wanted: names("Mix, finish, sealing and state of the job, four cells"),
 		kinds: table(

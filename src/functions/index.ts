@@ -6,14 +6,18 @@ import type { SheetFunction } from "./declare";
 import * as finish from "./finish";
 import * as folding from "./folding";
 import * as handling from "./handling";
+import * as headroom from "./headroom";
 import * as lengths from "./lengths";
+import * as lifting from "./lifting";
 import * as loads from "./loads";
 import * as mix from "./mix";
 import * as mold from "./mold";
 import * as money from "./money";
+import * as pulloff from "./pulloff";
 import * as takeoff from "./takeoff";
 import * as tones from "./tones";
 import * as water from "./water";
+import * as weighing from "./weighing";
 
 export { callFunction } from "./call";
 
@@ -24,11 +28,15 @@ export const registry: readonly SheetFunction[] = [
 	mix,
 	loads,
 	tones,
+	pulloff,
+	weighing,
+	headroom,
 	card,
 	color,
 	folding,
 	water,
 	cure,
+	lifting,
 	handling,
 	finish,
 	money,

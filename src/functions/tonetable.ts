@@ -1,6 +1,26 @@
-/** The table of tones and the names of its pigments, checked as a whole. */
+/** The table of tones and the names of its pigments, as several functions take them, checked as a whole. */
 import { InputError, quoted } from "../calc/errors";
 import type { Tone } from "../calc/tones";
+import { list, number, share, table, text } from "./arguments";
+
+export const TONES = table(
+	"One row per tone: name, share of the batch, then a dose of each pigment",
+	{
+		name: text("Name of the tone, e.g. warm gray"),
+		share: number("Share of the batch, or any weight, e.g. 60%", { min: 0 }),
+	},
+	{ more: share("dose", { blank: 0 }) },
+);
+
+export const PIGMENTS = list(
+	text("Names of the pigments, in the order of the dose columns"),
+	{ alone: true, mayBeEmpty: true },
+);
+
+export const BINDER_IN_MIX = share("Binder in the undosed mix, e.g. 55%", {
+	above: 0,
+	max: 1,
+});
 
 /**
  * The names, when each is there once.

@@ -2,7 +2,7 @@
 import { InputError } from "../../calc/errors";
 import { callFunction } from "../../functions/call";
 import { RESCALE_BATCH } from "../../functions/loads";
-import { PULL_OFF_PLAN } from "../../functions/tones";
+import { PULL_OFF_PLAN } from "../../functions/pulloff";
 import type { MixerLoad, MixerState, Typed } from "../../sheets/messages";
 import { gramScale, mixScale, onScale, type Scale } from "./scale";
 

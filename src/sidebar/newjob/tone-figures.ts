@@ -1,6 +1,8 @@
 /** What each tone and pigment of the job takes. */
+
+import { PIGMENT_HEADROOM } from "../../functions/headroom";
 import { BINDER_SHARE } from "../../functions/mix";
-import { PIGMENT_HEADROOM, TONE_WEIGHTS } from "../../functions/tones";
+import { TONE_WEIGHTS } from "../../functions/tones";
 import type { Ingredient, PanelStart } from "../../sheets/messages";
 import { numberOf, rowsOf } from "./asked";
 import type { JobForm } from "./form";
