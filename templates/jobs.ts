@@ -151,7 +151,7 @@ export const SUMMARY_FORMATS: readonly Format[] = [
 	"money",
 ];
 
-/** Every job, a row each, and the weeks to come. */
+/** Every job in one row, and the weeks to come. */
 export const jobs: Tab = {
 	name: "Jobs",
 	rows: 124,

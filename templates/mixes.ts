@@ -1,6 +1,6 @@
 import type { Tab } from "../src/template/plan";
 
-/** A row an ingredient; the job picks a mix by its name. */
+/** One row per ingredient; the job picks a mix by its name. */
 export const mixes: Tab = {
 	name: "Mixes",
 	rows: 64,

@@ -12,7 +12,7 @@ const COLUMNS = {
 
 export type StockColumn = keyof typeof COLUMNS;
 
-/** What is on the shelf, a row a lot. */
+/** What is on the shelf, one row per lot. */
 export const stock: Tab = {
 	name: "Stock",
 	rows: 84,

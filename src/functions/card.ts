@@ -1,6 +1,6 @@
 import { castings, planNumber } from "../calc/card";
 import { InputError } from "../calc/errors";
-import { list, mass, number, share, text } from "./arguments";
+import { list, number, share, text } from "./arguments";
 import { sheetFunction } from "./declare";
 import { PIGMENTS, TONES, tonesOf } from "./tonetable";
 
@@ -11,14 +11,18 @@ export const CASTINGS = sheetFunction({
 	name: "CASTINGS",
 	group: "Mix",
 	summary:
-		"Pieces with a quantity as single castings, a row each, for the mixer loads.",
+		"Pieces with a quantity as single castings, one row each, for MIXER_LOADS.",
 	limits: `At most ${MOST_CASTINGS} castings together.`,
 	params: {
 		names: list(text("Names of the pieces, e.g. A2:A21")),
 		quantities: list(
-			number("How many of each, 0 or more", { min: 0, whole: true }),
+			number("How many of each, e.g. B2:B21", { min: 0, whole: true }),
 		),
-		masses: list(mass("Mix for one, waste included")),
+		masses: list(
+			number("Mix for one in any unit, waste included, e.g. C2:C21", {
+				above: 0,
+			}),
+		),
 	},
 	answer: {
 		shape: "table",
@@ -64,10 +68,13 @@ export const PLAN_NUMBER = sheetFunction({
 		tones: TONES,
 		pigments: PIGMENTS,
 		parts: list(
-			number("Parts of the mix's ingredients", { min: 0, optional: true }),
+			number("Parts of the mix's ingredients, e.g. B2:B9", {
+				min: 0,
+				optional: true,
+			}),
 			{ alone: true },
 		),
-		binder_share: share("Binder in the mix", { optional: true }),
+		binder_share: share("Binder in the mix, e.g. 55%", { optional: true }),
 	},
 	answer: { text: "the plan's number" },
 	example: {

@@ -7,20 +7,22 @@ import { colorIn } from "./colortext";
 import { sheetFunction } from "./declare";
 import { swatchRows } from "./swatchrows";
 
-const TYPED = `#rrggbb, or "L*, a*, b*" as measured (D65, 2°)`;
+const TYPED = `e.g. #b5a99a, or "52.1, 8.0, 14.2": L*, a*, b* as measured (D65, 2°)`;
 
-const color = (what: string) => custom(`${what}: ${TYPED}`, colorIn);
+const color = (what: string) => custom(`${what}, ${TYPED}`, colorIn);
 
 const swatches = (columns: string) => ({
 	doses: table(
-		`The studio's swatches: ${columns}, 0 where undosed, e.g. A2:A9`,
+		`The studio's swatches, e.g. A2:A9: ${columns}, 0 where undosed`,
 		{},
 		{ more: share("dose", { blank: 0 }), alone: true },
 	),
 	// A cell may be blank where its dose is, the column may not.
 	colors: {
 		...list(
-			custom(`Their colors, a row each: ${TYPED}`, colorIn, { optional: true }),
+			custom(`Their colors, one per row, ${TYPED}`, colorIn, {
+				optional: true,
+			}),
 			{ alone: true },
 		),
 		optional: false,
@@ -64,7 +66,7 @@ export const TONE_COLOR = sheetFunction({
 	params: {
 		...swatches("a dose of each pigment"),
 		dose: table(
-			"The tone: a dose of each pigment, one row per tone, e.g. 3%",
+			"The tone's dose of each pigment, one row per tone, e.g. 3%",
 			{},
 			{ more: share("dose", { blank: 0 }) },
 		),

@@ -48,7 +48,7 @@ export const TEMPERATURE_TIME_FACTOR = sheetFunction({
 	params: {
 		hours: hours(),
 		temps: temps(),
-		datum: temperature("Temperature at which hardening stops", {
+		datum: temperature("Temperature at which hardening stops, e.g. 0", {
 			blank: 0,
 			min: -273.15,
 		}),
@@ -78,11 +78,11 @@ export const EQUIVALENT_AGE = sheetFunction({
 	params: {
 		hours: hours(),
 		temps: temps(),
-		reference: temperature("Reference temperature", {
+		reference: temperature("Reference temperature, e.g. 20", {
 			blank: 20,
 			...ABOVE_ABSOLUTE_ZERO,
 		}),
-		q: number("Activation energy over the gas constant, in kelvin", {
+		q: number("Activation energy over the gas constant, in kelvin, e.g. 5000", {
 			blank: 5000,
 			above: 0,
 		}),

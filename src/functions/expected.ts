@@ -19,10 +19,10 @@ export const EXPECTED_COLORS = sheetFunction({
 		"Swatches of several pigments do not enter. A tone that the swatches do not reach has no color, and the remark says why. Water, curing and age change a color more than weighing does.",
 	params: {
 		tones: TONES,
-		pigments: names("Pigments in the order of the tones' dose columns"),
-		wanted: names("Mix, finish, sealing and state of the job, four cells"),
+		pigments: names("Pigments in the order of the tones' doses, e.g. C1:D1"),
+		wanted: names("Mix, finish, sealing and state of the job, e.g. B3:B6"),
 		kinds: table(
-			"The swatches: mix, finish, sealing and state, a row each",
+			"The swatches, one row each, e.g. A20:D40: mix, finish, sealing and state",
 			{
 				mix: typed("Mix"),
 				finish: typed("Finish"),
@@ -32,15 +32,19 @@ export const EXPECTED_COLORS = sheetFunction({
 			{ alone: true, optional: true },
 		),
 		doses: table(
-			"Their doses, one column per pigment, 0 where undosed",
+			"Their doses, one column per pigment, e.g. E20:H40; 0 is undosed",
 			{},
 			{ more: share("dose", { optional: true }), alone: true, optional: true },
 		),
-		swatch_pigments: names("Pigments in the order of these columns"),
+		swatch_pigments: names("Pigments of these columns, e.g. E19:H19"),
 		colors: list(
-			custom('Their colors: #rrggbb, or "L*, a*, b*"', colorIn, {
-				optional: true,
-			}),
+			custom(
+				'Their colors, one per row, e.g. #b5a99a, or "52.1, 8.0, 14.2"',
+				colorIn,
+				{
+					optional: true,
+				},
+			),
 			{ alone: true },
 		),
 	},

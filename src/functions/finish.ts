@@ -14,7 +14,7 @@ export const VOID_FILL = sheetFunction({
 		area: area("Finish area, e.g. 2"),
 		void_share: share("Share of the face that is voids, e.g. 5%"),
 		depth: length("Mean depth of the voids, e.g. 4"),
-		skim: length("Thickness of the skim over the whole face", {
+		skim: length("Thickness of the skim over the whole face, e.g. 1", {
 			min: 0,
 			blank: 0,
 		}),
@@ -48,7 +48,7 @@ export const COATING_AMOUNT = sheetFunction({
 	params: {
 		area: area("Finish area, e.g. 6"),
 		coverage: coverage("What one coat covers, as its maker states, e.g. 10"),
-		coats: number("How many coats", { min: 1, whole: true, blank: 1 }),
+		coats: number("How many coats, e.g. 2", { min: 1, whole: true, blank: 1 }),
 		waste: waste("What stays in tools and pots, e.g. 10%"),
 		units: units(),
 	},

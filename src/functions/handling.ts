@@ -29,10 +29,13 @@ export const PEOPLE_TO_LIFT = sheetFunction({
 	limits:
 		"The limit must be your studio's own for one person in such a lift. NIOSH's limit (LIFT_LIMIT) is for one person and does not cover team lifts. Two people lift two thirds of the sum of their limits, three half of it, and only with room to walk, a good grip for each and one who calls.",
 	params: {
-		weight: number("Weight of the piece, e.g. 60", { above: 0 }),
-		one_person_limit: number("What one person may lift here, same unit", {
-			min: 0,
-		}),
+		weight: number("Weight of the piece in any unit, e.g. 60", { above: 0 }),
+		one_person_limit: number(
+			"What one person may lift here, in the same unit, e.g. 23",
+			{
+				min: 0,
+			},
+		),
 	},
 	answer: { text: "people, or lifting equipment" },
 	example: {
@@ -53,7 +56,9 @@ export const SELF_WEIGHT_STRESS = sheetFunction({
 	limits:
 		"A plain rectangular slab of one thickness. Cutouts, notches and inlays are not in it, and a slab cracks at them first. Compare with the strength of your own mix at that age, with room to spare; handling adds impact (factor). On edge a slab is far stronger.",
 	params: {
-		length: length("Length between or beyond the supports, whole slab"),
+		length: length(
+			"Length of the whole slab, of a cantilever what stands out, e.g. 2400",
+		),
 		thickness: length("Thickness, e.g. 38"),
 		density: density("Density, e.g. 2150"),
 		support: word(

@@ -11,12 +11,12 @@ export const PIGMENT_HEADROOM = sheetFunction({
 		"ASTM C979 counts pigment as a share of cement: at most 10%, and all pigments together at most the smallest maximum of those present. Negative is over. A maker's own limit, and trials for strength, come first.",
 	params: {
 		doses: table(
-			"One row per tone, one column per pigment: doses as shares of binder, e.g. A2:B5",
+			"One row per tone, one column per pigment, e.g. A2:B5: doses of binder",
 			{},
 			{ more: share("dose", { blank: 0 }) },
 		),
 		maxima: table(
-			"One row: each pigment's maximum as a share of cement, 10% where blank",
+			"One row, e.g. A1:B1: each pigment's maximum, of cement; 10% where blank",
 			{},
 			{
 				more: share("maximum", { optional: true }),

@@ -59,13 +59,19 @@ export function eitherUnit(quantity: Quantity): string {
 	return metric === us ? metric : `${metric}, us: ${us}`;
 }
 
+/** What the cells of an argument measure; of a table, what all its measured columns do. */
+export function quantityOf(param: Param): Quantity | undefined {
+	if (param.kind === "units") return undefined;
+	if (param.kind !== "table") return param.unit;
+	const columns = Object.values(param.columns);
+	const [quantity, ...others] = new Set(columns.flatMap((c) => c.unit ?? []));
+	return others.length === 0 ? quantity : undefined;
+}
+
 function unitText(param: Param): string {
-	if (param.kind === "table" || param.kind === "units") return "";
-	return param.share
-		? "a share, e.g. 4%"
-		: param.unit
-			? eitherUnit(param.unit)
-			: "";
+	if ("share" in param && param.share) return "a share, e.g. 4%";
+	const quantity = quantityOf(param);
+	return quantity ? eitherUnit(quantity) : "";
 }
 
 const wordsText = (param: Param): string =>

@@ -11,16 +11,19 @@ export const LIFT_LIMIT = sheetFunction({
 		"For one healthy person, two hands, standing, a stable load and a good floor, with no carrying beyond a step or two. It does not cover team lifts, one hand, kneeling, carrying, pushing, slippery floors or sudden lifts. Only the start of the lift is judged: judge the end too where the load is set down with care. 0 where the method gives 0: beyond 63 cm (25 in) reach, 175 cm (70 in) height or travel, 135° twist or 15 lifts a minute.",
 	params: {
 		reach: length(
-			"Hands ahead of the middle of the ankles; about 200 mm (8 in) and half the width of the piece",
+			"Hands ahead of mid-ankle, e.g. 400: about 200 mm (8 in) and half the width of the piece",
 		),
 		height: length("Height of the hands at the start, e.g. 750", { min: 0 }),
 		travel: length("How far up or down the load goes, e.g. 500", { min: 0 }),
-		twist: number("Turn of the body in degrees", { min: 0, blank: 0 }),
-		lifts_per_minute: number("Lifts a minute; below 0.2 counts as 0.2", {
-			min: 0,
-			blank: 0.2,
-		}),
-		hours: number("How long the lifting lasts, at most 8 hours", {
+		twist: number("Turn of the body in degrees, e.g. 30", { min: 0, blank: 0 }),
+		lifts_per_minute: number(
+			"Lifts a minute, e.g. 0.5; below 0.2 counts as 0.2",
+			{
+				min: 0,
+				blank: 0.2,
+			},
+		),
+		hours: number("How many hours the lifting lasts, e.g. 2; at most 8", {
 			min: 0,
 			blank: 1,
 		}),

@@ -70,15 +70,17 @@ export const RESCALE_BATCH = sheetFunction({
 	name: "RESCALE_BATCH",
 	group: "Loads",
 	summary:
-		"The whole batch raised after too much of one ingredient was weighed, so that proportions hold.",
+		"Masses that keep the proportions after too much of one was weighed.",
 	limits:
 		"Nothing is ever taken out: with nothing weighed above its plan, the plan stands. A larger batch must still fit in the mixer.",
 	params: {
 		planned: list(
-			number("Planned mass of each ingredient, e.g. 50", { min: 0 }),
+			number("Planned mass of each ingredient in any unit, e.g. B2:B9", {
+				min: 0,
+			}),
 		),
 		weighed: list(
-			number("What the scale showed; blank is still to come", {
+			number("What the scale showed, e.g. C2:C9; blank is still to come", {
 				optional: true,
 				min: 0,
 			}),

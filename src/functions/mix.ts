@@ -109,7 +109,7 @@ export const MIX_DENSITY = sheetFunction({
 export const BINDER_SHARE = sheetFunction({
 	name: "BINDER_SHARE",
 	group,
-	summary: "Share of binder in the fresh mix, water and all.",
+	summary: "Share of binder in the fresh mix by mass, water included.",
 	params: { parts: parts(), binder_share: binderShare() },
 	answer: { text: "binder mass over fresh mass" },
 	example: {
@@ -206,9 +206,12 @@ export const FIBER_MASS = sheetFunction({
 	params: {
 		volume: volume("Volume of mix, e.g. 60"),
 		volume_share: share("Fiber as a share of the volume, e.g. 2%"),
-		density: density("Density of the fiber; PVA 1300, AR glass 2680", {
-			blank: PVA_KG_PER_M3,
-		}),
+		density: density(
+			"Density of the fiber, e.g. 1300 for PVA, 2680 for AR glass",
+			{
+				blank: PVA_KG_PER_M3,
+			},
+		),
 		units: units(),
 	},
 	answer: { text: "the mass of fiber", unit: "mass" },
@@ -219,7 +222,7 @@ export const FIBER_MASS = sheetFunction({
 		working: "1 m³ × 0.02 × 1300 kg/m³ = 26 kg",
 	},
 	source:
-		"Mass = volume × density; 1300 kg/m³ for PVA fiber is from memory of makers' sheets",
+		"Mass = volume × density; 1300 kg/m³ for PVA and 2680 for AR glass are from memory of makers' sheets",
 	compute: ({ volume, volume_share, density }) =>
 		fiberKg({
 			volumeM3: volume,

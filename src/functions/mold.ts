@@ -17,7 +17,7 @@ export const MOLD_PLAN = sheetFunction({
 	params: {
 		pieces: PIECES,
 		lie: table(
-			"Beside each piece: face up or face down, the corner (L) or side (U) of the notch, the sides with a drop edge",
+			"Beside each piece, e.g. L2:N6: face up or face down, the corner (L) or side (U) of the notch, the sides with a drop edge",
 			{
 				face: word(FACES, "face up or face down", { optional: true }),
 				notchAt: text("Corner or side of the notch", { optional: true }),
@@ -27,7 +27,7 @@ export const MOLD_PLAN = sheetFunction({
 			},
 			{ optional: true },
 		),
-		cut: list(text("Names of the pieces that have cutouts"), {
+		cut: list(text("Names of the pieces that have cutouts, e.g. P2:P9"), {
 			alone: true,
 			optional: true,
 			mayBeEmpty: true,

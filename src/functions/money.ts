@@ -14,7 +14,7 @@ export const PACKS_TO_BUY = sheetFunction({
 	group,
 	summary: "Whole packs to buy after what is on hand.",
 	params: {
-		needed: number("How much the work takes, e.g. 130", { min: 0 }),
+		needed: number("How much the work takes in any unit, e.g. 130", { min: 0 }),
 		on_hand: number("How much there is, in the same unit, e.g. 20", { min: 0 }),
 		pack: number("What one pack holds, in the same unit, e.g. 25", {
 			above: 0,
@@ -80,7 +80,7 @@ export const SPLIT_MONEY = sheetFunction({
 	params: {
 		total: number("Amount to split, e.g. 100"),
 		shares: list(number("Shares in any proportion, e.g. B2:B4", { min: 0 })),
-		decimals: number("Decimals of the currency, 0 to 4", {
+		decimals: number("Decimals of the currency, 0 to 4, e.g. 2", {
 			min: 0,
 			max: 4,
 			whole: true,
@@ -89,7 +89,7 @@ export const SPLIT_MONEY = sheetFunction({
 	},
 	answer: {
 		shape: "column",
-		text: "an amount a share",
+		text: "one amount per share",
 		beside: "shares",
 		turns: true,
 	},

@@ -31,7 +31,7 @@ export const dimension = (help: string) => length(help, { optional: true });
 
 /** What a person knows of a piece. */
 export const PIECES = table(
-	"One row per piece: name, quantity, shape (rectangle, round, oval, L, U, basin, tube, area), A, B, C, D, thickness, drop height, drop run, drop thickness",
+	"One row per piece, e.g. A2:K6: name, quantity, shape, A, B, C, D, thickness, drop height, drop run, drop thickness. Shapes: rectangle, round, oval, L, U, basin, tube, area (A is m² or ft²)",
 	{
 		name: text("Name, each one once"),
 		quantity: number("How many", { min: 0, whole: true }),

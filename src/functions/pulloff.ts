@@ -16,9 +16,12 @@ export const PULL_OFF_PLAN = sheetFunction({
 		mass: mass("Undosed mix in the mixer, e.g. 100"),
 		binder_share: BINDER_IN_MIX,
 		weighed: list(
-			number("What the scale showed, beside each step; blank is to come", {
-				optional: true,
-			}),
+			number(
+				"What the scale showed beside each step, e.g. J2:J30; blank is to come",
+				{
+					optional: true,
+				},
+			),
 			{ alone: true, optional: true },
 		),
 		units: units(),

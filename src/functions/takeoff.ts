@@ -50,7 +50,7 @@ export const POLYGON_AREA = sheetFunction({
 	limits:
 		"Straight sides only. Corners in order, in either direction; the first may be repeated as the last. Sides must not cross or touch.",
 	params: {
-		points: table("Two columns, a corner a row: across and up, e.g. A2:B7", {
+		points: table("One row per corner, e.g. A2:B7: across and up", {
 			x: coordinate("Across, from any zero"),
 			y: coordinate("Up, from the same zero"),
 		}),
@@ -92,13 +92,13 @@ export const PIECE_TAKEOFF = sheetFunction({
 	name: "PIECE_TAKEOFF",
 	group: "Takeoff",
 	summary:
-		"Face area, edge length, volume and finish area of each piece, and volume of its quantity.",
+		"Face area, edge length, volume and finish area of each piece, and the volume of all of it.",
 	limits:
 		"Corners of drop edges are not deducted. A cutout is compared with the piece's A × B only (of a basin, with the floor between its walls), not with notches or curves, and cutouts are not compared with each other. Edge length counts the outline and the rims of cutouts, no drop edges.",
 	params: {
 		pieces: PIECES,
 		cutouts: table(
-			"One row per cutout: piece name, count per piece, shape (rectangle, round, oval), A, B",
+			"One row per cutout, e.g. M2:Q9: piece name, count per piece, shape (rectangle, round, oval), A, B",
 			{
 				piece: text("Name of the piece"),
 				count: number("How many in each piece", { min: 1, whole: true }),

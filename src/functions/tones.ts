@@ -36,7 +36,7 @@ export const PIGMENT_GRAMS = sheetFunction({
 export const TONE_WEIGHTS = sheetFunction({
 	name: "TONE_WEIGHTS",
 	group: "Tones",
-	summary: "Mix and grams of each pigment, a row for each tone of a batch.",
+	summary: "Mix and grams of each pigment for every tone of a batch.",
 	limits: `${COMMON} Shares are relative weights and need not add up to 100%.`,
 	params: {
 		tones: TONES,
@@ -122,7 +122,7 @@ export const MIX_TO_LIGHTEN = sheetFunction({
 	name: "MIX_TO_LIGHTEN",
 	group: "Tones",
 	summary: "Undosed mix to fold into a tone that is too dark.",
-	limits: `${COMMON} The tone then is more than planned by as much.`,
+	limits: `${COMMON} There is that much more of the tone then.`,
 	params: change(),
 	answer: { text: "undosed mix to fold in", unit: "mass" },
 	example: {

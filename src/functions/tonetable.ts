@@ -4,7 +4,7 @@ import type { Tone } from "../calc/tones";
 import { list, number, share, table, text } from "./arguments";
 
 export const TONES = table(
-	"One row per tone: name, share of the batch, then a dose of each pigment",
+	"One row per tone, e.g. A2:D6: name, share of the batch, then a dose of each pigment",
 	{
 		name: text("Name of the tone, e.g. warm gray"),
 		share: number("Share of the batch, or any weight, e.g. 60%", { min: 0 }),
@@ -13,7 +13,7 @@ export const TONES = table(
 );
 
 export const PIGMENTS = list(
-	text("Names of the pigments, in the order of the dose columns"),
+	text("Names of the pigments in the order of the doses, e.g. C1:D1"),
 	{ alone: true, mayBeEmpty: true },
 );
 

@@ -50,7 +50,7 @@ export const MIX_TEMPERATURE = sheetFunction({
 		solid_temps: solidTemps(),
 		water_mass: mass("Mass of mix water without the ice, e.g. 20", { min: 0 }),
 		water_temp: waterTemp(),
-		ice_mass: mass("Mass of ice at 0 °C (32 °F)", { min: 0, blank: 0 }),
+		ice_mass: mass("Mass of ice at 0 °C (32 °F), e.g. 5", { min: 0, blank: 0 }),
 		units: units(),
 	},
 	answer: { text: "the mix temperature", unit: "temperature" },

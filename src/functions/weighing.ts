@@ -5,14 +5,14 @@ import { sheetFunction } from "./declare";
 export const DOSE_UNCERTAINTY = sheetFunction({
 	name: "DOSE_UNCERTAINTY",
 	group: "Tones",
-	summary: "How far off a dose may be for the divisions of the scales alone.",
+	summary: "How far off a dose may be by the divisions of the scales alone.",
 	limits:
 		"Relative standard uncertainty (k = 1; double it for about 95%). Of the scales' divisions only: not their calibration, drift or what sticks to a tool.",
 	params: {
-		pigment_grams: pigment("Pigment to weigh, in grams, e.g. 20"),
-		pigment_division: pigment("Division of the gram scale, e.g. 1"),
+		pigment_grams: pigment("Pigment to weigh, e.g. 20"),
+		pigment_division: pigment("Division of the gram scale, e.g. 0.1"),
 		mass: mass("Mix that is dosed, e.g. 10"),
-		mass_division: mass("Division of the mix scale, e.g. 1"),
+		mass_division: mass("Division of the mix scale, e.g. 0.02"),
 		weighings: number("Weighings that the mix is a difference of, e.g. 2", {
 			blank: 1,
 			min: 1,

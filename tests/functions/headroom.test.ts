@@ -4,7 +4,7 @@ import { PIGMENT_HEADROOM } from "../../src/functions/headroom";
 import { close } from "./close";
 
 describe("PIGMENT_HEADROOM", () => {
-	test("a row a tone; only pigments in it count; blank is 10%; over is negative", () => {
+	test("one row per tone; only pigments in it count; blank is 10%; over is negative", () => {
 		close(
 			callFunction(PIGMENT_HEADROOM, [
 				[

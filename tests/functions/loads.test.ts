@@ -72,7 +72,7 @@ describe("RESCALE_BATCH", () => {
 		).toEqual([[50 * 1.1], [""], [40 * 1.1], [10 * 1.1], [0]]);
 	});
 
-	test("leaves the plan where nothing is over it, and a row a row", () => {
+	test("leaves the plan where nothing is over it, and a row stays a row", () => {
 		expect(callFunction(RESCALE_BATCH, [[[50, 40]], [[49, ""]]])).toEqual([
 			[50, 40],
 		]);

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { InputError } from "../../src/calc/errors";
 import { callFunction } from "../../src/functions/call";
 import {
+	PIECE_SIZE,
 	PIECE_TAKEOFF,
 	POLYGON_AREA,
 	SLAB_VOLUME,
@@ -123,7 +124,7 @@ const takeoff = (pieces: unknown, cutouts?: unknown, units?: unknown) =>
 	callFunction(PIECE_TAKEOFF, [pieces, cutouts, units]);
 
 describe("PIECE_TAKEOFF", () => {
-	test("a row a piece; a blank row inside stays blank", () => {
+	test("one row per piece; a blank row inside stays blank", () => {
 		const blank = Array(11).fill("");
 		const bench = ["Bench", 1, "Rectangle ", 1000, 400, B, B, 50, B, B, B];
 		close(takeoff([ISLAND, blank, bench, blank]), [
@@ -260,5 +261,47 @@ describe("PIECE_TAKEOFF", () => {
 			() => takeoff([top], "", "us"),
 			"row 1: thickness must be below C (1 in), got 1.5 in",
 		);
+	});
+});
+
+describe("PIECE_SIZE", () => {
+	const size = (piece: readonly unknown[], units = "metric") =>
+		callFunction(PIECE_SIZE, [[piece], units]);
+	test.each<[string, unknown[], unknown[]]>([
+		["the longer of A and B", ISLAND, [2000, ""]],
+		[
+			"a notch is no side",
+			[...ISLAND.slice(0, 2), "L", 900, 700, 800, 500, 40],
+			[900, ""],
+		],
+		[
+			"a basin's height counts",
+			["Trough", 1, "basin", 500, 400, 620, B, 25],
+			[620, ""],
+		],
+		["a tube's too", ["Pot", 1, "tube", 300, B, 450, B, 25], [450, ""]],
+		[
+			"nobody knows an area's",
+			["Free", 1, "area", 1.5, 5000, B, B, 40],
+			["", ""],
+		],
+		// 60 mm below the slab and its 40 mm.
+		[
+			"a drop edge is seen with the slab",
+			[...ISLAND.slice(0, 8), 60, 2000],
+			[2000, 100],
+		],
+		[
+			"as thick as it may be itself",
+			[...ISLAND.slice(0, 8), 60, 2000, 20],
+			[2000, 100],
+		],
+	])("%s", (_, piece, expected) => {
+		close(size(piece), [expected]);
+	});
+
+	test("in inches: 8 ft, and 3 in below 1 1/2 in", () => {
+		const top = ["Top", 1, "rectangle", `8'`, `2'`, B, B, "1 1/2", 3, 96];
+		close(size(top, "us"), [[96, 4.5]]);
 	});
 });

@@ -76,7 +76,7 @@ describe("the table of tones", () => {
 });
 
 describe("TONE_WEIGHTS", () => {
-	test("a row a tone, beside it, blank rows kept", () => {
+	test("one row per tone, beside it, blank rows kept", () => {
 		close(
 			callFunction(TONE_WEIGHTS, [
 				[
