@@ -1,5 +1,11 @@
 import { readFileSync } from "node:fs";
-import { type AnyNode, type CallExpression, type Property, parse } from "acorn";
+import {
+	type AnyNode,
+	type CallExpression,
+	type Identifier,
+	type Property,
+	parse,
+} from "acorn";
 import { type Plugin, transformSync } from "esbuild";
 import { everyNode } from "./gates/tree";
 
@@ -50,15 +56,24 @@ const isText = (node: AnyNode): boolean =>
 	node.type === "TemplateLiteral" ||
 	(node.type === "Literal" && typeof node.value === "string");
 
-/** Names that a module has of the declaring one: `mass`, `share`, `table` … */
+/** Names in a module of what declares an argument: `mass`, `share`, `table` …, and functions of its own that take a help. */
 const declaring = (nodes: readonly AnyNode[]): Set<string> =>
 	new Set(
-		nodes.flatMap((node) =>
-			node.type === "ImportDeclaration" && node.source.value === "./arguments"
-				? node.specifiers.map(({ local }) => local.name)
-				: [],
-		),
+		nodes.flatMap((node) => {
+			if (node.type === "ImportDeclaration")
+				return node.source.value === "./arguments"
+					? node.specifiers.map(({ local }) => local.name)
+					: [];
+			return node.type === "VariableDeclarator" && takesHelp(node.init)
+				? [(node.id as Identifier).name]
+				: [];
+		}),
 	);
+
+const takesHelp = (node: AnyNode | null | undefined): boolean =>
+	node?.type === "ArrowFunctionExpression" &&
+	node.params[0]?.type === "Identifier" &&
+	node.params[0].name === "help";
 
 /** The helps of arguments, but for the one that names the columns of `more` in an error. */
 function helps(nodes: readonly AnyNode[]): Edit[] {

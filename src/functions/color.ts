@@ -9,11 +9,11 @@ import { swatchRows } from "./swatchrows";
 
 const TYPED = `e.g. #b5a99a, or "52.1, 8.0, 14.2": L*, a*, b* as measured (D65, 2°)`;
 
-const color = (what: string) => custom(`${what}, ${TYPED}`, colorIn);
+const color = (help: string) => custom(`${help}, ${TYPED}`, colorIn);
 
-const swatches = (columns: string) => ({
+const swatches = (help: string) => ({
 	doses: table(
-		`The studio's swatches, e.g. A2:A9: ${columns}, 0 where undosed`,
+		`The studio's swatches, e.g. A2:A9: ${help}, 0 where undosed`,
 		{},
 		{ more: share("dose", { blank: 0 }), alone: true },
 	),

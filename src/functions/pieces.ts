@@ -27,7 +27,7 @@ const FACE_OR_LENGTH = custom(
 	{ optional: true },
 );
 
-export const dimension = (help: string) => length(help, { optional: true });
+const dimension = (help: string) => length(help, { optional: true });
 
 /** What a person knows of a piece. */
 export const PIECES = table(

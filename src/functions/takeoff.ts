@@ -18,7 +18,7 @@ import {
 } from "./arguments";
 import { plain } from "./cells";
 import { sheetFunction } from "./declare";
-import { dimension, PIECES, pieceOf } from "./pieces";
+import { PIECES, pieceOf } from "./pieces";
 import { fromSi, type UnitSystem, unitName } from "./units";
 
 export const SLAB_VOLUME = sheetFunction({
@@ -104,7 +104,7 @@ export const PIECE_TAKEOFF = sheetFunction({
 				count: number("How many in each piece", { min: 1, whole: true }),
 				shape: word(CUTOUT_SHAPES, "Shape"),
 				a: length("A: first dimension, or the diameter"),
-				b: dimension("B: second dimension"),
+				b: length("B: second dimension", { optional: true }),
 			},
 			{ alone: true, optional: true },
 		),

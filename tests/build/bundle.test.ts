@@ -175,4 +175,16 @@ describe("a declaration in the script", () => {
 			'import { mass, word, table, text } from "./arguments"; import { said } from "./other"; export const a = mass("", { blank: 1 }); export const b = word(["x"], "", { blank: "x" }); export const c = table("", { name: text("") }, { more: mass("dose", {}) }); export const d = said("kept");',
 		);
 	});
+
+	test("loses the help given to a function of its own that takes one", () => {
+		expect(
+			left(`
+			import { text } from "./arguments";
+			const typed = (help: string) => text(help, { blank: "" });
+			const kept = (name: string) => name;
+			export const a = [typed("Help"), kept("kept")];`),
+		).toBe(
+			'import { text } from "./arguments"; const typed = (help) => text(help, { blank: "" }); const kept = (name) => name; export const a = [typed(""), kept("kept")];',
+		);
+	});
 });
