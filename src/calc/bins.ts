@@ -7,11 +7,7 @@ import {
 	TINY,
 } from "./filling";
 import type { Kind } from "./halves";
-
-/** Fits = up to the limit and this much of it. */
-const ROUNDING = 1e-9;
-
-export const withRounding = (limit: number): number => limit * (1 + ROUNDING);
+import { withRounding } from "./rounding";
 
 /** What one bin costs beside the sums looked at. */
 const BIN_EFFORT = 50;

@@ -1,4 +1,5 @@
 /** What the job's tabs need beside the trade's own arithmetic: castings one by one, and a number for a plan. */
+import { sum } from "./sum";
 import type { Tone } from "./tones";
 
 /** Each casting of a job, a piece repeated as often as it is poured. */
@@ -21,20 +22,19 @@ interface PlanMix {
  * mix, where one is given.
  *
  * Two plans share a number once in 9000; it is for noticing a change, not for proving that there is none.
- * Hash: FNV-1a, 32 bit (Fowler, Noll, Vo; offset 2166136261, prime 16777619).
  */
 export function planNumber(
 	tones: readonly Tone[],
 	pigments: readonly string[],
 	{ parts, binderShare }: PlanMix = { parts: [], binderShare: undefined },
 ): number {
-	const total = tones.reduce((sum, { share }) => sum + share, 0);
+	const total = sum(tones.map(({ share }) => share));
 	const rows = tones.map(({ name, share, doses }) => [
 		name.toLowerCase(),
 		(share / total).toPrecision(9),
 		...doses.map((dose) => dose.toPrecision(9)),
 	]);
-	const all = parts.reduce((sum, part) => sum + part, 0);
+	const all = sum(parts);
 	const mix = [
 		...parts.map((part) => part / all),
 		...(binderShare === undefined ? [] : [binderShare]),
@@ -44,8 +44,17 @@ export function planNumber(
 		pigments.map((name) => name.toLowerCase()),
 		...(mix.length > 0 ? [mix] : []),
 	]);
+	return 1000 + (fnv1a(text) % 9000);
+}
+
+/**
+ * Hash of a text, 32 bit.
+ *
+ * @source FNV-1a (Fowler, Noll, Vo), offset 2166136261, prime 16777619; of characters, where it is of bytes.
+ */
+function fnv1a(text: string): number {
 	let hash = 2166136261;
 	for (let i = 0; i < text.length; i++)
 		hash = Math.imul(hash ^ text.charCodeAt(i), 16777619);
-	return 1000 + ((hash >>> 0) % 9000);
+	return hash >>> 0;
 }

@@ -1,6 +1,7 @@
 /** The fewest vessels for cumulative dosing: a minimum cover of the tones by chains under "every dose ≤". */
 import { type Order, orderOf, width } from "./order";
-import { sum, type Tone } from "./tones";
+import { sum } from "./sum";
+import type { Tone } from "./tones";
 
 /** Shares nearer than this are equal, and so are sums of them. */
 const SAME_SHARE = 1e-9;

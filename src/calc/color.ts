@@ -6,6 +6,7 @@ import {
 	convertXyz65ToLab65,
 } from "culori/fn";
 import { InputError } from "./errors";
+import { sum } from "./sum";
 
 export { ciede2000 as colorDifference } from "./ciede2000";
 
@@ -65,7 +66,7 @@ export function labOfChannels([x, y, z]: Channels): Lab {
  * @throws InputError when every share is 0.
  */
 export function farColor(areas: readonly { lab: Lab; share: number }[]): Lab {
-	const whole = areas.reduce((sum, { share }) => sum + share, 0);
+	const whole = sum(areas.map(({ share }) => share));
 	if (whole <= 0)
 		throw new InputError(
 			"shares must be above 0 for at least one color, got 0",
@@ -74,6 +75,6 @@ export function farColor(areas: readonly { lab: Lab; share: number }[]): Lab {
 		channelsOf(lab).map((channel) => (channel * share) / whole),
 	);
 	const mean = (channel: number) =>
-		light.reduce((sum, each) => sum + (each[channel] ?? 0), 0);
+		sum(light.map((each) => each[channel] ?? 0));
 	return labOfChannels([mean(0), mean(1), mean(2)]);
 }

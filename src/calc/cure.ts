@@ -1,5 +1,5 @@
 /** Maturity, strength against age, and how temperature changes the time there is. */
-import { InputError } from "./errors";
+import { InputError, percent } from "./errors";
 import { kelvin } from "./temperature";
 
 export interface Interval {
@@ -76,13 +76,10 @@ export function ageDays(share: number, cement: Cement): number {
 	const left = 1 - Math.log(share) / s;
 	if (left <= 0)
 		throw new InputError(
-			`share must be below ${percent(Math.exp(s))}, which ${cement} cement never reaches by this formula, got ${percent(share)}`,
+			`share must be below ${percent(Math.exp(s), 4)}, which ${cement} cement never reaches by this formula, got ${percent(share, 4)}`,
 		);
 	return 28 / left ** 2;
 }
-
-const percent = (share: number): string =>
-	`${Number((share * 100).toPrecision(4))}%`;
 
 /** Q of the trial: ASTM C1074's 5000 K for Type I cement. */
 const WORKING_Q_K = 5000;

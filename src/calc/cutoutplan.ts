@@ -1,6 +1,7 @@
 /** Where cutouts are drawn: their places are not known, so they stand evenly along the middle of the piece. */
 import type { PieceCutout } from "./cutouts";
 import type { Box } from "./silhouette";
+import { sum } from "./sum";
 
 export type PlanCutout = Pick<PieceCutout, "count" | "shape" | "aM" | "bM">;
 
@@ -50,7 +51,7 @@ function rowIn(box: Box, holes: readonly Hole[]) {
 	const lying = width(box) >= height(box);
 	const row = holes.map((hole) => laid(box, hole));
 	const lengthOf = (hole: Hole) => (lying ? hole.widthM : hole.heightM);
-	const taken = row.reduce((sum, hole) => sum + lengthOf(hole), 0);
+	const taken = sum(row.map(lengthOf));
 	const free = (lying ? width(box) : height(box)) - taken;
 	const gap = free / (row.length + 1);
 	let end = lying ? box.left : box.top;

@@ -1,6 +1,7 @@
 /** Openings cast into a piece. */
 import { at, InputError, quoted } from "./errors";
 import { ovalAreaM2, ovalEdgeM } from "./oval";
+import { withRounding } from "./rounding";
 import type { LengthText, Outline } from "./shapes";
 
 export const CUTOUT_SHAPES = ["rectangle", "round", "oval"] as const;
@@ -61,8 +62,7 @@ function checkFit(
 			`piece ${quoted(piece)} is a tube, which takes no cutouts`,
 		);
 	if (fits === undefined) return;
-	// The last bits of a conversion from inches are no reason to refuse.
-	const within = (inner: number, outer: number) => inner <= outer * (1 + 1e-9);
+	const within = (inner: number, outer: number) => inner <= withRounding(outer);
 	const [roomA, roomB] = fits;
 	const fit =
 		(within(aM, roomA) && within(bM, roomB)) ||

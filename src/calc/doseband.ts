@@ -3,7 +3,7 @@ import { colorDifference, type Lab } from "./color";
 import { normal } from "./noise";
 import { type Fit, fitted, fittedColor, type Swatch } from "./swatches";
 
-/** Standard uncertainty of a color measured on a few spots, in L*, a* and b*. */
+/** Standard uncertainty of a color measured on a few spots, in L*, a* and b*: assumed, no source; the help names it. */
 const READING: Lab = { l: 0.4, a: 0.28, b: 0.28 };
 const DRAWS = 200;
 /** Doses looked at for one draw; a power of two. */
@@ -59,6 +59,7 @@ export function spread(draws: readonly Draw[], color: Lab): [number, number] {
 			}),
 		)
 		.sort((a, b) => a - b);
+	// One standard deviation of a normal distribution leaves 15.87% on each side.
 	const at = (share: number) =>
 		(found[Math.round(share * (found.length - 1))] ?? 0) / STEPS;
 	return [at(0.1587), at(0.8413)];

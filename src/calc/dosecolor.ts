@@ -1,13 +1,14 @@
 /** The dose that gives a color, and how well it is known. */
 import { colorDifference, type Lab } from "./color";
 import { drawn, STEPS, spread } from "./doseband";
-import { InputError } from "./errors";
+import { InputError, percent } from "./errors";
 import { type Fit, fitted, fittedColor, type Swatch } from "./swatches";
 
 /** Half of people do not accept a larger difference (Paravina et al. 2015; basis of ISO/TR 28642). */
 const ACCEPTED = 1.8;
 /** Half of people do not see a smaller one (the same). */
 const SEEN = 0.8;
+
 export interface DoseForColor {
 	dose: number;
 	/** CIEDE2000 between the color wanted and what the dose gives. */
@@ -34,9 +35,7 @@ export function doseFinder(
 		throw new InputError(
 			`doses: the weakest and the strongest swatch look alike (CIEDE2000 ${seen.toFixed(1)}), so that no dose can be told from a color`,
 		);
-	const guesses =
-		swatches.length === 2 ? [0, 4].map((guess) => fitted(swatches, guess)) : [];
-	const draws = drawn(swatches);
+	const bandOf = bands(swatches);
 	const doseAt = (u: number) => fit.weakest + u * (fit.strongest - fit.weakest);
 	return (color) => {
 		const { u, leftover } = nearestU(fit, color);
@@ -44,21 +43,26 @@ export function doseFinder(
 			throw new InputError(
 				`color is stronger than the strongest swatch, ${percent(fit.strongest)} (left over: CIEDE2000 ${leftover.toFixed(1)}): make a stronger one`,
 			);
+		const [low, high] = bandOf(color, u);
+		return { dose: doseAt(u), leftover, low: doseAt(low), high: doseAt(high) };
+	};
+}
+
+/** What tells how far around a share of the range the dose may be, inside the range. */
+function bands(
+	swatches: readonly Swatch[],
+): (color: Lab, u: number) => [low: number, high: number] {
+	const draws = drawn(swatches);
+	const guesses =
+		swatches.length === 2 ? [0, 4].map((guess) => fitted(swatches, guess)) : [];
+	return (color, u) => {
 		const [below, above] = spread(draws, color);
 		const others = guesses.map((guess) => nearestU(guess, color).u);
 		const low = Math.min(u, ...others) - Math.max(0, u - below);
 		const high = Math.max(u, ...others) + Math.max(0, above - u);
-		return {
-			dose: doseAt(u),
-			leftover,
-			low: doseAt(Math.max(0, low)),
-			high: doseAt(Math.min(1, high)),
-		};
+		return [Math.max(0, low), Math.min(1, high)];
 	};
 }
-
-const percent = (dose: number): string =>
-	`${Number((dose * 100).toPrecision(6))}%`;
 
 /** Where the fit comes nearest to a color, as a share of its range: a grid, then golden section around its best. */
 export function nearestU(

@@ -15,3 +15,7 @@ export function at<T>(place: string, work: () => T): T {
 /** A name or another typed text as an error shows it: on one line, cut where it would fill the sentence. */
 export const quoted = (name: string): string =>
 	`"${(name.length > 60 ? `${name.slice(0, 60)}…` : name).replace(/\s+/g, " ")}"`;
+
+/** A share as an error shows it, e.g. `4.5%`. */
+export const percent = (share: number, digits = 6): string =>
+	`${Number((share * 100).toPrecision(digits))}%`;

@@ -1,5 +1,8 @@
 /** The colors that tones should have, from those of the studio's swatches that speak of the same thing. */
 import { colorDifference, type Lab } from "./color";
+import { percent } from "./errors";
+import { withRounding } from "./rounding";
+import { sum } from "./sum";
 import { type SwatchRow, toneColors } from "./tonecolor";
 import type { Tone } from "./tones";
 
@@ -77,13 +80,10 @@ export function swatchesUsed(set: SwatchSet): string {
 		if (reason) reasons.set(reason, (reasons.get(reason) ?? 0) + 1);
 	}
 	const all = set.swatches.length;
-	const used = all - [...reasons.values()].reduce((a, b) => a + b, 0);
+	const used = all - sum([...reasons.values()]);
 	const left = [...reasons].map(([reason, count]) => `${count} ${reason}`);
 	return `${used} of ${all} swatches used${left.length ? `; left out: ${left.join(", ")}` : ""}`;
 }
-
-const percent = (dose: number): string =>
-	`${Number((dose * 100).toPrecision(4))}%`;
 
 /** Why the swatches do not tell a tone's color; undefined when they do. */
 function missingFor(
@@ -100,9 +100,9 @@ function missingFor(
 		const strongest = Math.max(...alone);
 		if (new Set(alone).size < 2)
 			return `two doses of ${name} alone are needed (undosed counts), there ${new Set(alone).size === 1 ? "is one" : "are none"}`;
-		if (dose > strongest * (1 + 1e-9))
-			return `past the strongest swatch of ${name}, ${percent(strongest)} of binder`;
-		if (dosed.length === 1 && dose < Math.min(...alone) * (1 - 1e-9))
+		if (dose > withRounding(strongest))
+			return `past the strongest swatch of ${name}, ${percent(strongest, 4)} of binder`;
+		if (dosed.length === 1 && withRounding(dose) < Math.min(...alone))
 			return "an undosed swatch is needed";
 	}
 	const undosed = rows.some((row) => row.doses.every((dose) => dose === 0));

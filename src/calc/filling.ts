@@ -53,8 +53,8 @@ export function* selections(
 	if (level === 0) {
 		// Every bin holds at most the fullest selection there is.
 		const fullest = Math.max(sums.most(limit), must + sums.most(room));
-		const free = (limit - fullest) * (others.length + 1);
-		if (free > spare + TINY * limit) return;
+		const unfilled = (limit - fullest) * (others.length + 1);
+		if (unfilled > spare + TINY * limit) return;
 	}
 	for (const selection of fullestFirst(question, sums, low, room)) {
 		const some = selection.counts();

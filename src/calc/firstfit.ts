@@ -1,6 +1,6 @@
 /** Loads by quick rules, for lists too long to try all, and as a start for shorter ones. */
-import { withRounding } from "./bins";
-import { sum } from "./tones";
+import { withRounding } from "./rounding";
+import { sum } from "./sum";
 
 interface Placed {
 	i: number;

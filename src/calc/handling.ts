@@ -1,10 +1,9 @@
 /** Carrying a piece, its own weight in bending, and what fluid mix does to a mold. */
 
+import { withRounding } from "./rounding";
+
 /** Standard gravity, exact. */
 const G_M_PER_S2 = 9.80665;
-
-/** The last bits of a multiplication are no reason for another person. */
-const SLACK = 1 + 1e-9;
 
 /** People who lift together, or the word for what they need instead. */
 export type Lifters = 1 | 2 | 3 | "lifting equipment";
@@ -17,9 +16,9 @@ export type Lifters = 1 | 2 | 3 | "lifting equipment";
  * @source HSE, Manual handling (L23), guidance on team handling.
  */
 export function peopleToLift(weight: number, onePersonLimit: number): Lifters {
-	if (weight <= onePersonLimit * SLACK) return 1;
-	if (weight <= ((2 * 2) / 3) * onePersonLimit * SLACK) return 2;
-	if (weight <= (3 / 2) * onePersonLimit * SLACK) return 3;
+	if (weight <= withRounding(onePersonLimit)) return 1;
+	if (weight <= withRounding(((2 * 2) / 3) * onePersonLimit)) return 2;
+	if (weight <= withRounding((3 / 2) * onePersonLimit)) return 3;
 	return "lifting equipment";
 }
 

@@ -1,4 +1,4 @@
-import { sum } from "./tones";
+import { sum } from "./sum";
 
 /** No pigment above 10% of cement, whatever its maker allows (ASTM C979/C979M, 1.4). */
 const HIGHEST = 0.1;

@@ -11,7 +11,7 @@ export interface Strength {
 	sigma: number;
 }
 
-/** Readings beyond these are taken as these: K/S has no meaning at 0 and 1. */
+/** Readings beyond these are taken as these: K/S has no meaning at 0 and 1. No source. */
 const DARKEST = 0.002;
 const LIGHTEST = 0.999;
 

@@ -1,8 +1,9 @@
 /** Castings in mixer loads, as they are told to a person. */
-import { withRounding } from "./bins";
+
 import { InputError, quoted } from "./errors";
+import { withRounding } from "./rounding";
 import { sharedLoads } from "./sharing";
-import { sum } from "./tones";
+import { sum } from "./sum";
 
 export interface Casting {
 	name: string;

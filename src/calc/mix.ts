@@ -1,5 +1,6 @@
 /** Batches, fresh density, binder and water of a mix given by parts of mass. */
 import { InputError } from "./errors";
+import { sum } from "./sum";
 
 /** ACI 211.1 counts water at 1000 kg/m³ (62.4 lb/ft³). */
 const WATER_KG_PER_M3 = 1000;
@@ -13,9 +14,6 @@ export const batchKg = (batch: {
 	densityKgPerM3: number;
 	waste: number;
 }): number => batch.volumeM3 * batch.densityKgPerM3 * (1 + batch.waste);
-
-const sum = (values: readonly number[]): number =>
-	values.reduce((total, value) => total + value, 0);
 
 /** @throws InputError when there are no parts or all of them are 0. */
 function totalParts(parts: readonly number[]): number {

@@ -1,5 +1,6 @@
 /** Packs, prices and amounts that add up. */
 import { InputError } from "./errors";
+import { sum } from "./sum";
 
 /**
  * Whole packs to buy: max(0, ⌈(needed − on hand) / pack − 10⁻⁹⌉).
@@ -48,7 +49,7 @@ export function splitAmounts(
 	shares: readonly number[],
 	decimals: number,
 ): number[] {
-	const weight = shares.reduce((sum, share) => sum + share, 0);
+	const weight = sum(shares);
 	if (weight <= 0) throw new InputError("shares must not all be 0");
 	const units = wholeUnits(total, decimals);
 	if (units > MOST_UNITS)
@@ -65,7 +66,7 @@ export function splitAmounts(
 /** Each exact part rounded down or up, so that the sum is `units`. */
 function wholeParts(units: number, exact: readonly number[]): number[] {
 	const parts = exact.map(Math.floor);
-	const left = units - parts.reduce((sum, part) => sum + part, 0);
+	const left = units - sum(parts);
 	// Equal remainders differ in their last bits; rounded, they are ties again.
 	const remainders = exact.map(
 		(value, index) => Math.round((value - (parts[index] ?? 0)) * 1e9) / 1e9,

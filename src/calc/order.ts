@@ -1,5 +1,6 @@
 /** Which tone can be made from which by adding pigment, and how many cannot be made from one another. */
-import { sum, type Tone } from "./tones";
+import { sum } from "./sum";
+import type { Tone } from "./tones";
 
 /** Doses nearer than this are one dose. */
 export const SAME_DOSE = 1e-12;

@@ -1,6 +1,8 @@
 /** The amounts of a pull-off plan, which follow from what was weighed. */
+import { withRounding } from "./rounding";
 import type { Step, Vessel } from "./steps";
-import { type Dosing, sum, type Tone } from "./tones";
+import { sum } from "./sum";
+import type { Dosing, Tone } from "./tones";
 
 /** What is in a vessel. */
 interface Contents {
@@ -39,10 +41,6 @@ export type Refused = (problem: {
 
 /** Off by more than this is remarked. */
 const WORTH_A_REMARK = 0.01;
-/** 909 g in place of 900 g is 1%, whatever the last bits say. */
-const ROUNDING = 1e-9;
-/** A typed value this much above what is there is that value, rounded. */
-const SAME_MASS = 1e-9;
 
 export interface Plan extends Dosing {
 	tones: readonly Tone[];
@@ -87,17 +85,9 @@ function planRow(
 ): PlanRow {
 	const amountKg = amountOf(plan, step, from);
 	const doneKg = weighedOr(plan, step, row, from, amountKg);
-	const keptKg = from.undosedKg;
-	if (step.kind === "add") {
-		const binderKg = plan.binderShare * from.undosedKg;
-		const dose = from.doses[step.pigment] ?? 0;
-		if (binderKg > 0) from.doses[step.pigment] = dose + doneKg / binderKg;
-	} else if (step.kind !== "keep") {
-		const pulledKg = Math.min(keptKg, doneKg / onScale(plan, from));
-		from.undosedKg -= pulledKg;
-		if (to) to.undosedKg += pulledKg;
-	}
-	const toneKg = step.kind === "keep" ? keptKg : keptKg - from.undosedKg;
+	const leftKg = from.undosedKg;
+	take(plan, step, doneKg, from, to);
+	const toneKg = step.kind === "keep" ? leftKg : leftKg - from.undosedKg;
 	const tone = "tone" in step ? plan.tones[step.tone] : undefined;
 	const misses = tone ? missesOf(tone, from) : [];
 	const excess = Math.max(0, ...misses.map((miss) => miss.excess));
@@ -109,6 +99,26 @@ function planRow(
 		misses,
 		bringsBackKg: toneKg * excess,
 	};
+}
+
+/** Takes a step: pigment goes into its vessel, or mix out of it and, where it is kept apart, into another. */
+function take(
+	plan: Plan,
+	step: Step,
+	doneKg: number,
+	from: Contents,
+	to: Contents | undefined,
+): void {
+	if (step.kind === "keep") return;
+	if (step.kind === "add") {
+		const binderKg = plan.binderShare * from.undosedKg;
+		const dose = from.doses[step.pigment] ?? 0;
+		if (binderKg > 0) from.doses[step.pigment] = dose + doneKg / binderKg;
+		return;
+	}
+	const pulledKg = Math.min(from.undosedKg, doneKg / onScale(plan, from));
+	from.undosedKg -= pulledKg;
+	if (to) to.undosedKg += pulledKg;
 }
 
 /** What the scale shows for each unit of undosed mix in the vessel. */
@@ -137,8 +147,8 @@ function weighedOr(
 	const most = {
 		add: thereKg > 0 ? Number.POSITIVE_INFINITY : 0,
 		keep: Number.POSITIVE_INFINITY,
-		fill: thereKg * (1 + SAME_MASS),
-		"pull off": thereKg * (1 + SAME_MASS),
+		fill: withRounding(thereKg),
+		"pull off": withRounding(thereKg),
 	};
 	if (typedKg >= 0 && typedKg <= most[step.kind]) return typedKg;
 	throw plan.refused({ row, typedKg, step, thereKg });
@@ -148,7 +158,7 @@ function missesOf({ doses }: Tone, { doses: reached }: Contents): Miss[] {
 	return doses.flatMap((dose, pigment) => {
 		if (dose === 0) return [];
 		const excess = (reached[pigment] ?? 0) / dose - 1;
-		return Math.abs(excess) > WORTH_A_REMARK + ROUNDING
+		return Math.abs(excess) > withRounding(WORTH_A_REMARK)
 			? [{ pigment, excess }]
 			: [];
 	});

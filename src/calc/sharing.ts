@@ -1,10 +1,11 @@
 /** Which castings share a load: the fewest loads, then the lightest heaviest, then list order. */
-import { packing, withRounding } from "./bins";
+import { packing } from "./bins";
 import type { Effort } from "./filling";
 import { bestKnown, evened, heaviest, loadsIn } from "./firstfit";
 import type { Kind } from "./halves";
+import { withRounding } from "./rounding";
 import { sumsOf } from "./subsets";
-import { sum } from "./tones";
+import { sum } from "./sum";
 
 /**
  * Sums looked at for each of three questions: how many loads, how heavy, in which order. About half a second at most.

@@ -1,7 +1,8 @@
 /** The steps of a pull-off plan: which never change, whatever is weighed. */
 import { vesselChains } from "./chains";
 import { oneDose } from "./order";
-import { batchShares, sum, type Tone } from "./tones";
+import { sum } from "./sum";
+import { batchShares, type Tone } from "./tones";
 
 /** 0 is the mixer, 1 bucket A and so on. */
 export type Vessel = number;

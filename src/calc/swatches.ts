@@ -6,6 +6,7 @@ import {
 	reflectanceOf,
 	type Strength,
 } from "./kubelka";
+import { sum } from "./sum";
 
 /** One dose of one pigment, its color the mean of its swatches. */
 export interface Swatch {
@@ -81,9 +82,9 @@ interface Channel {
 	points: readonly Point[];
 }
 
-/** Of a reading, in L*. */
+/** Of a reading, in L*: no source. */
 const NOISE = 0.5;
-/** How strongly the channels' saturation is tied together. */
+/** How strongly the channels' saturation is tied together: tried on the ladders of tests/calc, no source. */
 const TIE = 0.3;
 const LN_SIGMAS = Array.from(
 	{ length: 60 },
@@ -141,7 +142,7 @@ function tied(channels: readonly Channel[]): Strength[] {
 	let best = { miss: Number.POSITIVE_INFINITY, places: [] as number[] };
 	for (const ties of TIES) {
 		const nearest = misses.map((each) => least(each, ties));
-		const miss = nearest.reduce((sum, each) => sum + each.miss, 0);
+		const miss = sum(nearest.map((each) => each.miss));
 		if (miss < best.miss)
 			best = { miss, places: nearest.map(({ place }) => place) };
 	}

@@ -1,6 +1,7 @@
 /** Areas, edges and volumes of the pieces of a job. */
 import { cutoutTotals, type PieceCutout } from "./cutouts";
 import { at, InputError, quoted } from "./errors";
+import { withRounding } from "./rounding";
 import {
 	type Dimensions,
 	type LengthText,
@@ -98,7 +99,7 @@ function sizesOf(
 ): PieceSizes {
 	const { row, quantity, thicknessM } = piece;
 	const cut = cutoutTotals(cutouts, outline, lengthText);
-	if (cut.areaM2 >= outline.cuttableM2 * (1 - 1e-9) && cutouts.length > 0)
+	if (withRounding(cut.areaM2) >= outline.cuttableM2 && cutouts.length > 0)
 		throw new InputError(
 			`row ${row}: the cutouts together leave nothing of the ${piece.shape === "basin" ? "floor" : "face"}`,
 		);

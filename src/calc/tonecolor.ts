@@ -1,7 +1,9 @@
 /** The color of a tone, from a table of swatches in which each pigment has a column of doses. */
 import type { Lab } from "./color";
-import { InputError } from "./errors";
+import { InputError, percent } from "./errors";
 import { absorptions, mixedColor } from "./kubelka";
+import { withRounding } from "./rounding";
+import { sum } from "./sum";
 import { type Fit, fitted, type Swatch, shareOfRange } from "./swatches";
 
 export interface SwatchRow {
@@ -10,12 +12,8 @@ export interface SwatchRow {
 	lab: Lab;
 }
 
-const percent = (dose: number): string =>
-	`${Number((dose * 100).toPrecision(6))}%`;
-
 const mean = (labs: readonly Lab[]): Lab => {
-	const of = (key: keyof Lab) =>
-		labs.reduce((sum, lab) => sum + lab[key], 0) / labs.length;
+	const of = (key: keyof Lab) => sum(labs.map((lab) => lab[key])) / labs.length;
 	return { l: of("l"), a: of("a"), b: of("b") };
 };
 
@@ -85,11 +83,11 @@ export function toneColors(
 
 function refuseOutside(fit: Fit, dose: number, pigment: number): void {
 	const of = `swatch of the pigment in column ${pigment + 1}`;
-	if (dose > fit.strongest * (1 + 1e-9))
+	if (dose > withRounding(fit.strongest))
 		throw new InputError(
 			`dose must be at most ${percent(fit.strongest)}, the strongest ${of}, got ${percent(dose)}`,
 		);
-	if (dose < fit.weakest * (1 - 1e-9))
+	if (withRounding(dose) < fit.weakest)
 		throw new InputError(
 			`dose must be at least ${percent(fit.weakest)}, the weakest ${of}, got ${percent(dose)}: an undosed swatch would do`,
 		);

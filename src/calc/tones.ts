@@ -1,5 +1,6 @@
 /** Pigment dosing. A dose is dry pigment as a share of binder; undosed mix is mix before pigment. */
-import { InputError } from "./errors";
+import { InputError, percent } from "./errors";
+import { sum } from "./sum";
 
 export interface Tone {
 	name: string;
@@ -15,9 +16,6 @@ export interface Dosing {
 	/** Binder in the undosed mix. */
 	binderShare: number;
 }
-
-export const sum = (numbers: readonly number[]): number =>
-	numbers.reduce((total, each) => total + each, 0);
 
 /** Dry pigment, kg: undosed mix × binder share × dose. */
 export const pigmentKg = ({
@@ -83,9 +81,6 @@ interface Change extends Dosing {
 	doseNow: number;
 	doseWanted: number;
 }
-
-const percent = (share: number): string =>
-	`${Number((share * 100).toPrecision(6))}%`;
 
 function wantedAboveZero(doseWanted: number): void {
 	if (doseWanted <= 0)

@@ -3,7 +3,7 @@ import type { PlanCutout } from "./cutoutplan";
 import { InputError } from "./errors";
 import type { Dimensions } from "./shapes";
 import { type Silhouette, silhouetteOf } from "./silhouette";
-import { sum } from "./tones";
+import { sum } from "./sum";
 import { veinField } from "./veinfield";
 
 export interface VeinedPiece {

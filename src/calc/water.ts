@@ -1,5 +1,7 @@
 /** Temperature of fresh mix, and what mix water or ice must bring. */
 import { InputError } from "./errors";
+import { withRounding } from "./rounding";
+import { sum } from "./sum";
 import { temperatureText } from "./temperature";
 
 /** Approximate specific heat of dry ingredients over that of water (ACI 305R; Neville). */
@@ -19,13 +21,13 @@ export interface Solid {
 /** Heat of the solids and what warms them by a degree, counted in kg of water. */
 function solidHeat(solids: readonly Solid[]): { heat: number; kg: number } {
 	if (solids.length === 0) throw new InputError("solid_masses is blank");
-	return solids.reduce(
-		(sum, { massKg, temperatureC }) => ({
-			heat: sum.heat + SOLID_OVER_WATER * massKg * temperatureC,
-			kg: sum.kg + SOLID_OVER_WATER * massKg,
-		}),
-		{ heat: 0, kg: 0 },
-	);
+	const masses = solids.map(({ massKg }) => SOLID_OVER_WATER * massKg);
+	return {
+		heat: sum(
+			solids.map(({ temperatureC }, i) => (masses[i] ?? 0) * temperatureC),
+		),
+		kg: sum(masses),
+	};
 }
 
 /**
@@ -102,7 +104,7 @@ export function iceKg({
 	const tooWarm =
 		solid.heat + waterKg * waterC - targetC * (solid.kg + waterKg);
 	const ice = Math.max(0, tooWarm / (waterC + ICE_KCAL_PER_KG));
-	if (ice > waterKg * (1 + 1e-9))
+	if (ice > withRounding(waterKg))
 		throw new InputError(
 			`target cannot be reached: it would take ${Math.round((ice / waterKg) * 100)}% of the mix water as ice, and 100% is all there is: cool the solids`,
 		);

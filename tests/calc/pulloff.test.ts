@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { vesselChains } from "../../src/calc/chains";
 import { type PlanRow, pullOffRows } from "../../src/calc/pulloff";
 import { pullOffSteps, type Step } from "../../src/calc/steps";
-import { sum, type Tone } from "../../src/calc/tones";
+import { sum } from "../../src/calc/sum";
+import type { Tone } from "../../src/calc/tones";
 
 /** Few distinct values, so that tones are often comparable, equal, or of equal share. */
 const tonesOf = (most: number) =>

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { sum } from "../../src/calc/sum";
 import {
 	dosedKg,
 	mixToLightenKg,
 	pigmentToDeepenKg,
-	sum,
 	toneWeights,
 } from "../../src/calc/tones";
 
