@@ -72,8 +72,8 @@ const HUGE = sheetFunction({
 	...shared,
 	name: "HUGE",
 	params: { mass: mass("Mass") },
-	answer: { text: "square" },
-	compute: ({ mass }) => mass * mass,
+	answer: { text: "fourth power" },
+	compute: ({ mass }) => mass ** 4,
 });
 
 const refuses = (work: () => unknown, sentence: string) => {
@@ -170,7 +170,15 @@ describe("scalars and columns", () => {
 		refuses(() => callFunction(SCALED, args), sentence);
 	});
 	test("numbers too large to calculate with are a sentence, not Infinity", () => {
-		refuses(() => callFunction(HUGE, [1e300]), "too large");
+		refuses(
+			() => callFunction(HUGE, [1e300]),
+			"mass is too large to calculate with, got 1e+300",
+		);
+		// (10⁹⁰)⁴ is more than a number can hold, 1.8 × 10³⁰⁸.
+		refuses(
+			() => callFunction(HUGE, [1e90]),
+			"these numbers are too large or too small to calculate with",
+		);
 	});
 });
 
@@ -240,6 +248,18 @@ describe("tables", () => {
 				]),
 			'row 2: shape must be one of round, oval, L, got "circle"',
 		);
+	});
+	test.each([
+		[true, "TRUE"],
+		[new Date(2026, 2, 4), "a date"],
+	])("%s is no name", (cell, words) => {
+		refuses(
+			() => callFunction(PIECES, [[[cell, "round"]]]),
+			`row 1: name must be text, got ${words}`,
+		);
+	});
+	test("a number is a name", () => {
+		expect(callFunction(PIECES, [[[7, "round"]]])).toEqual([[1, ""]]);
 	});
 	test("columns are named as a person reads them", () => {
 		refuses(
