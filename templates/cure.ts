@@ -1,6 +1,8 @@
 import type { Tab } from "../src/template/plan";
 import { calendarBlocks } from "./cure-calendar";
-import { dryingBlocks, finishBlocks, practiceBlocks } from "./cure-finish";
+import { dryingBlocks } from "./cure-drying";
+import { finishBlocks } from "./cure-finish";
+import { practiceBlocks } from "./cure-practice";
 import { strengthBlocks } from "./cure-strength";
 
 /** From the pour to delivery. */

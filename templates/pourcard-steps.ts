@@ -1,115 +1,9 @@
 import type { Block } from "../src/template/plan";
 import { whileIntact } from "./intact";
-import { CARD, ofLoad } from "./pourcard-weigh";
-import { POUR_FORMATS } from "./pourlog";
+import { CARD, ofLoad, WEIGHED } from "./pourcard-weigh";
 
-const LOAD_COLUMNS = ["E", "F", "G", "H", "I", "J", "K", "L"];
-
-/** A time of day as a share of it, from `9:40` as typed or as a time. */
-const time = (cell: string) =>
-	`IF(${cell}="";"";IF(ISNUMBER(${cell});MOD(${cell};1);IFERROR(TIMEVALUE(${cell});"Look: type times like 9:40")))`;
-
-/** `9:40` of a share of a day, past midnight too. */
-const clock = (share: string) =>
-	`INT(MOD(ROUND((${share})*1440;0);1440)/60)&":"&RIGHT("0"&MOD(ROUND((${share})*1440;0);60);2)`;
-
-const minutesFrom = (from: string, to: string) =>
-	`ROUND(MOD(${to}-${from};1)*1440;0)`;
-
-const typed = ofLoad("65:100");
-
-/** Fresh tests, time, and the steps that dose the tones. */
+/** The steps that pull tones off and dose them, and what was weighed at each. */
 export const stepBlocks: readonly Block[] = [
-	{ at: "A44", look: "total", rows: [["Fresh tests and times"]] },
-	{
-		at: "B45",
-		look: "label",
-		rows: [
-			["Spread, {length}"],
-			["Mix temperature, {temperature}"],
-			["Air temperature, {temperature}"],
-			["Water in, at (like 9:40)"],
-			["Last tone placed, at"],
-			["Weighed by"],
-			["Lots"],
-			["Remarks"],
-			["Result"],
-			["Working time, minutes"],
-			["Steps left, minutes"],
-			["Place the last tone by"],
-			["Minutes since last load"],
-		],
-	},
-	{
-		at: "E45",
-		look: "input",
-		size: [9, 8],
-		align: "right",
-		slot: "fresh",
-		once: true,
-		wrap: true,
-	},
-	{ at: "E48", look: "input", size: [6, 8], formats: "text" },
-	{
-		at: "C54",
-		look: "total",
-		slot: "working_time",
-		rows: [
-			[
-				`=IF(ISERROR(S46);S46;IF(S46="";"";WORKING_TIME({studio:working_minutes};{studio:working_temp};S46;{studio:units})))`,
-			],
-			[
-				`=IF(ISERROR(S65);S65;IF(COUNT(S65:S100)=0;"";SUM(ARRAYFORMULA(IF(ISNUMBER(S65:S100);IF(${typed}="";1;0);0)))*{studio:step_minutes}))`,
-			],
-			[
-				`=IF(ISNUMBER(S48)*ISNUMBER(C54);${clock("S48+C54/1440")};IF(ISNUMBER(S48)+(S48="")=0;S48;""))`,
-			],
-			[`=IF(ISNUMBER(S48)*ISNUMBER(S47);${minutesFrom("S47", "S48")};"")`],
-		],
-		formats: "whole",
-		align: "right",
-	},
-	{
-		at: "E54",
-		look: "note",
-		rows: [
-			[
-				`=IF(ISERROR(S46);"";IF(S46="";"type the mix temperature";IF(${ofLoad("46")}="";"at the temperature the mix should have";"at the mix temperature measured")))`,
-			],
-		],
-	},
-	{
-		at: "E55",
-		look: "result",
-		slot: "time_check",
-		rows: [
-			[
-				'=IF(ISNUMBER(C54)*(COUNT(S65:S100)>0);IF(COUNT(S65:S100)*{studio:step_minutes}>C54;"Look: "&COUNT(S65:S100)&" steps take "&ROUND(COUNT(S65:S100)*{studio:step_minutes};0)&" minutes, longer than the mix works";"fine");"")',
-			],
-		],
-	},
-	{
-		at: "M49",
-		look: "result",
-		rows: [
-			[
-				`=IF(ISNUMBER(S48)*ISNUMBER(S49);IF(ISNUMBER(C54)*(${minutesFrom("S48", "S49")}>C54);"Look: ";"")&${minutesFrom("S48", "S49")}&" minutes after water in";IF(ISNUMBER(S49)+(S49="")=0;S49;""))`,
-			],
-		],
-	},
-	{
-		at: "S46",
-		look: "result",
-		rows: [
-			[`=IF(${ofLoad("46")}="";C18;${ofLoad("46")})`],
-			[
-				`=IF({job}load<2;"";${time("INDEX(E48:L48;1;MIN(8;{job}load-1)+0*$S$12)")})`,
-			],
-			[`=${time(ofLoad("48"))}`],
-			[`=${time(ofLoad("49"))}`],
-		],
-		formats: "number",
-	},
 	{ at: "A62", look: "total", rows: [["Pull off and dose"]] },
 	{
 		at: "B63",
@@ -209,7 +103,7 @@ export const stepBlocks: readonly Block[] = [
 			[
 				whileIntact(
 					[CARD],
-					`=IF(ISERROR(C9);C9;IF(AND(C9>0;COUNTA({at:Tones.typed_tones})>0;SUM(INDEX({at:Tones.dosed};0;2))>0);PULL_OFF_PLAN({at:Tones.dosed};{job}pigments;C9;{job}binder*C6/SUM(S20:S32);${typed};{studio:units});""))`,
+					`=IF(ISERROR(C9);C9;IF(AND(C9>0;COUNTA({at:Tones.typed_tones})>0;SUM(INDEX({at:Tones.dosed};0;2))>0);PULL_OFF_PLAN({at:Tones.dosed};{job}pigments;C9;{job}binder*C6/SUM(S20:S32);${WEIGHED};{studio:units});""))`,
 				),
 			],
 		],
@@ -225,68 +119,4 @@ export const stepBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{
-		at: "A58",
-		look: "total",
-		rows: [
-			["For the Pour log: copy the row below and paste it there as values"],
-		],
-	},
-	{
-		at: "B59",
-		look: "heading",
-		wrap: true,
-		rows: [
-			[
-				"Date",
-				"Job",
-				"",
-				"Load",
-				"Mix",
-				"Tones",
-				"Spread",
-				"Mix, {temperature}",
-				"Air, {temperature}",
-				"Off target",
-				"Min.",
-				"By",
-				"Lots",
-				"Notes",
-				"Result",
-				"Cost",
-				"Cost est.",
-			],
-		],
-	},
-	{
-		at: "B60",
-		look: "result",
-		size: [1, 17],
-		slot: "record",
-		align: "left",
-		rows: [
-			[
-				'=IF({at:Job.pour_date}="";"";{at:Job.pour_date})',
-				'=VALUE(SUBSTITUTE(SUBSTITUTE("{job}";"job";"");"_";""))',
-				"={at:Job.heading}",
-				"={job}load",
-				'=IF({at:Tones.mix}="";"";{at:Tones.mix})',
-				'=IF(ISERROR(S65);S65;TEXTJOIN("; ";TRUE;ARRAYFORMULA(IF((U65:U100="keep")+(U65:U100="pull off")>0;IFERROR(V65:V100&": "&TRIM(VLOOKUP(V65:V100;{at:Tones.dose_words};2;FALSE))&IF(AA65:AA100="";"";" ("&AA65:AA100&")");"");""))))',
-				...["45", "46", "47"].map(
-					(row) => `=IF(${ofLoad(row)}="";"";${ofLoad(row)})`,
-				),
-				`=IF(ISERROR(S65);S65;IF(COUNT(${ofLoad("20:32")})+COUNT(${typed})=0;"";MAX(ARRAYFORMULA(IF(ISNUMBER(${typed})*ISNUMBER(W65:W100)*(U65:U100<>"keep");IF(W65:W100>0;ABS(${typed}/W65:W100-1);0);0));ARRAYFORMULA(IF(ISNUMBER(${ofLoad("20:32")})*ISNUMBER(T20:T32);IF(T20:T32>0;ABS(${ofLoad("20:32")}/T20:T32-1);0);0)))))`,
-				"=C57",
-				...["50", "51", "52", "53"].map(
-					(row) => `=IF(${ofLoad(row)}="";"";${ofLoad(row)})`,
-				),
-				"",
-				'=IF(ISNUMBER({at:Cost.cost})*({job}mix_total>0);{at:Cost.cost}*C6/{job}mix_total;"")',
-			],
-		],
-		formats: POUR_FORMATS,
-	},
-	{ at: "Q60", look: "result", size: [1, 2], formats: "whole" },
 ];
-
-export { LOAD_COLUMNS };

@@ -7,6 +7,9 @@ const mix = (column: number) => `INDEX({at:Tones.mix_table};0;${column})`;
 /** All columns of the Pour card. */
 export const CARD = "$A$1:$AB$1";
 
+/** Columns of the loads. */
+export const LOAD_COLUMNS = ["E", "F", "G", "H", "I", "J", "K", "L"];
+
 /** Column of the chosen load. */
 const CHOSEN = "$S$12";
 
@@ -15,6 +18,9 @@ export const ofLoad = (rows: string) => {
 	const [first, last] = rows.split(":");
 	return `INDEX(E${first}:L${last ?? first};0;${CHOSEN})`;
 };
+
+/** What the scale said beside each step of the chosen load. */
+export const WEIGHED = ofLoad("65:100");
 
 const DAMP = `SUM(ARRAYFORMULA(IF(${mix(8)}="";0;IF(${mix(8)}=0;0;1))+IF(${mix(9)}="";0;IF(${mix(9)}=0;0;1))))>0`;
 

@@ -1,7 +1,9 @@
 import type { Tab } from "../src/template/plan";
 import { MOVED } from "./intact";
-import { LOAD_COLUMNS, stepBlocks } from "./pourcard-steps";
-import { ofLoad, weighBlocks } from "./pourcard-weigh";
+import { recordBlocks } from "./pourcard-record";
+import { stepBlocks } from "./pourcard-steps";
+import { timeBlocks } from "./pourcard-times";
+import { LOAD_COLUMNS, ofLoad, weighBlocks } from "./pourcard-weigh";
 
 /** What lies beside the mixer on pour day: one load at a time, each with its own weights. */
 export const pourCard: Tab = {
@@ -147,7 +149,9 @@ export const pourCard: Tab = {
 			],
 		},
 		...weighBlocks,
+		...timeBlocks,
 		...stepBlocks,
+		...recordBlocks,
 	],
 	choices: [{ range: "C3", list: ["1", "2", "3", "4", "5", "6", "7", "8"] }],
 	rules: [

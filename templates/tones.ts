@@ -1,14 +1,13 @@
 import type { Tab } from "../src/template/plan";
-import { hintOrMoved, whileIntact } from "./intact";
+import { hintOrMoved } from "./intact";
 import { colorBlocks } from "./tones-color";
+import { doseBlocks } from "./tones-doses";
+import { foldingBlocks } from "./tones-folding";
+import { layUpBlocks } from "./tones-layup";
+import { mixBlocks } from "./tones-mix";
+import { pigmentBlocks } from "./tones-pigments";
 import { sampleBlocks } from "./tones-sample";
 import { TONES, toneBlocks } from "./tones-table";
-
-/** Rows of the mix: what is in the table under Mix. */
-const PARTS = "B49:B60";
-/** What needs the mix: blank without it, its error where it is one. */
-const ofMix = (formula: string) =>
-	`=IF(ISERROR(A49);A49;IF(COUNT(${PARTS})=0;"";${formula}))`;
 
 /** The mix, its tones and the pigment they take. */
 export const tones: Tab = {
@@ -98,50 +97,6 @@ export const tones: Tab = {
 			],
 		},
 		{
-			at: "J3",
-			look: "result",
-			rows: [[ofMix(`BINDER_SHARE(${PARTS};D49:D60)`)]],
-			formats: "share",
-			name: "binder",
-		},
-		{
-			at: "J4",
-			look: "result",
-			rows: [
-				[ofMix(`MIX_DENSITY(${PARTS};C49:C60;{studio:air};{studio:units})`)],
-			],
-			formats: "density",
-			name: "density",
-		},
-		{
-			at: "J5",
-			look: "result",
-			rows: [[ofMix(`WATER_BINDER_RATIO(${PARTS};D49:D60;F49:F60)`)]],
-			formats: "number",
-		},
-		{
-			at: "J6",
-			look: "result",
-			rows: [
-				[ofMix(`SUMPRODUCT(${PARTS};E49:E60)/SUMPRODUCT(${PARTS};D49:D60)`)],
-			],
-			formats: "share",
-			slot: "cement_share",
-		},
-		{
-			at: "J7",
-			look: "result",
-			rows: [
-				[
-					ofMix(
-						`SUM(ARRAYFORMULA(IF(ISNUMBER(${PARTS});IF((G49:G60<>"water")*ISERROR(SEARCH("fib";A49:A60));${PARTS};0);0)))/SUMPRODUCT(${PARTS};D49:D60)`,
-					),
-				],
-			],
-			formats: "number",
-			slot: "dry_mix_share",
-		},
-		{
 			at: "J8",
 			look: "result",
 			rows: [["={at:Pour card.vessels}"]],
@@ -181,81 +136,13 @@ export const tones: Tab = {
 			slot: "look",
 		},
 		...toneBlocks,
+		...pigmentBlocks,
+		...doseBlocks,
 		...colorBlocks,
+		...layUpBlocks,
+		...foldingBlocks,
 		...sampleBlocks,
-		{ at: "A47", look: "total", rows: [["Mix"]] },
-		{
-			at: "A48",
-			look: "heading",
-			wrap: true,
-			rows: [
-				[
-					"Ingredient",
-					"Parts",
-					"Specific gravity",
-					"Binder share",
-					"Cement share",
-					"Water share",
-					"Solid or water",
-					"Moisture",
-					"Absorption",
-					"Pack, {mass}",
-					"Pack price",
-					"For this job, {mass}",
-					"For the sample, g",
-				],
-			],
-		},
-		{ at: "B48", look: "heading", size: [1, 5], align: "right" },
-		{ at: "H48", look: "heading", size: [1, 6], align: "right" },
-		{
-			at: "A49",
-			look: "result",
-			size: [12, 11],
-			slot: "mix_table",
-			rows: [
-				[
-					whileIntact(
-						[TONES, "{tab:Mixes}!B5:L64"],
-						'=IF(B3="";"";IFERROR(FILTER({tab:Mixes}!B5:L64;{tab:Mixes}!A5:A64=B3);""))',
-					),
-				],
-			],
-			formats: [
-				"text",
-				"number",
-				"number",
-				"share",
-				"share",
-				"share",
-				"text",
-				"share",
-				"share",
-				"mass",
-				"money",
-			],
-		},
-		{
-			at: "L49",
-			slot: "mix_weights",
-			look: "result",
-			size: [12, 1],
-			rows: [
-				[
-					`=IF(OR({job}mix_total=0;COUNT(${PARTS})=0);"";ARRAYFORMULA(IF(ISNUMBER(${PARTS});${PARTS}/SUM(${PARTS})*{job}mix_total;"")))`,
-				],
-			],
-			formats: "mass",
-		},
-		{
-			at: "A61",
-			look: "note",
-			rows: [
-				[
-					"Dry mix is every solid but the rows with fiber in their name. Water that comes with pigment is left out of the mix water, on the Pour card and in the sample.",
-				],
-			],
-		},
+		...mixBlocks,
 		{ at: "A63", look: "caution", rows: [["Cautions"]] },
 		{
 			at: "A64",

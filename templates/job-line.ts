@@ -1,0 +1,61 @@
+import type { Block } from "../src/template/plan";
+import { SUMMARY_FORMATS } from "./jobs";
+
+/** A cell of another tab, blank where that is blank. */
+export const ofTab = (cell: string) => `=IF(${cell}="";"";${cell})`;
+
+const dateOf = (index: number) => ofTab(`{at:Cure.day_${index}}`);
+
+/** The job in one row, as the Jobs tab keeps it. */
+export const lineBlocks: readonly Block[] = [
+	{ at: "A90", look: "total", rows: [["Its line on the Jobs tab"]] },
+	{
+		at: "A91",
+		look: "heading",
+		wrap: true,
+		rows: [
+			[
+				"Client",
+				"Job",
+				"Stage",
+				"Pour",
+				"Due",
+				"Price",
+				"Cost",
+				"Margin",
+				"Deposit received",
+				"Balance received",
+				"Hours",
+				"Demold",
+				"Fill",
+				"Polish",
+				"Seal",
+				"Deliver",
+				"Still to be paid",
+			],
+		],
+	},
+	{
+		at: "A92",
+		look: "result",
+		slot: "summary",
+		rows: [
+			[
+				ofTab("C3"),
+				ofTab("C4"),
+				ofTab("C7"),
+				'=IF(ISNUMBER({at:Cure.day_1});{at:Cure.day_1};IF(C5="";"";C5))',
+				ofTab("C6"),
+				ofTab("{at:Cost.price}"),
+				ofTab("{at:Cost.cost}"),
+				ofTab("{at:Cost.margin}"),
+				ofTab("O4"),
+				ofTab("O5"),
+				ofTab("{at:Cost.hours}"),
+				...[2, 3, 4, 5, 6].map(dateOf),
+				'=IF((C7="sampling")+(C7="priced")>0;"";IF({at:Quote.total}="";"";{at:Quote.total}-N(O4)-N(O5)))',
+			],
+		],
+		formats: SUMMARY_FORMATS,
+	},
+];
