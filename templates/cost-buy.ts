@@ -22,50 +22,6 @@ const lots = (unit: string) =>
 /** What one of Stock's unit is in the unit here; a blank unit is the same one, pigment may lie there in kg or lb. */
 const FACTOR = `(TRANSPOSE(${stockColumn("to_unit")})=B85:B109)+(TRANSPOSE(${stockColumn("to_unit")})="")+(B85:B109="g")*((TRANSPOSE(${stockColumn("to_unit")})="kg")*1000+(TRANSPOSE(${stockColumn("to_unit")})="lb")*45359237/100000)`;
 
-/** What is bought by the piece or the sheet; quantities are a person's. */
-const moldBlocks: readonly Block[] = [
-	{ at: "A71", look: "total", rows: [["Mold and other goods"]] },
-	{
-		at: "A72",
-		look: "heading",
-		wrap: true,
-		rows: [
-			[
-				"What, as Stock calls it",
-				"Unit",
-				"Quantity",
-				"Pack, if not as Stock has it",
-				"Pack price",
-			],
-		],
-	},
-	{ at: "C72", look: "heading", size: [1, 3], align: "right" },
-	{
-		at: "A73",
-		look: "input",
-		rows: [
-			["Mold sheet", "sheet"],
-			["Strips", "strip"],
-			["Sealant", "tube"],
-			["Release", "can"],
-			["Knockouts", "piece"],
-			["Cover sheet", "roll"],
-		],
-		size: [8, 5],
-		formats: ["text", "text", "number", "number", "money"],
-		slot: "goods",
-	},
-	{
-		at: "A81",
-		look: "note",
-		rows: [
-			[
-				'=IF(COUNT(C73:C80)=0;"No quantity is typed yet: the cost has no mold in it. Type how many of each.";"")',
-			],
-		],
-	},
-];
-
 /** Ingredients, pigments, sealer and goods, under each other: name, unit, amount, pack, its price. */
 const neededBlocks: readonly Block[] = [
 	{
@@ -126,7 +82,6 @@ const neededBlocks: readonly Block[] = [
 ];
 
 export const buyBlocks: readonly Block[] = [
-	...moldBlocks,
 	{ at: "A83", look: "total", rows: [["Materials and what to buy"]] },
 	{
 		at: "A84",

@@ -1,7 +1,9 @@
 import type { Tab } from "../src/template/plan";
 import { buyBlocks } from "./cost-buy";
+import { goodsBlocks } from "./cost-goods";
 import { moneyBlocks } from "./cost-money";
 import { priceBlocks } from "./cost-price";
+import { whatIfBlocks } from "./cost-whatif";
 import { workBlocks } from "./cost-work";
 
 /** What the job costs and what it sells for. */
@@ -24,8 +26,10 @@ export const cost: Tab = {
 			],
 		},
 		...priceBlocks,
+		...whatIfBlocks,
 		...moneyBlocks,
 		...workBlocks,
+		...goodsBlocks,
 		...buyBlocks,
 	],
 	choices: [{ range: "B23", list: ["as planned", "tighter", "rush"] }],

@@ -12,7 +12,7 @@ export const headBlocks: readonly Block[] = [
 		look: "label",
 		rows: [
 			["Client"],
-			["Job"],
+			["Title"],
 			["Pour date"],
 			["Due date"],
 			["Stage"],

@@ -1,5 +1,5 @@
 import type { Block } from "../src/template/plan";
-import { SUMMARY_FORMATS } from "./jobs";
+import { SUMMARY_FORMATS, SUMMARY_HEADINGS } from "./jobs";
 
 /** A cell of another tab, blank where that is blank. */
 export const ofTab = (cell: string) => `=IF(${cell}="";"";${cell})`;
@@ -13,27 +13,7 @@ export const lineBlocks: readonly Block[] = [
 		at: "A91",
 		look: "heading",
 		wrap: true,
-		rows: [
-			[
-				"Client",
-				"Job",
-				"Stage",
-				"Pour",
-				"Due",
-				"Price",
-				"Cost",
-				"Margin",
-				"Deposit received",
-				"Balance received",
-				"Hours",
-				"Demold",
-				"Fill",
-				"Polish",
-				"Seal",
-				"Deliver",
-				"Still to be paid",
-			],
-		],
+		rows: [SUMMARY_HEADINGS],
 	},
 	{
 		at: "A92",

@@ -1,4 +1,33 @@
-import type { Tab } from "../src/template/plan";
+import type { Format, Tab } from "../src/template/plan";
+
+/** Of an ingredient, without the name of its mix: so it comes to the job's Tones tab. */
+export const MIX_HEADINGS: readonly string[] = [
+	"Ingredient",
+	"Parts",
+	"Specific gravity",
+	"Binder share",
+	"Cement share",
+	"Water share",
+	"Solid or water",
+	"Moisture",
+	"Absorption",
+	"Pack, {mass}",
+	"Pack price",
+];
+
+export const MIX_FORMATS: readonly Format[] = [
+	"text",
+	"number",
+	"number",
+	"share",
+	"share",
+	"share",
+	"text",
+	"share",
+	"share",
+	"mass",
+	"money",
+];
 
 /** One row per ingredient; the job picks a mix by its name. */
 export const mixes: Tab = {
@@ -24,22 +53,7 @@ export const mixes: Tab = {
 			at: "A4",
 			look: "heading",
 			wrap: true,
-			rows: [
-				[
-					"Mix",
-					"Ingredient",
-					"Parts",
-					"Specific gravity",
-					"Binder share",
-					"Cement share",
-					"Water share",
-					"Solid or water",
-					"Moisture",
-					"Absorption",
-					"Pack, {mass}",
-					"Pack price",
-				],
-			],
+			rows: [["Mix", ...MIX_HEADINGS]],
 		},
 		{ at: "C4", look: "heading", size: [1, 5], align: "right" },
 		{ at: "I4", look: "heading", size: [1, 4], align: "right" },
@@ -48,20 +62,7 @@ export const mixes: Tab = {
 			look: "input",
 			size: [60, 12],
 			name: "mixes",
-			formats: [
-				"text",
-				"text",
-				"number",
-				"number",
-				"share",
-				"share",
-				"share",
-				"text",
-				"share",
-				"share",
-				"mass",
-				"money",
-			],
+			formats: ["text", ...MIX_FORMATS],
 		},
 	],
 	names: { mix_names: "A5:A64" },

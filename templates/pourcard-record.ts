@@ -1,5 +1,5 @@
 import type { Block } from "../src/template/plan";
-import { ofLoad, WEIGHED } from "./pourcard-weigh";
+import { ofLoad, WEIGHED } from "./pourcard-load";
 import { POUR_FORMATS } from "./pourlog";
 
 /** The pour of the chosen load in one row, as the Pour log keeps it. */

@@ -1,6 +1,6 @@
 import type { Block } from "../src/template/plan";
 import { whileIntact } from "./intact";
-import { CARD, ofLoad, WEIGHED } from "./pourcard-weigh";
+import { CARD, ofLoad, WEIGHED } from "./pourcard-load";
 
 /** The steps that pull tones off and dose them, and what was weighed at each. */
 export const stepBlocks: readonly Block[] = [

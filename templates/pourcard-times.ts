@@ -1,5 +1,5 @@
 import type { Block } from "../src/template/plan";
-import { ofLoad, WEIGHED } from "./pourcard-weigh";
+import { ofLoad, WEIGHED } from "./pourcard-load";
 
 /** A time of day as a share of it, from `9:40` as typed or as a time. */
 const time = (cell: string) =>

@@ -1,109 +1,14 @@
 import type { Block } from "../src/template/plan";
 import { whileIntact } from "./intact";
-
-/** A column of the mix: 1 ingredient, 2 parts, 6 water share, 7 group, 8 moisture, 9 absorption, 10 pack. */
-const mix = (column: number) => `INDEX({at:Tones.mix_table};0;${column})`;
-
-/** All columns of the Pour card. */
-export const CARD = "$A$1:$AB$1";
-
-/** Columns of the loads. */
-export const LOAD_COLUMNS = ["E", "F", "G", "H", "I", "J", "K", "L"];
-
-/** Column of the chosen load. */
-const CHOSEN = "$S$12";
-
-/** What is typed for the chosen load in these rows. */
-export const ofLoad = (rows: string) => {
-	const [first, last] = rows.split(":");
-	return `INDEX(E${first}:L${last ?? first};0;${CHOSEN})`;
-};
-
-/** What the scale said beside each step of the chosen load. */
-export const WEIGHED = ofLoad("65:100");
+import { CARD, mix, ofLoad, SOLIDS, WATER } from "./pourcard-load";
 
 const DAMP = `SUM(ARRAYFORMULA(IF(${mix(8)}="";0;IF(${mix(8)}=0;0;1))+IF(${mix(9)}="";0;IF(${mix(9)}=0;0;1))))>0`;
 
 const typedShare = (column: number) =>
 	`ARRAYFORMULA(IF(ISNUMBER(${mix(2)});IF(${mix(column)}="";0;${mix(column)});""))`;
 
-/** Water and solids of the load as they go into the mixer, for its temperature. */
-const SOLIDS = "$S$14";
-const WATER = "$S$15";
-
-/** Water, ice, weights: what goes into the mixer and how warm it comes out. */
+/** What to weigh of each ingredient, and what was weighed. */
 export const weighBlocks: readonly Block[] = [
-	{ at: "A13", look: "total", rows: [["Water"]] },
-	{
-		at: "B14",
-		look: "label",
-		rows: [
-			["Dry material is at, {temperature}"],
-			["Water is at, {temperature}"],
-			["Cool with ice: type yes"],
-			['="Water to be at, for "&{studio:warmest_mix}&" {temperature}"'],
-			["Mix will be at, {temperature}"],
-		],
-	},
-	{
-		at: "E14",
-		look: "input",
-		size: [3, 8],
-		slot: "temperatures",
-		once: true,
-		align: "right",
-	},
-	{
-		at: "C17",
-		look: "result",
-		slot: "water_temperature",
-		rows: [
-			[
-				`=IF(OR(C6=0;${ofLoad("14")}="";${ofLoad("16")}="yes");"";IF(ISERROR(${WATER});${WATER};IFERROR(WATER_TEMPERATURE_FOR({studio:warmest_mix};${SOLIDS};${ofLoad("14")};${WATER};{studio:units});IF(ISNUMBER(${ofLoad("14")});IF(${ofLoad("14")}>{studio:warmest_mix};"ice";"too hot");"number?"))))`,
-			],
-			[
-				`=IF(OR(C6=0;${ofLoad("14")}="";${ofLoad("15")}="");"";MIX_TEMPERATURE(${SOLIDS};${ofLoad("14")};${WATER}-N(S32);${ofLoad("15")};N(S32);{studio:units}))`,
-			],
-		],
-		formats: "temperature",
-		align: "right",
-	},
-	{ at: "C18", look: "result", size: [1, 1], slot: "mix_temperature" },
-	{
-		at: "M17",
-		look: "result",
-		rows: [
-			[
-				'=IF(ISERROR(C17);"";IF(C17="ice";"Look: colder than freezing: cool with ice";IF(C17="too hot";"Look: hotter than 60 °C (140 °F): warm the solids";IF(C17="number?";"Look: the temperature is not a number";""))))',
-			],
-			[
-				`=IF(ISNUMBER(C18);IF(C18>{studio:warmest_mix}+1;"Look: warmer than wanted";"");"")`,
-			],
-		],
-	},
-	{
-		at: "S12",
-		look: "result",
-		// 1 to 8 whatever is typed, for INDEX gives all columns where the load is blank
-		rows: [[whileIntact([CARD], "=MAX(1;MIN(8;{job}load))")]],
-	},
-	{
-		at: "S14",
-		look: "result",
-		rows: [
-			// Water in a damp solid counts fully where its dry mass counts 0.22 (ACI 305R): as 100/22 of its mass.
-			[
-				`=IF(ISERROR(U20);U20;SUM(ARRAYFORMULA(IF(ISNUMBER(${mix(2)});IF(${mix(7)}="water";0;${mix(2)}+(U20:U31-${mix(2)})*100/22);0)))*S17)`,
-			],
-			[
-				`=IF(ISERROR(U20);U20;SUM(ARRAYFORMULA(IF(ISNUMBER(${mix(2)});IF(${mix(7)}="water";${mix(2)};0);0)))*S17-S18-C7)`,
-			],
-			[`=SUMIF(${mix(6)};1;${mix(2)})*S17`],
-			[`=IF(OR(C6=0;COUNT(${mix(2)})=0);0;C6/SUM(${mix(2)}))`],
-			["=IF(ISERROR(U20);U20;SUM(V20:V31)*S17)"],
-		],
-		formats: "number",
-	},
 	{ at: "A19", look: "total", rows: [["Weigh out"]] },
 	{
 		at: "B20",
@@ -210,42 +115,5 @@ export const weighBlocks: readonly Block[] = [
 		at: "E33",
 		look: "note",
 		rows: [["Too much of one? The others rise to match."]],
-	},
-	{ at: "A35", look: "total", rows: [["Mixing order"]] },
-	{
-		at: "A36",
-		look: "result",
-		rows: [
-			[1, "Water, chilled or with ice; most of the water reducer."],
-			[2, "Three quarters of the dry material. Blend."],
-			[3, "The rest. Blend until even, scrape down."],
-			[4, "Very fluid before fibers: else the held-back reducer."],
-			[5, "The longer fibers, then the shorter. Blend."],
-			[6, "Pull off and dose as below, pigment wetted first."],
-			[7, "Fold less for bolder veins. Leave a placed face alone."],
-		],
-		formats: ["whole", "text"],
-	},
-	{
-		at: "A43",
-		look: "note",
-		rows: [["Common practice; the data sheet of the material comes first."]],
-	},
-	{ at: "H35", look: "caution", rows: [["Cautions, before the mixer runs"]] },
-	{
-		at: "H36",
-		look: "note",
-		rows: [
-			["Wet cement burns skin and eyes: gloves, goggles, rinse at once."],
-			["Wash water does not go down a drain."],
-			["Silica, pigment and fiber dust: extraction or a fitted respirator."],
-			["Mixers catch sleeves: off and unplugged before reaching in."],
-			["Powered wet tools on a ground-fault interrupter (GFCI)."],
-			[
-				"Lift with enough people or a cart: see How to carry it on the Job tab.",
-			],
-			["Local codes, the material's data sheet and a licensed engineer"],
-			["come before any number here."],
-		],
 	},
 ];

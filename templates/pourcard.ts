@@ -1,9 +1,12 @@
 import type { Tab } from "../src/template/plan";
 import { MOVED } from "./intact";
+import { chosenBlocks, LOAD_COLUMNS, ofLoad } from "./pourcard-load";
+import { orderBlocks } from "./pourcard-order";
 import { recordBlocks } from "./pourcard-record";
 import { stepBlocks } from "./pourcard-steps";
 import { timeBlocks } from "./pourcard-times";
-import { LOAD_COLUMNS, ofLoad, weighBlocks } from "./pourcard-weigh";
+import { waterBlocks } from "./pourcard-water";
+import { weighBlocks } from "./pourcard-weigh";
 
 /** What lies beside the mixer on pour day: one load at a time, each with its own weights. */
 export const pourCard: Tab = {
@@ -148,7 +151,10 @@ export const pourCard: Tab = {
 				),
 			],
 		},
+		...chosenBlocks,
+		...waterBlocks,
 		...weighBlocks,
+		...orderBlocks,
 		...timeBlocks,
 		...stepBlocks,
 		...recordBlocks,

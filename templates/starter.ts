@@ -1,51 +1,7 @@
 import type { Slots } from "../src/template/plan";
+import { packed } from "./starter-mixes";
 
 type Rows = readonly (readonly (string | number)[])[];
-
-// Kilograms a cubic meter of the mix that Lepech and Li (ACI Materials Journal 105(4), 2008) call M45; from memory.
-// Specific gravities: cement 3.15, fly ash 2.14, sand 2.62, reducer 1.26 (Materials 2020, 13, 1505, Table 2); fiber 1.30.
-const PUBLISHED_M45: Rows = [
-	["ECC M45, published", "Portland cement", 583, 3.15, 1, 1, 0],
-	["ECC M45, published", "Fly ash", 700, 2.14, 1, 0, 0],
-	["ECC M45, published", "Fine silica sand", 467, 2.62, 0, 0, 0],
-	["ECC M45, published", "Water", 298, 1, 0, 0, 1],
-	["ECC M45, published", "Water reducer", 19, 1.26, 0, 0, 0.6],
-	["ECC M45, published", "PVA fiber, 8 mm", 26, 1.3, 0, 0, 0],
-];
-
-// Invented for the demo: a white mix with a glassy pozzolan and two fiber lengths.
-const INVENTED_WHITE: Rows = [
-	["White casting mix, invented", "White cement", 46, 3.1, 1, 1, 0],
-	["White casting mix, invented", "Pozzolan", 8, 2.4, 1, 0, 0],
-	["White casting mix, invented", "Fine sand", 46, 2.65, 0, 0, 0],
-	["White casting mix, invented", "Water", 15.5, 1, 0, 0, 1],
-	["White casting mix, invented", "Water reducer", 0.9, 1.07, 0, 0, 0.7],
-	["White casting mix, invented", "Fiber, long", 1.4, 1.3, 0, 0, 0],
-	["White casting mix, invented", "Fiber, short", 0.7, 1.3, 0, 0, 0],
-];
-
-// Invented: a bagged dry blend states its binder share on the data sheet.
-const INVENTED_BAGGED: Rows = [
-	["Bagged blend, invented", "Dry blend", 100, 2.85, 0.55, 0.45, 0],
-	["Bagged blend, invented", "Water", 14, 1, 0, 0, 1],
-	["Bagged blend, invented", "Water reducer", 0.5, 1.07, 0, 0, 0.7],
-	["Bagged blend, invented", "Fiber", 1.8, 1.3, 0, 0, 0],
-];
-
-/** What counts as water when the mix temperature is worked out. */
-const WATERY = ["Water", "Water reducer"];
-
-/** The mixes with pack and price of the ingredients that come in packs; prices are invented. */
-const packed = (
-	packs: Record<string, readonly [pack: number, price: number]>,
-) =>
-	[...PUBLISHED_M45, ...INVENTED_WHITE, ...INVENTED_BAGGED].map((row) => [
-		...row,
-		WATERY.includes(String(row[1])) ? "water" : "solid",
-		"",
-		"",
-		...(packs[String(row[1])] ?? ["", ""]),
-	]);
 
 // Invented pigments. A maker's data sheet gives the real maximum; 6% is a usual one for iron oxides (trade pages).
 const PIGMENTS: Rows = [
@@ -112,49 +68,57 @@ const shelf = (rows: readonly StockRow[]): Rows =>
 		"invented for the demo",
 	]);
 
+/** What does not depend on the units. */
+const ANY_UNITS = {
+	overhead: 0.18,
+	remake: 0.05,
+	margin: 0.35,
+	card_fee: 0.02,
+	deposit: 0.5,
+	quote_days: 30,
+	gram_division: 0.1,
+	reserve: 0.03,
+	waste: 0.08,
+	air: 0.02,
+	crew: 3,
+	working_minutes: 45,
+	step_minutes: 1.5,
+	demold_hours: 20,
+	fill_days: 3,
+	polish_days: 4,
+	recoat_hours: 4,
+	seal_days: 10,
+	deliver_days: 4,
+	cement: "normal",
+	weekend: "Saturday and Sunday",
+	bench_hours: 60,
+	void_share: 0.06,
+	sealer_coats: 2,
+	pigments: PIGMENTS,
+	swatches: SWATCHES,
+	swatch_pigments: [SWATCH_PIGMENTS],
+};
+
 /** What the studio tabs hold when they are made; every number is a start to be replaced by the studio's own. */
 export const starter: Record<"metric" | "us", Slots> = {
 	metric: {
+		...ANY_UNITS,
 		units: "metric",
 		currency: "€",
 		labor_rate: 42,
-		overhead: 0.18,
-		remake: 0.05,
-		margin: 0.35,
 		tax: 0.2,
-		card_fee: 0.02,
-		deposit: 0.5,
-		quote_days: 30,
 		mixer_capacity: 150,
 		least_blend: 15,
 		mix_division: 0.02,
-		gram_division: 0.1,
 		sticks: 0.3,
-		reserve: 0.03,
-		waste: 0.08,
-		air: 0.02,
 		one_person: 23,
-		crew: 3,
 		equipment: 250,
 		flexural: 5,
 		warmest_mix: 20,
-		working_minutes: 45,
 		working_temp: 20,
-		step_minutes: 1.5,
-		demold_hours: 20,
-		fill_days: 3,
-		polish_days: 4,
-		recoat_hours: 4,
-		seal_days: 10,
-		deliver_days: 4,
-		cement: "normal",
-		weekend: "Saturday and Sunday",
-		bench_hours: 60,
-		void_share: 0.06,
 		void_depth: 1.5,
 		skim: 0.2,
 		sealer_coverage: 12,
-		sealer_coats: 2,
 		sealer_price: 48,
 		mixes: packed({
 			"Portland cement": [25, 9],
@@ -170,9 +134,6 @@ export const starter: Record<"metric" | "us", Slots> = {
 			Fiber: [5, 58],
 			"Water reducer": [10, 62],
 		}),
-		pigments: PIGMENTS,
-		swatch_pigments: [SWATCH_PIGMENTS],
-		swatches: SWATCHES,
 		stock: shelf([
 			["White cement", 75, "kg", 25, 16],
 			["Fine sand", 50, "kg", 25, 5],
@@ -190,46 +151,23 @@ export const starter: Record<"metric" | "us", Slots> = {
 		]),
 	},
 	us: {
+		...ANY_UNITS,
 		units: "us",
 		currency: "$",
 		labor_rate: 45,
-		overhead: 0.18,
-		remake: 0.05,
-		margin: 0.35,
 		tax: 0.0825,
-		card_fee: 0.02,
-		deposit: 0.5,
-		quote_days: 30,
 		mixer_capacity: 330,
 		least_blend: 33,
 		mix_division: 0.05,
-		gram_division: 0.1,
 		sticks: 0.6,
-		reserve: 0.03,
-		waste: 0.08,
-		air: 0.02,
 		one_person: 51,
-		crew: 3,
 		equipment: 550,
 		flexural: 700,
 		warmest_mix: 68,
-		working_minutes: 45,
 		working_temp: 68,
-		step_minutes: 1.5,
-		demold_hours: 20,
-		fill_days: 3,
-		polish_days: 4,
-		recoat_hours: 4,
-		seal_days: 10,
-		deliver_days: 4,
-		cement: "normal",
-		weekend: "Saturday and Sunday",
-		bench_hours: 60,
-		void_share: 0.06,
 		void_depth: 0.06,
 		skim: 0.008,
 		sealer_coverage: 490,
-		sealer_coats: 2,
 		sealer_price: 190,
 		mixes: packed({
 			"Portland cement": [94, 16],
@@ -245,9 +183,6 @@ export const starter: Record<"metric" | "us", Slots> = {
 			Fiber: [10, 115],
 			"Water reducer": [40, 220],
 		}),
-		pigments: PIGMENTS,
-		swatch_pigments: [SWATCH_PIGMENTS],
-		swatches: SWATCHES,
 		stock: shelf([
 			["White cement", 188, "lb", 94, 34],
 			["Fine sand", 100, "lb", 50, 8],

@@ -1,5 +1,6 @@
 import type { Block } from "../src/template/plan";
 import { whileIntact } from "./intact";
+import { MIX_FORMATS, MIX_HEADINGS } from "./mixes";
 import { TONES } from "./tones-table";
 
 /** Rows of the mix: what is in the table under Mix. */
@@ -59,23 +60,7 @@ export const mixBlocks: readonly Block[] = [
 		at: "A48",
 		look: "heading",
 		wrap: true,
-		rows: [
-			[
-				"Ingredient",
-				"Parts",
-				"Specific gravity",
-				"Binder share",
-				"Cement share",
-				"Water share",
-				"Solid or water",
-				"Moisture",
-				"Absorption",
-				"Pack, {mass}",
-				"Pack price",
-				"For this job, {mass}",
-				"For the sample, g",
-			],
-		],
+		rows: [[...MIX_HEADINGS, "For this job, {mass}", "For the sample, g"]],
 	},
 	{ at: "B48", look: "heading", size: [1, 5], align: "right" },
 	{ at: "H48", look: "heading", size: [1, 6], align: "right" },
@@ -92,19 +77,7 @@ export const mixBlocks: readonly Block[] = [
 				),
 			],
 		],
-		formats: [
-			"text",
-			"number",
-			"number",
-			"share",
-			"share",
-			"share",
-			"text",
-			"share",
-			"share",
-			"mass",
-			"money",
-		],
+		formats: MIX_FORMATS,
 	},
 	{
 		at: "L49",
