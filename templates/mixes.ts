@@ -64,8 +64,8 @@ export const mixes: Tab = {
 			name: "mixes",
 			formats: ["text", ...MIX_FORMATS],
 		},
+		{ at: "A5", look: "input", size: [60, 1], slot: "names" },
 	],
-	names: { mix_names: "A5:A64" },
 	choices: [
 		{
 			range: "H5:H64",

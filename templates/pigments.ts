@@ -70,7 +70,7 @@ export const pigments: Tab = {
 				"money",
 			],
 		},
-		{ at: "A5", look: "input", size: [30, 1], name: "pigment_names" },
+		{ at: "A5", look: "input", size: [30, 1], slot: "names" },
 	],
 	choices: [
 		{ range: "B5:B34", list: ["powder", "liquid"] },

@@ -73,11 +73,11 @@ export const swatches: Tab = {
 		{ at: "Q6", look: "input", size: [200, 1], slot: "remarks" },
 	],
 	choices: [
-		{ range: "A6:A205", from: "studio_mix_names" },
+		{ range: "A6:A205", from: "{at:Mixes.names}" },
 		{ range: "B6:B205", list: ["cast", "honed", "polished"] },
 		{ range: "C6:C205", list: ["sealed", "bare"] },
 		{ range: "D6:D205", list: ["dry", "damp"] },
-		{ range: "E5:L5", from: "studio_pigment_names" },
+		{ range: "E5:L5", from: "{at:Pigments.names}" },
 		{
 			range: "E6:L205",
 			between: [0, 1],

@@ -158,8 +158,8 @@ export const tones: Tab = {
 		},
 	],
 	choices: [
-		{ range: "C14:F14", from: "studio_pigment_names" },
-		{ range: "B3", from: "studio_mix_names" },
+		{ range: "C14:F14", from: "{at:Pigments.names}" },
+		{ range: "B3", from: "{at:Mixes.names}" },
 		{ range: "B4", list: ["cast", "honed", "polished"] },
 		{ range: "B5", list: ["bare", "sealed"] },
 		{ range: "B6", list: ["dry", "damp"] },

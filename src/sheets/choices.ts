@@ -58,15 +58,15 @@ export function plainChoices(pages: readonly Page[]): Rules[] {
 	});
 }
 
-/** Sets the choices that take their list from cells; `named` answers these. */
+/** Sets the choices that take their list from cells; `cellsIn` answers those that a formula writes so. */
 export function setListed(
 	{ tab, tokens }: Page,
 	at: (a1: string) => Range,
-	named: (name: string) => Range,
+	cellsIn: (reference: string) => Range,
 ): void {
 	for (const { range, from } of tab.choices ?? [])
 		if (from !== undefined)
-			at(range).setDataValidation(listed(named(filled(from, tokens))));
+			at(range).setDataValidation(listed(cellsIn(filled(from, tokens))));
 }
 
 const listed = (cells: Range): Rule =>

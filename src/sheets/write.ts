@@ -23,8 +23,7 @@ export function writePages(
 	for (const { page, cells } of grids)
 		cells.setValues(page.cells.map((row) => row.map(({ value }) => value)));
 	setForms(grids, added, { fresh, index: tabsBefore + pages.length });
-	const source = named(grids, added);
-	for (const grid of grids) finish(grid, source);
+	for (const grid of grids) finish(grid, cellsIn(added));
 }
 
 function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
@@ -34,22 +33,14 @@ function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
 	}
 }
 
-/** Finds a named range, without asking the workbook for one just made. */
-const named =
-	(grids: readonly Grid[], { spreadsheet }: Added) =>
-	(name: string): GoogleAppsScript.Spreadsheet.Range => {
-		const made = grids.find(({ page }) => page.names[name] !== undefined);
-		const range =
-			made?.at(made.page.names[name] ?? "") ?? spreadsheet.getRangeByName(name);
-		if (!range)
-			throw new Error(
-				`The name ${name} is gone: bring it back with Data, Named ranges`,
-			);
-		return range;
-	};
+/** The cells that formulas write so, in tabs new or old. */
+const cellsIn =
+	({ spreadsheet }: Added) =>
+	(reference: string): GoogleAppsScript.Spreadsheet.Range =>
+		spreadsheet.getRange(reference.replace(/\$/g, ""));
 
 /** Everything of a tab but its names, values and formats. */
-function finish(grid: Grid, source: ReturnType<typeof named>): void {
+function finish(grid: Grid, source: ReturnType<typeof cellsIn>): void {
 	const { page, sheet, at } = grid;
 	const { rules = [] } = page.tab;
 	for (const [cell, note] of Object.entries(page.notes)) at(cell).setNote(note);

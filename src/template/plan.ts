@@ -66,7 +66,7 @@ export interface Block {
 export interface Choice {
 	range: string;
 	list?: readonly string[];
-	/** A named range, with tokens. */
+	/** The cells of the list, as formulas write them: `{at:Mixes.names}`. */
 	from?: string;
 	between?: readonly [number, number];
 	help?: string;

@@ -1,3 +1,4 @@
+import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Desk } from "../../src/desk/contract";
 import { columnLetters } from "../../src/sheets/a1";
@@ -117,6 +118,22 @@ describe("a job", { timeout: 60_000 }, () => {
 		expect(desk.formula("2 Tones", ingredients)).toContain("'Our mixes'!");
 	});
 
+	test("offers the studio's mixes and pigments, whatever names were deleted", async () => {
+		await create();
+		const workbook = desk.engine.api.getActiveWorkbook();
+		for (const name of workbook?.getDefinedNames() ?? [])
+			if (/^studio_(?!settings$)/.test(name.getName())) name.delete();
+		expect((await create()).number).toBe(2);
+		expect([offered("2 Tones", "B3"), offered("2 Tones", "C14")]).toEqual([
+			"='Mixes'!$A$5:$A$64",
+			"='Pigments'!$A$5:$A$34",
+		]);
+		expect([offered("Swatches", "A6"), offered("Swatches", "E5")]).toEqual([
+			"='Mixes'!$A$5:$A$64",
+			"='Pigments'!$A$5:$A$34",
+		]);
+	});
+
 	test("is not kept from its studio by a name of the person's own", async () => {
 		const workbook = desk.engine.api.getActiveWorkbook();
 		workbook?.insertDefinedName("studio_rent", "Sheet1!$A$1");
@@ -138,6 +155,21 @@ describe("a job", { timeout: 60_000 }, () => {
 		await expect(create()).rejects.toThrow("a tab named Mixes already");
 		expect(desk.state()).toBe(before);
 	});
+
+	/** The cells that the dropdown of a cell takes its list from. */
+	const offered = (tab: string, cell: string) => {
+		const workbook = desk.engine.api.getActiveWorkbook();
+		const range = workbook?.getSheetByName(tab)?.getRange(cell);
+		return desk.engine.univer
+			.__getInjector()
+			.get(SheetDataValidationModel)
+			.getRuleByLocation(
+				workbook?.getId() ?? "",
+				range?.getSheetId() ?? "",
+				range?.getRow() ?? 0,
+				range?.getColumn() ?? 0,
+			)?.formula1;
+	};
 
 	// The row of a new job on the Jobs tab is the only thing that comes to what was there.
 	const allCells = (tab: string) => {
