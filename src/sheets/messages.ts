@@ -84,7 +84,7 @@ export interface JobChecks {
 /** A typed cell: a number, a text, or `""` for a blank one. Days and times of day come as texts: `2026-05-04`, `14:05`. */
 export type Typed = string | number;
 
-/** What people note of a load, in the order of the Pour card. */
+/** What people note of a load. */
 export interface Fresh {
 	spread: Typed;
 	mixTemperature: Typed;
@@ -157,9 +157,9 @@ export interface MixerState {
 export interface Weighing {
 	job: number;
 	load: number;
-	/** Which column of the load: its ingredients, its reserve (one row), its plan, or a row of `Fresh`. */
-	column: "mixed" | "reserve" | "weights" | "fresh";
-	/** From 1. */
+	/** Which column of the load: its ingredients, its reserve or its plan; or which note. */
+	column: "mixed" | "reserve" | "weights" | keyof Fresh;
+	/** From 1; the reserve and each note have one. */
 	row: number;
 	/** `""` takes the weight out again. */
 	value: Typed;

@@ -1,4 +1,5 @@
 /** The Pour card and the tones as the panel at the mixer needs them. */
+import { NOTES } from "./cardcells";
 import type { Fresh, MixerLoad, MixerState, Typed } from "./messages";
 import { type Shared, sharedOf, workedOut } from "./mixerload";
 import { filledRows, numberIn, plain, plainRows } from "./plain";
@@ -12,18 +13,6 @@ export const MOST_LOADS = 8;
 
 export const readMixer = (spreadsheet: Spreadsheet, job: number): JobRead =>
 	readJob(spreadsheet, job, ["Job", "Tones", "Pour card"]);
-
-const FRESH: readonly (keyof Fresh)[] = [
-	"spread",
-	"mixTemperature",
-	"airTemperature",
-	"waterIn",
-	"lastTone",
-	"weighedBy",
-	"lots",
-	"remarks",
-	"result",
-];
 
 /** Values of the column of a load in a block of the card. */
 const typedIn = (read: JobRead, block: string, load: number): Typed[] =>
@@ -80,7 +69,7 @@ function loadOf(read: JobRead, shared: Shared, load: number): MixerLoad {
 		weights: typedIn(read, "weights", load),
 		planNumber: typedIn(read, "plan_numbers", load)[0] ?? "",
 		fresh: Object.fromEntries(
-			FRESH.map((key, row) => [key, fresh[row] ?? ""]),
+			NOTES.map((key, row) => [key, fresh[row] ?? ""]),
 		) as unknown as Fresh,
 		recorded: recordedLoads(read).has(load),
 	};

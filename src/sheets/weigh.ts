@@ -1,19 +1,24 @@
 /** Writes what the scale said, unless somebody else has been there. */
 import { InputError } from "../calc/errors";
+import {
+	cardOf,
+	cellOf,
+	isColumn,
+	isNote,
+	type Place,
+	placeIn,
+	planCell,
+} from "./cardcells";
 import { waitForTurn } from "./lock";
 import type { MixerState, Typed, Weighed, Weighing } from "./messages";
 import { MOST_LOADS, mixerOf, readMixer } from "./mixer";
 import { numberIn, plain } from "./plain";
 import type { JobRead } from "./readjob";
 import { wholly } from "./steps";
-import type { Cell } from "./studio";
 import { typedStep } from "./typing";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
-const COLUMNS = ["mixed", "reserve", "weights", "fresh"];
-/** Blocks of the card that are called otherwise. */
-const BLOCKS: Readonly<Record<string, string>> = { reserve: "reserve_weights" };
 /** Longer notes belong elsewhere. */
 const LONGEST = 10_000;
 
@@ -23,13 +28,14 @@ function checked(weighing: Weighing): Weighing {
 	const whole = [job, load, row].every(
 		(number) => Number.isInteger(number) && number > 0,
 	);
-	if (!whole || load > MOST_LOADS || !COLUMNS.includes(column))
+	if (!whole || load > MOST_LOADS || !isColumn(column))
 		throw new InputError("There is no such cell on the Pour card");
-	if (typeof value === "number" && !(Number.isFinite(value) && value >= 0))
+	const least = isNote(column) ? -Infinity : 0;
+	if (typeof value === "number" && !(Number.isFinite(value) && value >= least))
 		throw new InputError(`A weight is 0 or more, got ${value}`);
 	if (typeof value === "string" && value.length > LONGEST)
 		throw new InputError(`A note has at most ${LONGEST} letters`);
-	if (typeof value === "string" && value !== "" && column !== "fresh")
+	if (typeof value === "string" && value !== "" && !isNote(column))
 		throw new InputError(`A weight is a number, got "${value}"`);
 	return weighing;
 }
@@ -39,7 +45,7 @@ export function weighed(spreadsheet: Spreadsheet, given: Weighing): Weighed {
 	const weighing = checked(given);
 	waitForTurn();
 	const read = readMixer(spreadsheet, weighing.job);
-	const place = placeIn(read, weighing);
+	const place = placeIn(read, cellOf(weighing));
 	const why = refusal(read, weighing, plain(place.value));
 	const state = mixerOf(read);
 	if (why) return { written: false, why, state };
@@ -47,52 +53,14 @@ export function weighed(spreadsheet: Spreadsheet, given: Weighing): Weighed {
 	return { written: true, why: "", state: mixerOf(read) };
 }
 
-interface Place {
-	/** From 0, on the card. */
-	row: number;
-	column: number;
-	value: Cell;
-	format: string;
-}
-
-function placeIn(
-	read: JobRead,
-	{ column, row, load }: Pick<Weighing, "row" | "load"> & { column: string },
-): Place {
-	const card = cardOf(read);
-	const name = BLOCKS[column] ?? column;
-	const block = card.tab.blocks.find(({ slot }) => slot === name);
-	const area = read.areaOf(`Pour card.${name}`);
-	if (!block || row > area.rows)
-		throw new InputError("There is no such cell on the Pour card");
-	const [at, across] = [area.row + row - 1, area.column + load - 1];
-	return {
-		row: at,
-		column: across,
-		value: card.values[at]?.[across] ?? "",
-		format: card.page.cells[at]?.[across]?.format ?? "General",
-	};
-}
-
-function cardOf(read: JobRead) {
-	const card = read.tabs.find(({ tab }) => tab.name === "Pour card");
-	if (!card) throw new Error("The Pour card was not read");
-	return card;
-}
-
-function refusal(
-	read: JobRead,
-	{ column, load, row, value, believed, planNumber }: Weighing,
-	now: Typed,
-): string {
+function refusal(read: JobRead, weighing: Weighing, now: Typed): string {
+	const { column, load, value, believed, planNumber } = weighing;
 	if (now !== believed && now !== value)
-		return `Somebody else changed this ${column === "fresh" ? "note" : "weight"} (load ${load}, row ${row}): the card says ${now === "" ? "nothing" : now} there`;
+		return `Somebody else changed this ${isNote(column) ? "note" : "weight"} (load ${load}, row ${cellOf(weighing).row}): the card says ${now === "" ? "nothing" : now} there`;
 	const current = plain(numberIn(read.cell("Pour card.plan_number")));
 	if (column === "weights" && value !== "" && planNumber !== current)
 		return `The tones were changed meanwhile: this is plan ${current || "unknown"} now, and ${planNumber || "another"} was shown. Look at the steps again`;
-	const typed = plain(
-		placeIn(read, { column: "plan_numbers", row: 1, load }).value,
-	);
+	const typed = plain(placeIn(read, planCell(load)).value);
 	const other = column === "weights" && typed !== "" && typed !== current;
 	return other && value !== ""
 		? `Load ${load} was begun with plan ${typed}, and the tones are plan ${current || "unknown"} now: bring back the tones, or clear the weights of this load`
@@ -102,12 +70,9 @@ function refusal(
 /** The weight; before it the plan's number, where the load has none. */
 function write(read: JobRead, weighing: Weighing, place: Place): void {
 	const { load, column, value, planNumber } = weighing;
-	const number = placeIn(read, { column: "plan_numbers", row: 1, load });
+	const number = placeIn(read, planCell(load));
 	const begins =
-		column !== "fresh" &&
-		value !== "" &&
-		planNumber !== "" &&
-		number.value === "";
+		!isNote(column) && value !== "" && planNumber !== "" && number.value === "";
 	const { sheet, values } = cardOf(read);
 	const step = (
 		{ row, column: across, value: before, format }: Place,

@@ -108,8 +108,16 @@ describe("at the mixer", { timeout: 240_000 }, () => {
 	])("the note %s stays that text", async (text) => {
 		const { loads } = await state();
 		const believed = loads[0]?.fresh.remarks ?? "";
-		await weigh({ column: "fresh", row: 8, value: text, believed });
+		await weigh({ column: "remarks", value: text, believed });
 		expect((await state()).loads[0]?.fresh.remarks).toBe(text);
+	});
+
+	test("air below freezing is noted, and a weight below nothing is none", async () => {
+		await weigh({ column: "airTemperature", value: -5 });
+		expect((await state()).loads[0]?.fresh.airTemperature).toBe(-5);
+		await expect(weigh({ value: -5 })).rejects.toThrow(
+			"A weight is 0 or more, got -5",
+		);
 	});
 });
 

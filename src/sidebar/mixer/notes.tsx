@@ -5,7 +5,6 @@ import type { Fresh, MixerLoad, MixerState } from "../../sheets/messages";
 import { TextField } from "../field";
 import { numberOrText } from "../newjob/typed";
 import type { Line } from "./line";
-import { FRESH } from "./overlay";
 
 const NUMERIC: readonly (keyof Fresh)[] = [
 	"spread",
@@ -36,7 +35,7 @@ export function Notes({
 	return (
 		<details class="notes">
 			<summary>Notes for load {load.number}</summary>
-			{FRESH.map((name, index) => (
+			{(Object.keys(labels) as (keyof Fresh)[]).map((name) => (
 				<Note
 					key={name}
 					id={`note-${name}`}
@@ -44,7 +43,7 @@ export function Notes({
 					held={String(load.fresh[name])}
 					keep={(typed) =>
 						line.write(
-							{ load: load.number, column: "fresh", row: index + 1 },
+							{ load: load.number, column: name, row: 1 },
 							NUMERIC.includes(name) ? numberOrText(typed) : typed.trim(),
 						)
 					}

@@ -1,24 +1,10 @@
 /** What the panel has weighed and the card may not hold yet, laid over what the script last read. */
 import type {
-	Fresh,
 	MixerLoad,
 	MixerState,
 	Typed,
 	Weighing,
 } from "../../sheets/messages";
-
-/** Rows of `Fresh` on the Pour card, from the first. */
-export const FRESH: readonly (keyof Fresh)[] = [
-	"spread",
-	"mixTemperature",
-	"airTemperature",
-	"waterIn",
-	"lastTone",
-	"weighedBy",
-	"lots",
-	"remarks",
-	"result",
-];
 
 export type Cell = Pick<Weighing, "load" | "column" | "row">;
 
@@ -28,13 +14,13 @@ export const sameCell = (one: Cell, other: Cell): boolean =>
 	one.row === other.row;
 
 /** What a cell holds in a state. */
-export function valueAt(state: MixerState, cell: Cell): Typed {
-	const load = state.loads.find(({ number }) => number === cell.load);
-	if (!load) return "";
-	const name = FRESH[cell.row - 1];
-	if (cell.column === "fresh") return name ? load.fresh[name] : "";
-	if (cell.column === "reserve") return load.reserveWeighed;
-	return load[cell.column][cell.row - 1] ?? "";
+export function valueAt(state: MixerState, { load, column, row }: Cell): Typed {
+	const found = state.loads.find(({ number }) => number === load);
+	if (!found) return "";
+	if (column === "reserve") return found.reserveWeighed;
+	return column === "mixed" || column === "weights"
+		? (found[column][row - 1] ?? "")
+		: found.fresh[column];
 }
 
 /** The state once all of these are written. */
@@ -49,10 +35,9 @@ export const withWeighings = (
 });
 
 function withOne(load: MixerLoad, { column, row, value }: Weighing): MixerLoad {
-	const name = FRESH[row - 1];
 	if (column === "reserve") return { ...load, reserveWeighed: value };
-	if (column === "fresh")
-		return name ? { ...load, fresh: { ...load.fresh, [name]: value } } : load;
+	if (column !== "mixed" && column !== "weights")
+		return { ...load, fresh: { ...load.fresh, [column]: value } };
 	const filled: Typed[] = Array.from(
 		{ length: Math.max(row, load[column].length) },
 		(_, index) => load[column][index] ?? "",

@@ -49,11 +49,10 @@ export function StateNotices({ line }: { line: Line }) {
 
 function cellText(state: MixerState, cell: Cell): string {
 	const value = valueAt(state, cell);
-	const what = {
-		mixed: state.ingredients[cell.row - 1] ?? "",
-		reserve: "reserve",
-		weights: `step ${cell.row} of the plan`,
-		fresh: "a note",
-	}[cell.column];
-	return `load ${cell.load}, ${what}: ${value === "" ? "taken out" : value}`;
+	return `load ${cell.load}, ${whatText(state, cell)}: ${value === "" ? "taken out" : value}`;
+}
+
+function whatText({ ingredients }: MixerState, { column, row }: Cell): string {
+	if (column === "mixed") return ingredients[row - 1] ?? "";
+	return column === "weights" ? `step ${row} of the plan` : column;
 }

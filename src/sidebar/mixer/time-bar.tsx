@@ -2,7 +2,6 @@
 import type { MixerLoad, MixerState, Typed } from "../../sheets/messages";
 import { minutesLeft, minutesSince, useTimeOfDay } from "./clock";
 import type { Line } from "./line";
-import { FRESH } from "./overlay";
 
 /** From here it is said loudly. */
 const SOON = 5;
@@ -20,10 +19,7 @@ interface Props {
 export function TimeBar({ state, load, line, finished, mixing }: Props) {
 	const now = useTimeOfDay();
 	const note = (name: "waterIn" | "lastTone") => () =>
-		line.write(
-			{ load: load.number, column: "fresh", row: FRESH.indexOf(name) + 1 },
-			now,
-		);
+		line.write({ load: load.number, column: name, row: 1 }, now);
 	const { waterIn, lastTone } = load.fresh;
 	if (waterIn === "")
 		return mixing ? (

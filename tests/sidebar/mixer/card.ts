@@ -6,7 +6,6 @@ import type {
 	Weighed,
 	Weighing,
 } from "../../../src/sheets/messages";
-import { FRESH } from "../../../src/sidebar/mixer/overlay";
 
 /** 110 kg: 88 of dry mix and 22 of water; a tenth of the 100 kg to tone is kept back undosed. */
 export const load = (number: number): MixerLoad => ({
@@ -70,21 +69,18 @@ export function cardScript(first: MixerState = CARD) {
 	let state: MixerState = structuredClone(first);
 	const at = ({ load, column, row }: Weighing): Typed => {
 		const found = state.loads[load - 1];
-		const name = FRESH[row - 1];
 		if (column === "reserve") return found?.reserveWeighed ?? "";
-		if (column === "fresh") return (name && found?.fresh[name]) ?? "";
-		return found?.[column][row - 1] ?? "";
+		return column === "mixed" || column === "weights"
+			? (found?.[column][row - 1] ?? "")
+			: (found?.fresh[column] ?? "");
 	};
 	const put = ({ load, column, row, value, planNumber }: Weighing): void => {
 		const found = state.loads[load - 1];
-		const name = FRESH[row - 1];
 		if (!found) return;
-		if (column === "fresh") {
-			if (name) found.fresh[name] = value;
-			return;
-		}
 		if (column === "reserve") found.reserveWeighed = value;
-		else fill(found[column], row, value);
+		else if (column === "mixed" || column === "weights")
+			fill(found[column], row, value);
+		else found.fresh[column] = value;
 		if (column === "weights" && found.planNumber === "")
 			found.planNumber = planNumber;
 		// By hand: too much of one raises the other; a tenth of what is left after the reserve is the reserve.
