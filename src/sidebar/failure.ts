@@ -1,9 +1,11 @@
 /** What a person is told when the script did not answer as hoped. */
+import { ended } from "./sentence";
 
 /** Whether it was done: `no`, `unknown` where the answer was lost, `told` where the script's own sentence says. */
 export type Outcome = "no" | "unknown" | "told";
 
 export interface Failure {
+	/** Whole sentences. */
 	text: string;
 	outcome: Outcome;
 }
@@ -65,7 +67,7 @@ export function failureOf(error: unknown): Failure {
 		.replace(/^(?:(?:\w*Error|Exception): ?)+/, "")
 		.trim();
 	return {
-		text: sentence || "The script failed without saying why.",
+		text: ended(sentence || "The script failed without saying why"),
 		outcome: "told",
 	};
 }

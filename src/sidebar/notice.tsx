@@ -1,6 +1,7 @@
 /** Something the person should read: plain, or when it went wrong. */
 import type { ComponentChildren } from "preact";
 import type { Failure } from "./failure";
+import type { Told } from "./use-doing";
 
 interface Props {
 	kind: "plain" | "warning";
@@ -14,9 +15,13 @@ export const Notice = ({ kind, children }: Props) => (
 	</div>
 );
 
-/** A sentence with its end. */
-export const ended = (sentence: string): string =>
-	/[.!?…]$/.test(sentence) ? sentence : `${sentence}.`;
+/** What came of something that the script was to do. */
+export const Came = ({ told }: { told: Told | undefined }) =>
+	told ? (
+		<Notice kind={told.kind}>
+			<p class="lines">{told.text}</p>
+		</Notice>
+	) : null;
 
 interface FailedProps {
 	failure: Failure;
@@ -26,7 +31,7 @@ interface FailedProps {
 /** What the script could not give, and another try. */
 export const Failed = ({ failure, again }: FailedProps) => (
 	<Notice kind="warning">
-		<p>{ended(failure.text)}</p>
+		<p>{failure.text}</p>
 		<button type="button" onClick={again}>
 			Try again
 		</button>

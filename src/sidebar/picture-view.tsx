@@ -1,33 +1,20 @@
 /** The picture of a job: read from its tabs, and put on its Quote. */
-import { useState } from "preact/hooks";
-import { failureOf } from "./failure";
 import { JobChoice, type JobViewProps } from "./job-choice";
-import { ended, Failed, Notice } from "./notice";
+import { Came, Failed, Notice } from "./notice";
 import { Picture } from "./picture/picture";
+import { useDoing } from "./use-doing";
 import { useReading } from "./use-reading";
-
-type Told = { job: number; kind: "plain" | "warning"; text: string };
 
 export function PictureView(props: JobViewProps) {
 	const { ask, start, job } = props;
 	const { answer, failure, busy, again } = useReading("jobView", props);
-	const [told, setTold] = useState<Told>();
-	const [putting, setPutting] = useState(false);
-	const put = (png: string) => {
-		setPutting(true);
-		setTold(undefined);
-		ask("putPicture", job, png)
-			.then(
-				(tab): Told => ({ job, kind: "plain", text: `It is on ${tab}.` }),
-				(error): Told => {
-					const { text, outcome } = failureOf(error);
-					const look = outcome === "unknown" ? " Look at the Quote." : "";
-					return { job, kind: "warning", text: ended(text) + look };
-				},
-			)
-			.then(setTold)
-			.then(() => setPutting(false));
-	};
+	const putting = useDoing(job);
+	const put = (png: string) =>
+		void putting.run(
+			() => ask("putPicture", job, png),
+			(tab) => `It is on ${tab}.`,
+			"Look at the Quote.",
+		);
 	return (
 		<>
 			<JobChoice id="picture-job" {...props} />
@@ -38,10 +25,10 @@ export function PictureView(props: JobViewProps) {
 					job={answer}
 					separator={start.separator}
 					put={put}
-					ready={!putting}
+					ready={!putting.busy}
 				>
-					{putting && <Notice kind="plain">Putting it there…</Notice>}
-					{told?.job === job && <Notice kind={told.kind}>{told.text}</Notice>}
+					{putting.busy && <Notice kind="plain">Putting it there…</Notice>}
+					<Came told={putting.told} />
 				</Picture>
 			)}
 		</>

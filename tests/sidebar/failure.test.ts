@@ -22,13 +22,15 @@ test.each([
 	],
 	["Exceeded maximum execution time", "longer", "unknown"],
 	["Script function not found: createJob", "older", "no"],
-	["Error: pieces is blank", "pieces is blank", "told"],
-	["ScriptError: Exception: A1 is not blank", "A1 is not blank", "told"],
+	["Error: pieces is blank", "pieces is blank.", "told"],
+	["ScriptError: Exception: A1 is not blank", "A1 is not blank.", "told"],
+	["Error: Not written. Try again. (busy.)", "again. (busy.)", "told"],
 	["", "without saying why", "told"],
 ])("%j is told as %j, %s", (message, text, outcome) => {
 	const failure = failureOf(new Error(message));
 	expect(failure.text).toContain(text);
 	expect(failure.text).not.toMatch(/^\w*(Error|Exception):/);
+	expect(failure.text).toMatch(/[^.)][.][)]?$/);
 	expect(failure.outcome).toBe(outcome);
 });
 

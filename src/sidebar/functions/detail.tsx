@@ -1,10 +1,10 @@
 /** One function: its arguments to fill in, an example, what it does not cover, and the formula for the cell. */
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { ArgumentHelp, FunctionHelp } from "../../functions/help";
-import { failureOf } from "../failure";
 import { TextField } from "../field";
-import { Notice } from "../notice";
+import { Came } from "../notice";
 import type { Ask } from "../script";
+import { useDoing } from "../use-doing";
 import { formulaText } from "./formula";
 
 interface DetailProps {
@@ -14,26 +14,18 @@ interface DetailProps {
 	back(): void;
 }
 
-type Told = { kind: "plain" | "warning"; text: string };
-
 export function Detail({ ask, separator, fn, back }: DetailProps) {
 	const heading = useRef<HTMLHeadingElement>(null);
 	useEffect(() => heading.current?.focus(), []);
 	const [args, setArgs] = useState<readonly string[]>(fn.example.shown);
-	const [told, setTold] = useState<Told>();
-	const [busy, setBusy] = useState(false);
+	const inserting = useDoing();
 	const formula = formulaText(fn.name, args, separator);
-	const insert = () => {
-		setBusy(true);
-		setTold(undefined);
-		ask("insertFormula", formula)
-			.then(
-				(cell): Told => ({ kind: "plain", text: `It is in ${cell}.` }),
-				(error): Told => ({ kind: "warning", text: failureOf(error).text }),
-			)
-			.then(setTold)
-			.then(() => setBusy(false));
-	};
+	const insert = () =>
+		void inserting.run(
+			() => ask("insertFormula", formula),
+			(cell) => `It is in ${cell}.`,
+			"Look at the cell.",
+		);
 	return (
 		<article aria-labelledby="function-heading">
 			<button type="button" class="quiet" onClick={back}>
@@ -60,10 +52,15 @@ export function Detail({ ask, separator, fn, back }: DetailProps) {
 			))}
 			<h3>Formula</h3>
 			<p class="code formula">{formula}</p>
-			<button type="button" class="main" onClick={insert} disabled={busy}>
+			<button
+				type="button"
+				class="main"
+				onClick={insert}
+				disabled={inserting.busy}
+			>
 				Put in the current cell
 			</button>
-			{told && <Notice kind={told.kind}>{told.text}</Notice>}
+			<Came told={inserting.told} />
 			<About fn={fn} separator={separator} />
 		</article>
 	);

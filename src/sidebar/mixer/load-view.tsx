@@ -1,6 +1,7 @@
 /** One load at the mixer. */
 import type { MixerLoad, MixerState } from "../../sheets/messages";
-import { ended, Notice } from "../notice";
+import { Notice } from "../notice";
+import { ended } from "../sentence";
 import type { Line } from "./line";
 import { Notes } from "./notes";
 import { StepCard } from "./step-card";

@@ -1,6 +1,7 @@
 /** What the scale said, and the button that says it is done. */
 import { useState } from "preact/hooks";
 import { InputError } from "../../calc/errors";
+import { ended } from "../sentence";
 import { isFar, scaleReading } from "./reading";
 import { weightShown } from "./scale";
 import type { Step } from "./steps";
@@ -41,11 +42,11 @@ export function ScaleEntry(props: Props) {
 	const reading = read(text);
 	const typed = typeof reading === "number" ? reading : undefined;
 	const finish = () => {
-		if (reading instanceof Error) return setMistake(`${reading.message}.`);
+		if (reading instanceof Error) return setMistake(ended(reading.message));
 		if (typed === undefined)
 			return props.done(has || step.optional ? "" : step.amount);
 		const refusal = props.refusal(typed);
-		if (refusal) return setMistake(`${refusal}.`);
+		if (refusal) return setMistake(ended(refusal));
 		if (isFar(typed, step.amount) && asked !== text) {
 			setAsked(text);
 			return setMistake(farText(typed, step.amount));

@@ -1,6 +1,7 @@
 /** What does not go as it should: the connection, weights not taken, weights typed on the card. */
 import type { MixerState } from "../../sheets/messages";
-import { ended, Notice } from "../notice";
+import { Notice } from "../notice";
+import { ended } from "../sentence";
 import type { Line } from "./line";
 import { type Cell, valueAt } from "./overlay";
 

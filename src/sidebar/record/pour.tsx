@@ -1,32 +1,23 @@
 /** A finished pour into the Pour log: what will be written is said first. */
-import { useState } from "preact/hooks";
 import type { MixerLoad, MixerState, Recorded } from "../../sheets/messages";
-import { type Failure, failureOf } from "../failure";
 import type { JobViewProps } from "../job-choice";
-import { ended, Failed, Notice } from "../notice";
+import { Came, Failed, Notice } from "../notice";
+import { ended } from "../sentence";
+import { useDoing } from "../use-doing";
 import { useReading } from "../use-reading";
 
 export function PourRecord(props: JobViewProps) {
 	const { ask, job } = props;
 	const { answer, failure, busy, again } = useReading("mixerState", props);
-	const [made, setMade] = useState<{ job: number; recorded: Recorded }>();
-	const [writing, setWriting] = useState(false);
-	const [problem, setProblem] = useState<Failure>();
-	const write = () => {
-		if (writing) return;
-		setWriting(true);
-		setProblem(undefined);
-		setMade(undefined);
-		ask("recordPour", job)
-			.then(
-				(recorded) => setMade({ job, recorded }),
-				(error) => setProblem(failureOf(error)),
+	const writing = useDoing(job);
+	const write = () =>
+		void writing
+			.run(
+				() => ask("recordPour", job),
+				recordedText,
+				"Look at the Pour log before writing again.",
 			)
-			.then(() => {
-				setWriting(false);
-				again();
-			});
-	};
+			.then(again);
 	const ready = answer?.loads.filter(isReady) ?? [];
 	return (
 		<section aria-labelledby="pour-heading">
@@ -40,20 +31,12 @@ export function PourRecord(props: JobViewProps) {
 					class="main"
 					onClick={write}
 					disabled={ready.length === 0}
-					aria-disabled={writing}
+					aria-disabled={writing.busy}
 				>
-					{writing ? "Writing…" : buttonText(ready)}
+					{writing.busy ? "Writing…" : buttonText(ready)}
 				</button>
 			)}
-			{made?.job === job && <Told recorded={made.recorded} />}
-			{problem && (
-				<Notice kind="warning">
-					<p>{ended(problem.text)}</p>
-					{problem.outcome === "unknown" && (
-						<p>Look at the Pour log before writing again.</p>
-					)}
-				</Notice>
-			)}
+			<Came told={writing.told} />
 		</section>
 	);
 }
@@ -106,15 +89,10 @@ function loadText(load: MixerLoad): string {
 	return weights === 1 ? "1 weight" : `${weights} weights`;
 }
 
-const Told = ({ recorded: { loads, left } }: { recorded: Recorded }) => (
-	<Notice kind="plain">
-		<p>
-			{loads.length === 0
-				? "Nothing was added to the Pour log."
-				: `The Pour log now has ${loadsText(loads)}.`}
-		</p>
-		{left.map((sentence) => (
-			<p key={sentence}>{ended(sentence)}</p>
-		))}
-	</Notice>
-);
+const recordedText = ({ loads, left }: Recorded): string =>
+	[
+		loads.length === 0
+			? "Nothing was added to the Pour log."
+			: `The Pour log now has ${loadsText(loads)}.`,
+		...left.map(ended),
+	].join("\n");

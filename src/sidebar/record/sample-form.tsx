@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import type { JobView } from "../../sheets/messages";
 import { DateField, MarksContext, SelectField, TextField } from "../field";
 import type { JobViewProps } from "../job-choice";
-import { Notice } from "../notice";
+import { Came } from "../notice";
 import {
 	dosesOf,
 	FINISHES,
@@ -23,7 +23,7 @@ interface Props extends JobViewProps {
 export function SampleForm({ ask, start, view }: Props) {
 	const mixes = start.mixes.map(({ name }) => name);
 	const form = useSample(ask, view.mix || (mixes[0] ?? ""));
-	const { sample, setSample, marks, mistakes, told, busy, add } = form;
+	const { sample, setSample, marks, mistakes, adding, add } = form;
 	const change = (fields: Partial<Sample>) =>
 		setSample((before) => ({ ...before, ...fields }));
 	const field = (name: Exclude<keyof Sample, "doses">, label: string) => ({
@@ -68,10 +68,15 @@ export function SampleForm({ ask, start, view }: Props) {
 					Will add to Swatches: <bdi>{swatchText(swatchInput(sample))}</bdi>
 				</p>
 			)}
-			<button type="button" class="main" onClick={add} aria-disabled={busy}>
-				{busy ? "Adding…" : "Add to Swatches"}
+			<button
+				type="button"
+				class="main"
+				onClick={add}
+				aria-disabled={adding.busy}
+			>
+				{adding.busy ? "Adding…" : "Add to Swatches"}
 			</button>
-			{told && <Notice kind={told.kind}>{told.text}</Notice>}
+			<Came told={adding.told} />
 		</>
 	);
 }

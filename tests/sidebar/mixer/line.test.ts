@@ -147,7 +147,7 @@ test("one that the script refuses in words stays, and goes when it can", async (
 	);
 	line.write(DRY, 88);
 	await pass(300);
-	expect(line.shown().failure?.text).toBe("Job 3 is closed");
+	expect(line.shown().failure?.text).toBe("Job 3 is closed.");
 	expect(line.shown().waiting).toBe(1);
 	fail(() => undefined);
 	line.tryNow();
