@@ -1,7 +1,7 @@
 /** The studio and its jobs as the panel wants them. */
 import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
-import type { Mix, PanelStart, Pigment } from "./messages";
+import type { Ingredient, Mix, PanelStart, Pigment } from "./messages";
 import { allNames, jobNumbers, jobPrefix } from "./names";
 import { openJob } from "./openjob";
 import { readStudio } from "./readstudio";
@@ -25,9 +25,7 @@ export function startOf(spreadsheet: Spreadsheet): PanelStart {
 		currency: studio.currency,
 		...numbersOf(studio),
 		mixes: mixesOf(studio),
-		pigments: studio.pigments.map((row, index) =>
-			pigmentOf(row, `Pigments, row ${index + 1}`),
-		),
+		pigments: studio.pigments.map(pigmentOf),
 		jobs: jobNumbers(allNames(spreadsheet)).map((number) => ({
 			number,
 			title: titleOf(spreadsheet, number),
@@ -51,24 +49,32 @@ function titleOf(spreadsheet: Spreadsheet, job: number): string {
 	return range ? String(range.getValue()) : "";
 }
 
-const numbersOf = (studio: Studio) => ({
-	mixerCapacity: numberOf(studio.mixerCapacity, "Mixer capacity"),
-	gramDivision: numberOf(studio.gramDivision, "Gram scale division"),
-	waste: numberOf(studio.waste, "Usual waste"),
-	air: numberOf(studio.air, "Air in fresh mix"),
-});
-
-/** @throws InputError for anything but a number: a wrong answer in the panel is worse than none. */
-function numberOf(
+type NumberOf = (
 	cell: Cell | undefined,
 	what: string,
 	blank?: number,
-): number {
-	if (typeof cell === "number") return cell;
-	if (blank !== undefined && (cell === "" || cell === undefined)) return blank;
-	throw new InputError(
-		`${what} must be a number, got ${cell === "" || cell === undefined ? "a blank cell" : `"${cell}"`}: correct it on its tab`,
-	);
+) => number;
+
+/** Reads the numbers of a tab. @throws InputError for anything else: a wrong answer in the panel is worse than none. */
+const numbersOn =
+	(tab: string): NumberOf =>
+	(cell, what, blank) => {
+		if (typeof cell === "number") return cell;
+		const isBlank = cell === "" || cell === undefined;
+		if (blank !== undefined && isBlank) return blank;
+		throw new InputError(
+			`${what} must be a number, got ${isBlank ? "a blank cell" : `"${cell}"`}: correct it on the ${tab} tab`,
+		);
+	};
+
+function numbersOf({ mixerCapacity, gramDivision, waste, air }: Studio) {
+	const numberOf = numbersOn("Studio");
+	return {
+		mixerCapacity: numberOf(mixerCapacity, "Mixer capacity"),
+		gramDivision: numberOf(gramDivision, "Gram scale division"),
+		waste: numberOf(waste, "Usual waste"),
+		air: numberOf(air, "Air in fresh mix"),
+	};
 }
 
 /** Mixes in the order of their first row. */
@@ -78,36 +84,41 @@ function mixesOf({ mixes }: Studio): Mix[] {
 		name,
 		ingredients: mixes
 			.filter((row) => String(row[0]) === name)
-			.map((row) => {
-				const [, ingredient, parts, gravity, binder, cement, water] = row;
-				const of = `${name}, ${ingredient}:`;
-				return {
-					name: String(ingredient),
-					parts: numberOf(parts, `${of} parts`),
-					specificGravity: numberOf(gravity, `${of} specific gravity`),
-					binderShare: numberOf(binder, `${of} binder share`, 0),
-					cementShare: numberOf(cement, `${of} cement share`, 0),
-					waterShare: numberOf(water, `${of} water share`, 0),
-					pricePerMass: pricePerUnit(row[PACK], row[PACK + 1], of),
-				};
-			}),
+			.map(ingredientOf),
 	}));
 }
 
-function pigmentOf(row: readonly Cell[], where: string): Pigment {
+function ingredientOf(row: readonly Cell[]): Ingredient {
+	const numberOf = numbersOn("Mixes");
+	const [mix, name, parts, gravity, binder, cement, water] = row;
+	const of = `${mix}, ${name}:`;
+	return {
+		name: String(name),
+		parts: numberOf(parts, `${of} parts`),
+		specificGravity: numberOf(gravity, `${of} specific gravity`),
+		binderShare: numberOf(binder, `${of} binder share`, 0),
+		cementShare: numberOf(cement, `${of} cement share`, 0),
+		waterShare: numberOf(water, `${of} water share`, 0),
+		pricePerMass: pricePerUnit(numberOf, of, row[PACK], row[PACK + 1]),
+	};
+}
+
+function pigmentOf(row: readonly Cell[]): Pigment {
+	const numberOf = numbersOn("Pigments");
 	const [name, , , , maximum, , pack, price] = row;
 	return {
 		name: String(name),
-		maximum: numberOf(maximum, `${where}: maximum dose`, MOST_PIGMENT),
-		pricePerGram: pricePerUnit(pack, price, `${where}:`),
+		maximum: numberOf(maximum, `${name}: maximum dose`, MOST_PIGMENT),
+		pricePerGram: pricePerUnit(numberOf, `${name}:`, pack, price),
 	};
 }
 
 /** Pack price over pack; 0 where one of them is not typed. */
 function pricePerUnit(
+	numberOf: NumberOf,
+	of: string,
 	pack: Cell | undefined,
 	price: Cell | undefined,
-	of: string,
 ): number {
 	const size = numberOf(pack, `${of} pack`, 0);
 	return size > 0 ? numberOf(price, `${of} pack price`, 0) / size : 0;

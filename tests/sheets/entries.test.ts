@@ -132,7 +132,18 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 					"little",
 					/^Air in fresh mix .* got "little"/,
 				],
-				["Mixes", "C6", "some", /Fly ash: parts must be a number, got "some"/],
+				[
+					"Mixes",
+					"C6",
+					"some",
+					/Fly ash: parts must be a number, got "some": correct it on the Mixes tab$/,
+				],
+				[
+					"Pigments",
+					"E6",
+					"much",
+					/^Black: maximum dose .* correct it on the Pigments tab$/,
+				],
 				[
 					...cellOf("Studio.units"),
 					"imperial",
