@@ -23,7 +23,7 @@ interface Pair {
  * Names of the closed tabs.
  *
  * Copies of the tabs are made first, and everything up to there can be taken back. Once the first live tab is gone
- * there is only forward: what fails then is done again.
+ * there is only forward: what fails then is done again, or left to the person.
  */
 export function closedJob(spreadsheet: Spreadsheet, job: number): string[] {
 	waitForTurn();
@@ -42,7 +42,7 @@ export function closedJob(spreadsheet: Spreadsheet, job: number): string[] {
 		...namesSteps(spreadsheet, read),
 	]);
 	throughout(
-		`Job ${job} is not closed whole yet`,
+		`Job ${job} is closed, but not put in order. Delete those of its tabs that still calculate, and take ", closing" off the names of the others`,
 		replaced(spreadsheet, job, pairs),
 	);
 	return read.tabs.map(({ page }) => page.name);
@@ -123,6 +123,13 @@ function replaced(
 ): (() => unknown)[] {
 	const [first] = pairs;
 	return [
+		() => {
+			if (first?.copy)
+				spreadsheet.setNamedRange(
+					jobPrefix(job) + CLOSED,
+					first.copy.getRange("A1"),
+				);
+		},
 		...pairs.map(({ live, copy }) => () => {
 			if (copy && isThere(spreadsheet, live.page.name))
 				spreadsheet.deleteSheet(live.sheet);
@@ -131,13 +138,6 @@ function replaced(
 			() => copy?.setName(live.page.name),
 			() => copy?.hideSheet(),
 		]),
-		() => {
-			if (first?.copy)
-				spreadsheet.setNamedRange(
-					jobPrefix(job) + CLOSED,
-					first.copy.getRange("A1"),
-				);
-		},
 		() => SpreadsheetApp.flush(),
 	];
 }

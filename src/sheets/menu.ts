@@ -55,7 +55,7 @@ export function closeAsked(): string {
 export function removeAsked(): string {
 	const job = askedJob("Remove a job");
 	if (job === 0) return "";
-	const tabs = belongings(file(), job).sheets.map((sheet) => sheet.getName());
+	const tabs = belongings(file(), job).map(({ sheet }) => sheet.getName());
 	if (tabs.length === 0)
 		throw new InputError(`There is no job ${job} in this workbook`);
 	const question = `Remove job ${job}? These tabs go, and its row on the Jobs tab: ${tabs.join(", ")}. Its rows of the Pour log stay.`;

@@ -44,7 +44,7 @@ export function picturePut(
 		{ act: () => put?.setAltTextTitle(TITLE), undo: () => undefined },
 	]);
 	throughout(
-		"The new picture is on the quote, and an earlier one is still under it",
+		"The new picture is on the quote, and an earlier one is still under it: put it there again",
 		earlier.map((image) => () => image.remove()),
 	);
 	return name;

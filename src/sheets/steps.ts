@@ -41,15 +41,17 @@ export function wholly(failed: string, steps: readonly Step[]): void {
 }
 
 /**
- * Does every step, each a second time when it fails: for what cannot be undone, such as a tab taken away.
+ * Does each step, a second time when it fails, and no more after one that failed twice: for what cannot be undone, such
+ * as a tab taken away.
  *
- * @throws Error that names the steps which failed twice.
+ * @throws Error that says what is `left` and what a person does about it.
  */
 export function throughout(
-	failed: string,
+	left: string,
 	steps: readonly (() => unknown)[],
 ): void {
-	const left = steps.flatMap((step) => insistently(step) ?? []);
-	if (left.length > 0)
-		throw new Error(`${failed}. Choose it again to finish. (${left[0]})`);
+	for (const step of steps) {
+		const why = insistently(step);
+		if (why !== undefined) throw new Error(`${left}. (${why})`);
+	}
 }

@@ -212,3 +212,21 @@ describe("copied, closed, removed", { timeout: 480_000 }, () => {
 		expect(desk.errors()).toEqual([]);
 	});
 });
+
+test("a job whose last tab could not go is removed when that is tried again", async () => {
+	const other = await openWorkbook();
+	await other.call("createDemoJob", ["metric"]);
+	const workbook = other.engine.api.getActiveWorkbook();
+	for (const sheet of workbook?.getSheets() ?? [])
+		if (!sheet.getSheetName().startsWith("1 ")) workbook?.deleteSheet(sheet);
+	for (const name of workbook?.getDefinedNames() ?? [])
+		if (name.getName().startsWith("studio_")) name.delete();
+	await expect(other.call("removeJob", [1])).rejects.toThrow(
+		"choose Remove a job again to finish. (You can't remove all the sheets",
+	);
+	workbook?.create("Mine", 5, 5);
+	await other.call("removeJob", [1]);
+	expect(other.tabs()).toEqual(["Mine"]);
+	expect(other.state()).not.toMatch(/job1_/);
+	other.dispose();
+}, 60_000);
