@@ -1,6 +1,11 @@
 /** A job held against the trade's arithmetic, so that one it refuses is never written. */
 import { InputError } from "../calc/errors";
-import { callFunction, functionNamed } from "../functions/index";
+import { callFunction } from "../functions/call";
+import type { SheetFunction } from "../functions/declare";
+import { UPLIFT } from "../functions/handling";
+import { MOLD_PLAN } from "../functions/mold";
+import { PIECE_TAKEOFF, SLAB_VOLUME } from "../functions/takeoff";
+import { TONE_WEIGHTS } from "../functions/tones";
 import type { UnitSystem } from "../template/job";
 import type { Value } from "../template/plan";
 
@@ -16,14 +21,12 @@ function placed(sentence: string, table: string): string {
 }
 
 /** Calls a sheet function for its complaints alone. */
-const check = (name: string, table: string, args: unknown[]): void => {
-	answerOf(name, table, args);
+const check = (fn: SheetFunction, table: string, args: unknown[]): void => {
+	answerOf(fn, table, args);
 };
 
 /** The answer of a sheet function, whose sentences name the table. */
-function answerOf(name: string, table: string, args: unknown[]): unknown {
-	const fn = functionNamed(name);
-	if (!fn) throw new Error(`There is no function ${name}`);
+function answerOf(fn: SheetFunction, table: string, args: unknown[]): unknown {
 	try {
 		return callFunction(fn, args);
 	} catch (error) {
@@ -38,7 +41,7 @@ export const checkPieces = (
 	cutouts: Rows,
 	units: UnitSystem,
 ): void =>
-	check("PIECE_TAKEOFF", "pieces", [
+	check(PIECE_TAKEOFF, "pieces", [
 		pieces,
 		cutouts.length > 0 ? cutouts : "",
 		units,
@@ -46,7 +49,7 @@ export const checkPieces = (
 
 /** @throws InputError for notches and drop edges that MOLD_PLAN refuses. */
 export const checkMolds = (pieces: Rows, lie: Rows, units: UnitSystem): void =>
-	check("MOLD_PLAN", "pieces", [pieces, lie, "", units]);
+	check(MOLD_PLAN, "pieces", [pieces, lie, "", units]);
 
 /** Any density will do. @throws InputError for knockouts without a size, or with one that cannot be. */
 export function checkKnockouts(knockouts: Rows, units: UnitSystem): void {
@@ -55,9 +58,9 @@ export function checkKnockouts(knockouts: Rows, units: UnitSystem): void {
 			const table = `knockouts row ${i + 1}`;
 			const size =
 				volume === ""
-					? answerOf("SLAB_VOLUME", table, [a, b, depth, units])
+					? answerOf(SLAB_VOLUME, table, [a, b, depth, units])
 					: volume;
-			check("UPLIFT", table, [size, 1, mass === "" ? 0 : mass, units]);
+			check(UPLIFT, table, [size, 1, mass === "" ? 0 : mass, units]);
 		},
 	);
 }
@@ -78,5 +81,5 @@ export function checkTones(
 		pigments.length > 0
 			? [tones, pigments]
 			: [tones.map((row) => [...row, ""]), ["any"]];
-	check("TONE_WEIGHTS", "tones", [table, [columns], 1, 1, units]);
+	check(TONE_WEIGHTS, "tones", [table, [columns], 1, 1, units]);
 }

@@ -1,6 +1,8 @@
 /** One load's arithmetic, as the Pour card does it, for whichever load. */
 import { InputError } from "../calc/errors";
-import { callFunction, functionNamed } from "../functions/index";
+import { callFunction } from "../functions/call";
+import type { SheetFunction } from "../functions/declare";
+import { RESCALE_BATCH } from "../functions/loads";
 import type { MixerLoad, Typed } from "./messages";
 import { numberIn } from "./plain";
 import type { JobRead } from "./readjob";
@@ -41,9 +43,7 @@ export function sharedOf(read: JobRead): Shared {
 }
 
 /** The answer of a sheet function, or undefined where it refuses. */
-export function answerOf(name: string, args: unknown[]): unknown {
-	const fn = functionNamed(name);
-	if (!fn) throw new Error(`There is no function ${name}`);
+export function answerOf(fn: SheetFunction, args: unknown[]): unknown {
 	try {
 		return callFunction(fn, args);
 	} catch (error) {
@@ -89,7 +89,7 @@ export function workedOut(
 	};
 	const column = (values: readonly Typed[]) =>
 		planned.map((_, row) => [values[row] ?? ""]);
-	const answer = answerOf("RESCALE_BATCH", [column(planned), column(mixed)]);
+	const answer = answerOf(RESCALE_BATCH, [column(planned), column(mixed)]);
 	const whole = sumOf(planned);
 	if (!Array.isArray(answer) || !(whole > 0) || shared.binder === undefined)
 		return nothing;

@@ -1,4 +1,5 @@
 /** A load as a row of the Pour log, as the Pour card itself writes it for the load it shows. */
+import { PULL_OFF_PLAN } from "../functions/tones";
 import type { MixerLoad, MixerState, Typed } from "./messages";
 import { answerOf } from "./mixerload";
 import { numberIn } from "./plain";
@@ -48,7 +49,7 @@ export function pourRow(
 
 function planOf(state: MixerState, load: MixerLoad): Typed[][] | undefined {
 	if (load.planMass === "") return undefined;
-	return answerOf("PULL_OFF_PLAN", [
+	return answerOf(PULL_OFF_PLAN, [
 		state.tones,
 		[state.pigments],
 		load.planMass,
