@@ -1,5 +1,6 @@
 /** Closes a finished job: its tabs stay as values, out of sight, and cost an edit nothing any more. */
 import { InputError } from "../calc/errors";
+import { keptAsText } from "./content";
 import { GENERAL } from "./formats";
 import { jobsRange, jobsRowOf, linkTo } from "./jobsrow";
 import { waitForTurn } from "./lock";
@@ -67,7 +68,7 @@ function copyStep(spreadsheet: Spreadsheet, pair: Pair): Step {
 			copy
 				.getRange(1, 1, ...size)
 				.setNumberFormat(GENERAL)
-				.setValues(values.map((row) => row.map(marked)))
+				.setValues(values.map((row) => row.map(keptAsText)))
 				.setNumberFormats(formats);
 		},
 		undo() {
@@ -93,7 +94,7 @@ function rowStep({ studio, number }: JobRead, pairs: readonly Pair[]): Step {
 				range.setValues(
 					values.map(([, ...rest]) => [
 						linkTo(first.copy as Sheet, number),
-						...rest.map(marked),
+						...rest.map(keptAsText),
 					]),
 				);
 		},
@@ -102,9 +103,6 @@ function rowStep({ studio, number }: JobRead, pairs: readonly Pair[]): Step {
 		},
 	};
 }
-
-const marked = (value: unknown): unknown =>
-	typeof value === "string" && value !== "" ? `'${value}` : value;
 
 /** Takes each of the job's names away. */
 const namesSteps = (spreadsheet: Spreadsheet, { tabs }: JobRead): Step[] =>

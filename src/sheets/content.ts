@@ -19,7 +19,7 @@ export function contentOf(
  * A text that Sheets keeps as it is. Without the mark in front, which is not part of the cell, `=HYPERLINK(…)` that a
  * client typed would be a formula, `3-4` a date and `007` a number.
  */
-const keptAsText = (value: Value): Value =>
+export const keptAsText = <T>(value: T): T | string =>
 	typeof value === "string" && value !== "" ? `'${value}` : value;
 
 const fromTemplate = (value: Value, tokens: Tokens): Value => {

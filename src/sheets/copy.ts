@@ -1,5 +1,8 @@
 /** A repeat order: the same job once more, without what belongs to its one pour. */
+import type { Value } from "../template/plan";
+import { keptAsText } from "./content";
 import { placeFor, planned, written } from "./create";
+import { serialOf } from "./days";
 import { waitForTurn } from "./lock";
 import type { JobMade } from "./messages";
 import { blockArea, type Page } from "./page";
@@ -55,21 +58,6 @@ function repeatedCells({ cells, tab }: Page): boolean[][] {
 	return repeated;
 }
 
-/** As `setValues` takes it, texts marked; days as the number that a cell counts them by. */
-const kept = (cell: Cell | undefined): string | number | boolean => {
-	if (cell === undefined || cell === "") return "";
-	if (typeof cell === "string") return `'${cell}`;
-	if (typeof cell === "object") return serial(cell);
-	return cell;
-};
-
-const serial = (date: Date): number =>
-	Date.UTC(
-		date.getFullYear(),
-		date.getMonth(),
-		date.getDate(),
-		date.getHours(),
-		date.getMinutes(),
-	) /
-		86_400_000 +
-	25_569;
+/** As `setValues` takes it; days as the number that a cell counts them by. */
+const kept = (cell: Cell = ""): Value =>
+	keptAsText(typeof cell === "object" ? serialOf(cell) : cell);

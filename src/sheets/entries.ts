@@ -29,9 +29,10 @@ import { mixerOf, readMixer } from "./mixer";
 import { openJob } from "./openjob";
 import { showPanel } from "./panel";
 import { picturePut } from "./picture";
-import { poursRecorded, swatchRecorded } from "./record";
+import { poursRecorded } from "./pours";
 import { removedJob } from "./remove";
 import { startOf } from "./start";
+import { swatchRecorded } from "./swatches";
 import { viewOf } from "./view";
 import { loadChosen, weighed } from "./weigh";
 

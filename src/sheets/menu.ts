@@ -3,7 +3,7 @@ import { InputError } from "../calc/errors";
 import { closedJob } from "./close";
 import { copiedJob } from "./copy";
 import { openJob } from "./openjob";
-import { poursRecorded } from "./record";
+import { poursRecorded } from "./pours";
 import { belongings, removedJob } from "./remove";
 
 const ui = () => SpreadsheetApp.getUi();

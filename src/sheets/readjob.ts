@@ -8,7 +8,7 @@ import { movedIn } from "./layout";
 import { firstName, jobPrefix, jobTabName, namedArea } from "./names";
 import { blockArea, type Page, pageOf } from "./page";
 import { readStudio } from "./readstudio";
-import type { Cell, Studio } from "./studio";
+import { type Cell, NO_STUDIO, type Studio } from "./studio";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -47,7 +47,7 @@ export function readJob(
 	only?: readonly string[],
 ): JobRead {
 	const studio = readStudio(spreadsheet);
-	if (!studio) throw new InputError("This workbook has no studio tabs yet");
+	if (!studio) throw new InputError(NO_STUDIO);
 	const sheets = sheetsOf(spreadsheet, job);
 	const names = {
 		...studio.tabs,

@@ -1,19 +1,17 @@
 /** New rows of a studio table, whole or not at all. */
+import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
-import type { Format } from "../template/plan";
+import { keptAsText } from "./content";
 import { GENERAL, numberFormat, PLAIN_TEXT } from "./formats";
-import type { Step } from "./steps";
-import type { Cell } from "./studio";
+import { firstName } from "./names";
+import { type Step, wholly } from "./steps";
+import type { Rows, Studio } from "./studio";
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
 /** Where in the table the first rows are free behind all that are filled, counted from 0. @throws InputError when it is full. */
-export function freeRow(
-	rows: readonly (readonly Cell[])[],
-	needed: number,
-	tab: string,
-): number {
+export function freeRow(rows: Rows, needed: number, tab: string): number {
 	let free = rows.length;
 	while (free > 0 && (rows[free - 1] ?? []).every((cell) => cell === ""))
 		free -= 1;
@@ -24,26 +22,43 @@ export function freeRow(
 	return free;
 }
 
-/** What each column of a table is written in. */
-export const patterns = (
-	formats: readonly Format[],
-	units: UnitSystem,
-): string[] => formats.map((format) => numberFormat(format, "input", units));
+/** Adds rows behind the filled ones of a studio tab's table, which are `there`; the first one's number on the tab. */
+export function rowsAdded(
+	studio: Studio,
+	tab: string,
+	rows: Rows,
+	there: Rows,
+): number {
+	const table = studio.table(tab);
+	if (!table) throw new Error(`There is no table on ${tab}`);
+	const row = table.getRow() + freeRow(there, rows.length, tab);
+	const columns = rows[0]?.length ?? 0;
+	const range = table
+		.getSheet()
+		.getRange(row, table.getColumn(), rows.length, columns);
+	wholly(`Nothing was recorded on the ${tab} tab`, [
+		rowsStep(range, rows, patternsOf(tab, studio.units)),
+	]);
+	return row;
+}
 
-const marked = (cell: Cell): Cell =>
-	typeof cell === "string" && cell !== "" ? `'${cell}` : cell;
+/** What each column of a studio tab's table is written in. */
+function patternsOf(name: string, units: UnitSystem): string[] {
+	const tab = workbook().studioTabs.find((one) => one.name === name);
+	const formats = tab?.blocks.find(
+		(block) => block.name === firstName(tab),
+	)?.formats;
+	if (typeof formats !== "object") throw new Error(`${name} has no formats`);
+	return formats.map((format) => numberFormat(format, "input", units));
+}
 
 /** Texts keep what they are: marked while the cells are not yet plain text, which would keep the mark as well. */
-export function rowsStep(
-	range: Range,
-	rows: readonly (readonly Cell[])[],
-	formats: readonly string[],
-): Step {
+function rowsStep(range: Range, rows: Rows, formats: readonly string[]): Step {
 	const all = rows.map(() => [...formats]);
 	return {
 		act() {
 			if (formats.includes(PLAIN_TEXT)) range.setNumberFormat(GENERAL);
-			range.setValues(rows.map((row) => row.map(marked)));
+			range.setValues(rows.map((row) => row.map(keptAsText)));
 			range.setNumberFormats(all);
 		},
 		undo() {

@@ -10,7 +10,9 @@ import type {
 } from "../template/job";
 import type { Slots, Value } from "../template/plan";
 import { checkKnockouts, checkMolds, checkPieces, checkTones } from "./check";
+import { serialDay } from "./days";
 import { isAbsent } from "./fields";
+import { sameName } from "./studio";
 
 /** What the studio has, to hold a job against. */
 export interface Known {
@@ -56,8 +58,8 @@ export function jobSlots(job: JobInput, known: Known): Slots {
 	return {
 		client: job.client,
 		title: job.title,
-		...(isAbsent(job.pourDate) ? {} : { pour_date: serialDay(job.pourDate) }),
-		...(isAbsent(job.dueDate) ? {} : { due_date: serialDay(job.dueDate) }),
+		...dayIn("pour_date", job.pourDate),
+		...dayIn("due_date", job.dueDate),
 		waste: given(job.waste) === "" ? known.waste : given(job.waste),
 		pieces,
 		faces: lie.map((row) => row.slice(0, 1)),
@@ -74,6 +76,9 @@ export function jobSlots(job: JobInput, known: Known): Slots {
 
 const given = (value: Value | null | undefined): Value =>
 	isAbsent(value) ? "" : (value as Value);
+
+const dayIn = (slot: string, day: string | undefined): Slots =>
+	day === undefined || isAbsent(day) ? {} : { [slot]: serialDay(day) };
 
 const pieceRow = (piece: PieceInput): Value[] =>
 	[
@@ -105,9 +110,6 @@ const knockoutRow = (knockout: KnockoutInput): Value[] =>
 		knockout.count,
 		knockout.held,
 	].map(given);
-
-const sameName = (a: string, b: string): boolean =>
-	a.trim().toLowerCase() === b.trim().toLowerCase();
 
 function toneRow(
 	{ name, share, doses }: ToneInput,
@@ -156,9 +158,4 @@ function pigmentsOf(
 			`the tones use ${pigments.length} pigments (${pigments.join(", ")}): there is room for ${MOST_PIGMENTS}`,
 		);
 	return pigments;
-}
-
-/** Days since 1899-12-30, which is what a date is in a cell, in whatever time zone. */
-function serialDay(day = ""): number {
-	return Date.parse(`${day}T00:00:00Z`) / 86_400_000 + 25_569;
 }

@@ -34,6 +34,14 @@ export interface Studio {
 	table(tab: string): GoogleAppsScript.Spreadsheet.Range | undefined;
 }
 
+/** What is said where a workbook's studio is asked for something before there is one. */
+export const NO_STUDIO =
+	"This workbook has no studio tabs yet: choose Start a job, which makes them";
+
+/** Whether two names on the studio's tabs are one. */
+export const sameName = (a: string, b: string): boolean =>
+	a.trim().toLowerCase() === b.trim().toLowerCase();
+
 export type Rows = readonly (readonly Cell[])[];
 
 /** Where a setting stands on the Studio tab. */

@@ -6,6 +6,7 @@ import type {
 	JobMade,
 	MixerState,
 	Recorded,
+	SwatchInput,
 	Weighed,
 	Weighing,
 } from "../../src/sheets/messages";
@@ -144,6 +145,47 @@ describe("a recorded pour", { timeout: 240_000 }, () => {
 		typeof value === "number" ? Number(value.toPrecision(9)) : value;
 });
 
+describe("a measured sample", { timeout: 240_000 }, () => {
+	const SAMPLE = {
+		mix: "White casting mix, invented",
+		finish: "honed",
+		sealed: "bare",
+		state: "dry",
+		doses: { black: 0.01 },
+		color: "52.1, 8.0, 14.2",
+		ageDays: 28,
+		date: "2027-03-09",
+		remark: "=1+1",
+	} as const;
+	const record = (change: Partial<SwatchInput> = {}) =>
+		desk.call("recordSwatch", [{ ...SAMPLE, ...change }]) as Promise<number>;
+
+	test("is a row of Swatches behind the others, its dose under its pigment", async () => {
+		const row = await record();
+		expect(await record()).toBe(row + 1);
+		expect(desk.read("Swatches", "E5:H5")).toEqual([
+			["Umber", "Black", "Ocher", "White"],
+		]);
+		const [cells = []] = desk.read("Swatches", `A${row}:Q${row}`);
+		expect(cells).toEqual([
+			...["White casting mix, invented", "honed", "bare", "dry"],
+			...["", 0.01, "", "", "", "", "", ""],
+			...["52.1, 8.0, 14.2", 28, "", expect.anything(), "=1+1"],
+		]);
+		expect(desk.display("Swatches", `P${row}`)).toEqual([["2027-03-09"]]);
+	});
+
+	test.each([
+		[
+			{ doses: { Rust: 0.02 } },
+			"no column for Rust: type its name over a free",
+		],
+		[{ color: "brown" }, 'color must be #rrggbb or "L*, a*, b*"'],
+	])("%j is refused in words", async (change, words) => {
+		await expect(record(change as object)).rejects.toThrow(words);
+	});
+});
+
 describe("a tab that was changed", { timeout: 240_000 }, () => {
 	const sheet = (tab: string) =>
 		desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
@@ -230,3 +272,17 @@ test("a job whose last tab could not go is removed when that is tried again", as
 	expect(other.state()).not.toMatch(/job1_/);
 	other.dispose();
 }, 60_000);
+
+test.each([
+	["copyJob", 1],
+	["recordSwatch", { doses: {}, color: "#b5a99a" }],
+])(
+	"%s says what to do first in a workbook without a studio",
+	async (name, arg) => {
+		const blank = await openWorkbook();
+		await expect(blank.call(name, [arg])).rejects.toThrow(
+			"This workbook has no studio tabs yet: choose Start a job",
+		);
+		blank.dispose();
+	},
+);
