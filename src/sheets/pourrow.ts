@@ -1,5 +1,5 @@
 /** A load as a row of the Pour log, as the Pour card itself writes it for the load it shows. */
-import { PULL_OFF_PLAN } from "../functions/tones";
+import { PULL_OFF_PLAN } from "../functions/pulloff";
 import type { MixerLoad, MixerState, Typed } from "./messages";
 import { answerOf } from "./mixerload";
 import { numberIn } from "./plain";
