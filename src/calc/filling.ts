@@ -58,14 +58,13 @@ export function* selections(
 	}
 	for (const selection of fullestFirst(question, sums, low, room)) {
 		const some = selection.counts();
-		const chosen: number[] = counts.map((_, i) => (i === first ? 1 : 0));
-		let lightestLeft = Number.POSITIVE_INFINITY;
-		for (const [at, { i, mass, count }] of free.entries()) {
-			const taken = some[at] ?? 0;
-			chosen[i] = (chosen[i] ?? 0) + taken;
-			if (taken < count) lightestLeft = mass;
-		}
-		if (selection.sum + lightestLeft > room) yield chosen;
+		const left = free.filter(({ count }, at) => (some[at] ?? 0) < count);
+		const lightest = left[left.length - 1]?.mass ?? Number.POSITIVE_INFINITY;
+		if (selection.sum + lightest <= room) continue;
+		const chosen = counts.map((_, i): number => (i === first ? 1 : 0));
+		for (const [at, { i }] of free.entries())
+			chosen[i] = (chosen[i] ?? 0) + (some[at] ?? 0);
+		yield chosen;
 	}
 }
 

@@ -54,12 +54,11 @@ function readAlone(
 	);
 	if (kept.length === 0 && !mayBeEmpty(param, grid))
 		throw new InputError(`${name} is blank`);
-	return kept.map((row) => {
-		const read = () => readGroup(name, param, grid[row] ?? [], row, units);
-		return grid.length === 1 && param.kind === "list"
-			? read()
-			: at(place(row), read);
-	});
+	return kept.map((row) =>
+		placed(grid.length, param, place(row), () =>
+			readGroup(name, param, grid[row] ?? [], row, units),
+		),
+	);
 }
 
 /** The lists and tables whose rows belong together; one that is a single cell is the same in every row. */
@@ -71,29 +70,26 @@ function readTogether(
 	const grids = new Map(
 		together.map(([name, param]) => [name, groupGrid(name, param, raw[name])]),
 	);
-	const isRange = (name: string) => Array.isArray(raw[name]);
-	const ranges = together.filter(([name]) => isRange(name));
-	const size = ranges.length
-		? sameSize(ranges.map(([name]) => [name, grids.get(name)?.length ?? 0]))
-		: Math.min(1, together.length);
-	const rowOf = (name: string, row: number) =>
-		grids.get(name)?.[isRange(name) ? row : 0] ?? [];
+	const ranges = together.filter(([name]) => Array.isArray(raw[name]));
 	const spread = ranges.length ? ranges : together;
+	const size = sameSize(
+		spread.map(([name]) => [name, grids.get(name)?.length ?? 0]),
+	);
+	const cellsIn = (name: string, row: number) => {
+		const grid = grids.get(name) ?? [];
+		return grid[Math.min(row, grid.length - 1)] ?? [];
+	};
 	const rows = countedRows(
 		size,
 		spread.map(([name]) => name),
 		spread.filter(([, param]) => decides(param)).map(([name]) => name),
-		(name, row) => rowBlank(rowOf(name, row)),
+		(name, row) => rowBlank(cellsIn(name, row)),
 	);
-	if (size <= 1 && rows.filled.length === 0)
-		for (const [name, param] of together)
-			if (!param.optional) throw new InputError(`${name} is blank`);
-	const read = ([name, param]: Named, row: number) => {
-		const only = () => readGroup(name, param, rowOf(name, row), row, units);
-		return size === 1 && param.kind === "list"
-			? only()
-			: at(`row ${row + 1}`, only);
-	};
+	if (size <= 1 && rows.filled.length === 0) mustBeOptional(together);
+	const read = ([name, param]: Named, row: number) =>
+		placed(size, param, `row ${row + 1}`, () =>
+			readGroup(name, param, cellsIn(name, row), row, units),
+		);
 	const values = Object.fromEntries(
 		together.map((named) => [
 			named[0],
@@ -101,6 +97,19 @@ function readTogether(
 		]),
 	);
 	return { values, ...rows };
+}
+
+/** What is read, its place told where it is wrong; a list of one value has none to tell. */
+const placed = (
+	size: number,
+	{ kind }: GroupParam,
+	place: string,
+	read: () => unknown,
+): unknown => (size === 1 && kind === "list" ? read() : at(place, read));
+
+function mustBeOptional(blank: readonly Named[]): void {
+	for (const [name, { optional }] of blank)
+		if (!optional) throw new InputError(`${name} is blank`);
 }
 
 /** Whether a row without it is a mistake where others of the row are filled. */
@@ -157,9 +166,11 @@ const words = (name: string): string =>
 
 /** Where no answer stands beside the rows, nothing but blank rows is nothing to answer. */
 export function mustHaveRows(params: readonly Named[], rows: Rows): void {
-	for (const [name, { optional, alone }] of params)
-		if (!optional && !alone && rows.values[name]?.length === 0)
-			throw new InputError(`${name} is blank`);
+	mustBeOptional(
+		params.filter(
+			([name, { alone }]) => !alone && rows.values[name]?.length === 0,
+		),
+	);
 }
 
 /** One cell by its declaration; a blank is what the declaration says it means. */
