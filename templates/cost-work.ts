@@ -104,7 +104,7 @@ export const workBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				"Hours each are invented: put your own. Typed hours count in place of the worked out.",
+				"Hours each are invented: put your own. Typed hours count in place of those worked out.",
 			],
 		],
 	},

@@ -1,6 +1,7 @@
 /** The colors that tones should have, from those of the studio's swatches that speak of the same thing. */
 import { colorDifference, type Lab } from "./color";
 import { percent } from "./errors";
+import { sameName } from "./names";
 import { withRounding } from "./rounding";
 import { sum } from "./sum";
 import { type SwatchRow, toneColors } from "./tonecolor";
@@ -34,9 +35,6 @@ export interface ExpectedColor {
 	nearest?: { name: string; difference: number };
 }
 
-const same = (a: string, b: string): boolean =>
-	a.trim().toLowerCase() === b.trim().toLowerCase();
-
 /** Why a swatch says nothing about the job; undefined when it does. */
 function leftOutFor(
 	{ kinds, doses, lab }: StudioSwatch,
@@ -44,13 +42,13 @@ function leftOutFor(
 ): string | undefined {
 	if (!lab) return "without a color";
 	const other = KINDS.findIndex(
-		(_, i) => !same(kinds[i] ?? "", set.kinds[i] ?? ""),
+		(_, i) => !sameName(kinds[i] ?? "", set.kinds[i] ?? ""),
 	);
 	if (other >= 0) return `of another ${KINDS[other]}`;
 	if (doses.every((dose) => dose === undefined))
 		return "without a dose (0 is undosed)";
 	const dosed = set.swatchPigments.filter((_, i) => (doses[i] ?? 0) > 0);
-	if (dosed.some((name) => !set.pigments.some((own) => same(own, name))))
+	if (dosed.some((name) => !set.pigments.some((own) => sameName(own, name))))
 		return "with other pigments";
 	return dosed.length > 1 ? "with several pigments" : undefined;
 }
@@ -58,7 +56,7 @@ function leftOutFor(
 /** The swatches that count, their doses in the order of the job's pigments. */
 function counting(set: SwatchSet): SwatchRow[] {
 	const columns = set.pigments.map((name) =>
-		set.swatchPigments.findIndex((other) => same(other, name)),
+		set.swatchPigments.findIndex((other) => sameName(other, name)),
 	);
 	return set.swatches.flatMap((swatch) =>
 		swatch.lab && leftOutFor(swatch, set) === undefined

@@ -7,8 +7,8 @@ interface Placed {
 	mass: number;
 }
 
-const heaviestFirst = (masses: readonly number[]): Placed[] =>
-	masses
+const heaviestFirst = (massesKg: readonly number[]): Placed[] =>
+	massesKg
 		.map((mass, i) => ({ i, mass }))
 		.sort((a, b) => b.mass - a.mass || a.i - b.i);
 
@@ -40,9 +40,9 @@ function levelTree(loads: number) {
 }
 
 /** The load of each casting when each in turn goes into the first load that has room. */
-function firstFitOf(castings: readonly Placed[], limit: number): number[] {
+function firstFitOf(castings: readonly Placed[], limitKg: number): number[] {
 	const tree = levelTree(castings.length);
-	const most = withRounding(limit);
+	const most = withRounding(limitKg);
 	const loadOf: number[] = [];
 	for (const { i, mass } of castings) {
 		const load = tree.first((level) => level + mass <= most);
@@ -53,8 +53,10 @@ function firstFitOf(castings: readonly Placed[], limit: number): number[] {
 }
 
 /** The load of each casting when the heaviest goes first, into the first load that has room; each fits in one. */
-export const firstFit = (masses: readonly number[], limit: number): number[] =>
-	firstFitOf(heaviestFirst(masses), limit);
+export const firstFit = (
+	massesKg: readonly number[],
+	limitKg: number,
+): number[] => firstFitOf(heaviestFirst(massesKg), limitKg);
 
 /** Each into the lightest of so many loads. */
 function lightestOf(castings: readonly Placed[], loads: number): number[] {
@@ -70,14 +72,14 @@ function lightestOf(castings: readonly Placed[], loads: number): number[] {
 }
 
 /** Each into the fullest load that has room: by looking at all, so only where there are few. */
-function bestFit(masses: readonly number[], limit: number): number[] {
+function bestFit(massesKg: readonly number[], limitKg: number): number[] {
 	const levels: number[] = [];
 	const loadOf: number[] = [];
-	for (const { i, mass } of heaviestFirst(masses)) {
+	for (const { i, mass } of heaviestFirst(massesKg)) {
 		let chosen = levels.length;
 		for (const [load, level] of levels.entries())
 			if (
-				level + mass <= withRounding(limit) &&
+				level + mass <= withRounding(limitKg) &&
 				level > (levels[chosen] ?? Number.NEGATIVE_INFINITY)
 			)
 				chosen = load;
@@ -94,23 +96,23 @@ export const loadsIn = (loadOf: readonly number[]): number =>
 
 /** The fewer loads of first fit and best fit, heaviest first; of long lists by first fit. */
 export function bestKnown(
-	masses: readonly number[],
+	massesKg: readonly number[],
 	capacityKg: number,
 ): number[] {
-	const first = firstFit(masses, capacityKg);
-	if (masses.length > BEST_FIT_UP_TO) return first;
-	const best = bestFit(masses, capacityKg);
+	const first = firstFit(massesKg, capacityKg);
+	if (massesKg.length > BEST_FIT_UP_TO) return first;
+	const best = bestFit(massesKg, capacityKg);
 	return loadsIn(best) < loadsIn(first) ? best : first;
 }
 
 /** The mass of the heaviest load. */
 export function heaviest(
-	masses: readonly number[],
+	massesKg: readonly number[],
 	loadOf: readonly number[],
 ): number {
 	const levels = Array<number>(loadsIn(loadOf)).fill(0);
 	for (const [i, load] of loadOf.entries())
-		levels[load] = (levels[load] ?? 0) + (masses[i] ?? 0);
+		levels[load] = (levels[load] ?? 0) + (massesKg[i] ?? 0);
 	return levels.reduce((most, level) => Math.max(most, level), 0);
 }
 
@@ -122,23 +124,24 @@ export function heaviest(
  * @source MULTIFIT: Coffman, Garey and Johnson, SIAM Journal on Computing 7 (1978).
  */
 export function evened(
-	masses: readonly number[],
+	massesKg: readonly number[],
 	known: readonly number[],
 	capacityKg: number,
 ): readonly number[] {
 	const loads = loadsIn(known);
-	const castings = heaviestFirst(masses);
+	const castings = heaviestFirst(massesKg);
 	const level = lightestOf(castings, loads);
-	let best = heaviest(masses, level) < heaviest(masses, known) ? level : known;
-	let low = Math.max(sum(masses) / loads, castings[0]?.mass ?? 0);
-	let high = Math.min(capacityKg, heaviest(masses, best));
+	let best =
+		heaviest(massesKg, level) < heaviest(massesKg, known) ? level : known;
+	let low = Math.max(sum(massesKg) / loads, castings[0]?.mass ?? 0);
+	let high = Math.min(capacityKg, heaviest(massesKg, best));
 	for (let halvings = 0; halvings < 20 && low < high; halvings += 1) {
 		const middle = (low + high) / 2;
 		const tried = firstFitOf(castings, middle);
 		if (loadsIn(tried) > loads) low = middle;
 		else {
 			high = middle;
-			if (heaviest(masses, tried) < heaviest(masses, best)) best = tried;
+			if (heaviest(massesKg, tried) < heaviest(massesKg, best)) best = tried;
 		}
 	}
 	return best;

@@ -1,4 +1,4 @@
-/** All sums of some of a few things, sorted, with the selection behind each. */
+/** All sums of some of a few things, sorted, with the selection behind each; masses in any unit, here and in what packs. */
 
 /** Things of one mass. */
 export interface Kind {

@@ -17,7 +17,7 @@ export interface MoldPlan {
 	/** Where the notch is, finished and in the mold. */
 	notch?: Place;
 	/** Lengths of an L's four sides, as the mold has them. */
-	sides?: Record<Side, number>;
+	sidesM?: Record<Side, number>;
 	drop?: Place;
 }
 
@@ -67,7 +67,7 @@ export function moldPlan(piece: Piece, lie: Lie): MoldPlan {
 	return {
 		handed,
 		notch,
-		sides: shape === "L" && notch ? sidesOfL(piece, notch.mold) : undefined,
+		sidesM: shape === "L" && notch ? sidesOfL(piece, notch.mold) : undefined,
 		drop: dropOf(dropped, lie),
 	};
 }

@@ -14,24 +14,24 @@ import { sum } from "./sum";
  */
 const EFFORT = { fewest: 2.5e6, lightest: 4e6, order: 5e5 };
 
-/** The load of each casting, all of which fit in one. */
+/** The load of each casting, from 0; each of them fits in one. */
 export function sharedLoads(
-	masses: readonly number[],
+	massesKg: readonly number[],
 	capacityKg: number,
 ): readonly number[] {
-	if (masses.length === 0) return [];
-	const kinds = kindsOf(masses);
+	if (massesKg.length === 0) return [];
+	const kinds = kindsOf(massesKg);
 	const sums = sumsOf(kinds);
-	const known = bestKnown(masses, capacityKg);
-	if (!sums) return evened(masses, known, capacityKg);
-	const fewest = fewestLoads(masses, kinds, known, capacityKg);
-	const lightest = lightestLoads(masses, kinds, fewest);
-	return inListOrder(masses, lightest);
+	const known = bestKnown(massesKg, capacityKg);
+	if (!sums) return evened(massesKg, known, capacityKg);
+	const fewest = fewestLoads(massesKg, kinds, known, capacityKg);
+	const lightest = lightestLoads(massesKg, kinds, fewest);
+	return inListOrder(massesKg, lightest);
 }
 
-function kindsOf(masses: readonly number[]): Kind[] {
+function kindsOf(massesKg: readonly number[]): Kind[] {
 	const counts = new Map<number, number>();
-	for (const mass of masses) counts.set(mass, (counts.get(mass) ?? 0) + 1);
+	for (const mass of massesKg) counts.set(mass, (counts.get(mass) ?? 0) + 1);
 	return [...counts]
 		.map(([mass, count]) => ({ mass, count }))
 		.sort((a, b) => b.mass - a.mass);
@@ -39,13 +39,13 @@ function kindsOf(masses: readonly number[]): Kind[] {
 
 /** Which casting is in which load, from how many of each mass are; equal castings in list order. */
 function assigned(
-	masses: readonly number[],
+	massesKg: readonly number[],
 	kinds: readonly Kind[],
 	bins: readonly (readonly number[])[],
 ): number[] {
 	const left = bins.map((counts) => [...counts]);
 	const loadOf = kinds.map(() => 0);
-	return masses.map((mass) => {
+	return massesKg.map((mass) => {
 		const kind = kinds.findIndex((each) => each.mass === mass);
 		const leftIn = (load: number) => left[load]?.[kind] ?? 0;
 		let load = loadOf[kind] ?? 0;
@@ -58,27 +58,27 @@ function assigned(
 }
 
 function fewestLoads(
-	masses: readonly number[],
+	massesKg: readonly number[],
 	kinds: readonly Kind[],
 	known: readonly number[],
 	capacityKg: number,
 ): readonly number[] {
 	const effort: Effort = { left: EFFORT.fewest };
 	const most = withRounding(capacityKg);
-	const alone = masses.filter((mass) => 2 * mass > most).length;
-	const least = Math.max(Math.ceil(sum(masses) / most), alone);
+	const alone = massesKg.filter((mass) => 2 * mass > most).length;
+	const least = Math.max(Math.ceil(sum(massesKg) / most), alone);
 	for (let loads = least; loads < loadsIn(known); loads += 1) {
 		if (effort.left <= 0) break;
 		const levels = Array<number>(loads).fill(0);
 		const { bins } = packing({ kinds, levels, limit: capacityKg, effort });
-		if (bins) return assigned(masses, kinds, bins);
+		if (bins) return assigned(massesKg, kinds, bins);
 	}
 	return known;
 }
 
 /** As many loads, the heaviest as light as can be: by halving what is open between a proof and an example. */
 function lightestLoads(
-	masses: readonly number[],
+	massesKg: readonly number[],
 	kinds: readonly Kind[],
 	found: readonly number[],
 ): readonly number[] {
@@ -86,12 +86,12 @@ function lightestLoads(
 	const loads = loadsIn(found);
 	const levels = Array<number>(loads).fill(0);
 	const sums = sumsOf(kinds);
-	let best = evened(masses, found, heaviest(masses, found));
-	let low = Math.max(sum(masses) / loads, kinds[0]?.mass ?? 0);
+	let best = evened(massesKg, found, heaviest(massesKg, found));
+	let low = Math.max(sum(massesKg) / loads, kinds[0]?.mass ?? 0);
 	const below = (limit: number) =>
 		sums?.most(limit) ?? Number.NEGATIVE_INFINITY;
 	while (effort.left > 0) {
-		const high = heaviest(masses, best);
+		const high = heaviest(massesKg, best);
 		const next = below(high * (1 - 2e-9));
 		if (high <= low || next < low * (1 - 1e-12)) break;
 		const halfway = (low + next) / 2;
@@ -105,7 +105,7 @@ function lightestLoads(
 		effort.left -= part.left;
 		const { bins } = packing({ kinds, levels, limit, effort: part });
 		effort.left += part.left;
-		if (bins) best = assigned(masses, kinds, bins);
+		if (bins) best = assigned(massesKg, kinds, bins);
 		else low = limit * (1 + 2e-9);
 	}
 	return best;
@@ -113,16 +113,16 @@ function lightestLoads(
 
 /** Loads no heavier, each casting in turn in the earliest load that leaves the others a place. */
 function inListOrder(
-	masses: readonly number[],
+	massesKg: readonly number[],
 	found: readonly number[],
 ): readonly number[] {
 	const effort: Effort = { left: EFFORT.order };
-	const limit = heaviest(masses, found);
+	const limit = heaviest(massesKg, found);
 	const loads = loadsIn(found);
 	const levels = Array<number>(loads).fill(0);
-	const left = kindsOf(masses);
+	const left = kindsOf(massesKg);
 	let best = numberedByFirst(found);
-	for (const [i, mass] of masses.entries()) {
+	for (const [i, mass] of massesKg.entries()) {
 		if (effort.left <= 0) break;
 		for (const kind of left) if (kind.mass === mass) kind.count -= 1;
 		const kinds = left.filter(({ count }) => count > 0);
@@ -135,7 +135,7 @@ function inListOrder(
 			);
 			const { bins } = packing({ kinds, levels: tried, limit, effort });
 			if (!bins) continue;
-			const rest = assigned(masses.slice(i + 1), kinds, bins);
+			const rest = assigned(massesKg.slice(i + 1), kinds, bins);
 			best = numberedByFirst([...best.slice(0, i), load, ...rest]);
 			break;
 		}

@@ -1,6 +1,7 @@
 /** Areas, edges and volumes of the pieces of a job. */
 import { cutoutTotals, type PieceCutout } from "./cutouts";
 import { at, InputError, quoted } from "./errors";
+import { nameKey } from "./names";
 import { withRounding } from "./rounding";
 import {
 	type Dimensions,
@@ -58,8 +59,6 @@ export function pieceSizes(
 		return sizesOf(piece, outline, own, lengthText);
 	});
 }
-
-const nameKey = (name: string): string => name.trim().toLowerCase();
 
 function checkUnique(pieces: readonly Piece[]): void {
 	const rows = new Map<string, number>();

@@ -1,5 +1,6 @@
 import { at } from "../calc/errors";
 import { FACES, type Lie, type MoldPlan, moldPlan } from "../calc/mold";
+import { sameName } from "../calc/names";
 import type { Piece } from "../calc/takeoff";
 import { list, table, text, units, word } from "./arguments";
 import { sheetFunction } from "./declare";
@@ -75,9 +76,6 @@ export const MOLD_PLAN = sheetFunction({
 		}),
 });
 
-const sameName = (a: string, b: string) =>
-	a.trim().toLowerCase() === b.trim().toLowerCase();
-
 const words = (
 	piece: Piece,
 	lie: Lie,
@@ -132,12 +130,12 @@ function notchWords(
 
 function sideWords(
 	{ shape, aM, bM, cM }: Piece,
-	{ sides }: MoldPlan,
+	{ sidesM }: MoldPlan,
 	units: UnitSystem,
 ): string {
 	const tape = (lengthM = 0) => onTape(lengthM, units);
-	if (sides)
-		return Object.entries(sides)
+	if (sidesM)
+		return Object.entries(sidesM)
 			.map(([side, lengthM]) => `${side} ${tape(lengthM)}`)
 			.join(", ");
 	if (shape === "area") return "by the template";

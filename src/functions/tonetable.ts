@@ -1,5 +1,6 @@
 /** The table of tones and the names of its pigments, as several functions take them, checked as a whole. */
 import { InputError, quoted } from "../calc/errors";
+import { nameKey } from "../calc/names";
 import type { Tone } from "../calc/tones";
 import { list, number, share, table, text } from "./arguments";
 
@@ -33,12 +34,12 @@ export function unique(
 ): readonly string[] {
 	const seen = new Map<string, number>();
 	for (const [i, name] of names.entries()) {
-		const first = seen.get(name.toLowerCase());
+		const first = seen.get(nameKey(name));
 		if (first !== undefined)
 			throw new InputError(
 				`${what} must each have a name of their own, got ${quoted(name)} as number ${first + 1} and ${i + 1}`,
 			);
-		seen.set(name.toLowerCase(), i);
+		seen.set(nameKey(name), i);
 	}
 	return names;
 }
