@@ -11,6 +11,7 @@ import { withRounding } from "./rounding";
 
 /** What one bin costs beside the sums looked at. */
 const BIN_EFFORT = 50;
+
 export interface Packing {
 	/** How many of each kind, a bin each; undefined when none was found. */
 	bins: number[][] | undefined;

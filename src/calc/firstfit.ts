@@ -105,8 +105,8 @@ export function bestKnown(
 	return loadsIn(best) < loadsIn(first) ? best : first;
 }
 
-/** The mass of the heaviest load. */
-export function heaviest(
+/** Mass of the heaviest load, kg. */
+export function heaviestKg(
 	massesKg: readonly number[],
 	loadOf: readonly number[],
 ): number {
@@ -132,16 +132,17 @@ export function evened(
 	const castings = heaviestFirst(massesKg);
 	const level = lightestOf(castings, loads);
 	let best =
-		heaviest(massesKg, level) < heaviest(massesKg, known) ? level : known;
+		heaviestKg(massesKg, level) < heaviestKg(massesKg, known) ? level : known;
 	let low = Math.max(sum(massesKg) / loads, castings[0]?.mass ?? 0);
-	let high = Math.min(capacityKg, heaviest(massesKg, best));
+	let high = Math.min(capacityKg, heaviestKg(massesKg, best));
 	for (let halvings = 0; halvings < 20 && low < high; halvings += 1) {
 		const middle = (low + high) / 2;
 		const tried = firstFitOf(castings, middle);
 		if (loadsIn(tried) > loads) low = middle;
 		else {
 			high = middle;
-			if (heaviest(massesKg, tried) < heaviest(massesKg, best)) best = tried;
+			if (heaviestKg(massesKg, tried) < heaviestKg(massesKg, best))
+				best = tried;
 		}
 	}
 	return best;

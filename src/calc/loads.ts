@@ -10,6 +10,14 @@ export interface Casting {
 	massKg: number;
 }
 
+/** Each casting of a job, a piece repeated as often as it is poured. */
+export const castings = (
+	pieces: readonly { name: string; quantity: number; massKg: number }[],
+): Casting[] =>
+	pieces.flatMap(({ name, quantity, massKg }) =>
+		Array.from({ length: quantity }, () => ({ name, massKg })),
+	);
+
 export interface LoadRow {
 	/** From 1, numbered by the first casting in it. */
 	load: number;

@@ -1,7 +1,7 @@
 /** Which castings share a load: the fewest loads, then the lightest heaviest, then list order. */
 import { packing } from "./bins";
 import type { Effort } from "./filling";
-import { bestKnown, evened, heaviest, loadsIn } from "./firstfit";
+import { bestKnown, evened, heaviestKg, loadsIn } from "./firstfit";
 import type { Kind } from "./halves";
 import { withRounding } from "./rounding";
 import { sumsOf } from "./subsets";
@@ -86,12 +86,12 @@ function lightestLoads(
 	const loads = loadsIn(found);
 	const levels = Array<number>(loads).fill(0);
 	const sums = sumsOf(kinds);
-	let best = evened(massesKg, found, heaviest(massesKg, found));
+	let best = evened(massesKg, found, heaviestKg(massesKg, found));
 	let low = Math.max(sum(massesKg) / loads, kinds[0]?.mass ?? 0);
 	const below = (limit: number) =>
 		sums?.most(limit) ?? Number.NEGATIVE_INFINITY;
 	while (effort.left > 0) {
-		const high = heaviest(massesKg, best);
+		const high = heaviestKg(massesKg, best);
 		const next = below(high * (1 - 2e-9));
 		if (high <= low || next < low * (1 - 1e-12)) break;
 		const halfway = (low + next) / 2;
@@ -117,7 +117,7 @@ function inListOrder(
 	found: readonly number[],
 ): readonly number[] {
 	const effort: Effort = { left: EFFORT.order };
-	const limit = heaviest(massesKg, found);
+	const limit = heaviestKg(massesKg, found);
 	const loads = loadsIn(found);
 	const levels = Array<number>(loads).fill(0);
 	const left = kindsOf(massesKg);

@@ -35,8 +35,6 @@ const OWN =
 const SOURCE =
 	"Two-constant Kubelka–Munk (Kubelka and Munk 1931, Duncan 1940) on X/Xn, Y/Yn, Z/Zn with tied saturation";
 
-export { EXPECTED_COLORS } from "./expected";
-
 type Doses = readonly { more: readonly number[]; row: number }[];
 
 export const COLOR_DIFFERENCE = sheetFunction({

@@ -1,8 +1,8 @@
 /** Every sheet function: subject by subject, in each by name. */
-import * as card from "./card";
 import * as color from "./color";
 import * as cure from "./cure";
 import type { SheetFunction } from "./declare";
+import * as expected from "./expected";
 import * as finish from "./finish";
 import * as folding from "./folding";
 import * as handling from "./handling";
@@ -13,6 +13,7 @@ import * as loads from "./loads";
 import * as mix from "./mix";
 import * as mold from "./mold";
 import * as money from "./money";
+import * as plannumber from "./plannumber";
 import * as pulloff from "./pulloff";
 import * as takeoff from "./takeoff";
 import * as tones from "./tones";
@@ -31,8 +32,9 @@ export const registry: readonly SheetFunction[] = [
 	pulloff,
 	weighing,
 	headroom,
-	card,
+	plannumber,
 	color,
+	expected,
 	folding,
 	water,
 	cure,

@@ -1,7 +1,61 @@
 import { rescaleFactor } from "../calc/batch";
-import { mixerLoads } from "../calc/loads";
+import { InputError } from "../calc/errors";
+import { castings, mixerLoads } from "../calc/loads";
 import { list, mass, number, table, text, units } from "./arguments";
 import { sheetFunction } from "./declare";
+
+/** More castings than this in one job are a slip of the finger. */
+const MOST_CASTINGS = 2000;
+
+export const CASTINGS = sheetFunction({
+	name: "CASTINGS",
+	group: "Loads",
+	summary:
+		"Pieces with a quantity as single castings, one row each, for MIXER_LOADS.",
+	limits: `At most ${MOST_CASTINGS} castings together.`,
+	params: {
+		names: list(text("Names of the pieces, e.g. A2:A21")),
+		quantities: list(
+			number("How many of each, e.g. B2:B21", { min: 0, whole: true }),
+		),
+		masses: list(
+			number("Mix for one in any unit, waste included, e.g. C2:C21", {
+				above: 0,
+			}),
+		),
+	},
+	answer: {
+		shape: "table",
+		text: "one row per casting",
+		columns: [{ text: "name" }, { text: "mass" }],
+	},
+	example: {
+		shown: ["A2:A3", "B2:B3", "C2:C3"],
+		values: [
+			[["Shelf"], ["Bench"]],
+			[[2], [1]],
+			[[18], [40]],
+		],
+		answer: ["Shelf", 18, "Shelf", 18, "Bench", 40],
+		working: "two shelves of 18 kg and one bench of 40 kg",
+	},
+	source: "Counting",
+	compute: ({ names, quantities, masses }) => {
+		const count = quantities.reduce((sum, quantity) => sum + quantity, 0);
+		if (count > MOST_CASTINGS)
+			throw new InputError(
+				`quantities must be ${MOST_CASTINGS} castings or less together, got ${count}`,
+			);
+		if (count === 0) return [["", ""]];
+		return castings(
+			names.map((name, i) => ({
+				name,
+				quantity: quantities[i] ?? 0,
+				massKg: masses[i] ?? 0,
+			})),
+		).map(({ name, massKg }) => [name, massKg]);
+	},
+});
 
 export const MIXER_LOADS = sheetFunction({
 	name: "MIXER_LOADS",

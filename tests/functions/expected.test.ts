@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { callFunction } from "../../src/functions/call";
-import { EXPECTED_COLORS } from "../../src/functions/color";
+import { EXPECTED_COLORS } from "../../src/functions/expected";
 
 const OWN = ["White", "cast", "bare", "dry"];
 type Swatch = readonly [kinds: string[], doses: unknown[], color: string];

@@ -1,6 +1,48 @@
 import { describe, expect, test } from "vitest";
+import { InputError } from "../../src/calc/errors";
 import { callFunction } from "../../src/functions/call";
-import { MIXER_LOADS, RESCALE_BATCH } from "../../src/functions/loads";
+import {
+	CASTINGS,
+	MIXER_LOADS,
+	RESCALE_BATCH,
+} from "../../src/functions/loads";
+
+describe("CASTINGS", () => {
+	test("a piece as often as its quantity says, none of 0, a blank row none", () => {
+		expect(
+			callFunction(CASTINGS, [
+				[["Shelf"], [""], ["Bench"], ["Step"]],
+				[[2], [""], [0], [1]],
+				[[18], [""], [40], [9.5]],
+			]),
+		).toEqual([
+			["Shelf", 18],
+			["Shelf", 18],
+			["Step", 9.5],
+		]);
+	});
+
+	test.each<[unknown[], string]>([
+		[
+			[
+				[["a"], ["b"]],
+				[[1], [1.5]],
+				[[5], [5]],
+			],
+			"row 2: quantities must be a whole number, 0 or more, got 1.5",
+		],
+		// The unit is whatever the masses are in, so none is named.
+		[["a", 1, 0], "masses must be above 0, got 0"],
+		[
+			["a", 2001, 5],
+			"quantities must be 2000 castings or less together, got 2001",
+		],
+	])("refuses %j", (args, sentence) => {
+		expect(() => callFunction(CASTINGS, args)).toThrow(
+			new InputError(sentence),
+		);
+	});
+});
 
 describe("MIXER_LOADS", () => {
 	const castings = [

@@ -1,14 +1,6 @@
-/** What the job's tabs need beside the trade's own arithmetic: castings one by one, and a number for a plan. */
+/** A number by which a change of the plan is noticed. */
 import { sum } from "./sum";
 import type { Tone } from "./tones";
-
-/** Each casting of a job, a piece repeated as often as it is poured. */
-export const castings = (
-	pieces: readonly { name: string; quantity: number; massKg: number }[],
-): { name: string; massKg: number }[] =>
-	pieces.flatMap(({ name, quantity, massKg }) =>
-		Array.from({ length: quantity }, () => ({ name, massKg })),
-	);
 
 /** What a plan rests on besides its tones. */
 interface PlanMix {
