@@ -18,7 +18,7 @@ interface PlanMix {
 export function planNumber(
 	tones: readonly Tone[],
 	pigments: readonly string[],
-	{ parts, binderShare }: PlanMix = { parts: [], binderShare: undefined },
+	{ parts, binderShare }: PlanMix,
 ): number {
 	const total = sum(tones.map(({ share }) => share));
 	const rows = tones.map(({ name, share, doses }) => [

@@ -92,7 +92,7 @@ export const PIECE_TAKEOFF = sheetFunction({
 	name: "PIECE_TAKEOFF",
 	group: "Takeoff",
 	summary:
-		"Face area, edge length, volume and finish area of each piece, and the volume of all of it.",
+		"Face area, edge length, volume and finish area of each piece, and volume times quantity.",
 	limits:
 		"Corners of drop edges are not deducted. A cutout is compared with the piece's A × B only (of a basin, with the floor between its walls), not with notches or curves, and cutouts are not compared with each other. Edge length counts the outline and the rims of cutouts, no drop edges.",
 	params: {
