@@ -1,5 +1,6 @@
 /** A job's data as the cells of its tabs. */
 import { InputError } from "../calc/errors";
+import { sameName } from "../calc/names";
 import type {
 	CutoutInput,
 	JobInput,
@@ -12,7 +13,6 @@ import type { Slots, Value } from "../template/plan";
 import { checkKnockouts, checkMolds, checkPieces, checkTones } from "./check";
 import { serialDay } from "./days";
 import { isAbsent } from "./fields";
-import { sameName } from "./studio";
 
 /** What the studio has, to hold a job against. */
 export interface Known {

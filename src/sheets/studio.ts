@@ -38,10 +38,6 @@ export interface Studio {
 export const NO_STUDIO =
 	"This workbook has no studio tabs yet: choose Start a job, which makes them";
 
-/** Whether two names on the studio's tabs are one. */
-export const sameName = (a: string, b: string): boolean =>
-	a.trim().toLowerCase() === b.trim().toLowerCase();
-
 export type Rows = readonly (readonly Cell[])[];
 
 /** Where a setting stands on the Studio tab. */

@@ -1,6 +1,7 @@
 /** Keeps measured samples in Swatches. */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
+import { sameName } from "../calc/names";
 import { colorIn } from "../functions/colortext";
 import { a1Of } from "./a1";
 import { serialDay } from "./days";
@@ -9,7 +10,7 @@ import type { SwatchInput } from "./messages";
 import { blockArea } from "./page";
 import { readStudio } from "./readstudio";
 import { rowsAdded } from "./rows";
-import { type Cell, NO_STUDIO, sameName } from "./studio";
+import { type Cell, NO_STUDIO } from "./studio";
 
 /** @throws InputError for a sample that the Swatches tab could not be read with. */
 export function swatchRecorded(
