@@ -3,6 +3,7 @@ import { calendarBlocks } from "./cure-calendar";
 import { dryingBlocks } from "./cure-drying";
 import { finishBlocks } from "./cure-finish";
 import { practiceBlocks } from "./cure-practice";
+import { startBlocks } from "./cure-start";
 import { strengthBlocks } from "./cure-strength";
 
 /** From the pour to delivery. */
@@ -24,6 +25,7 @@ export const cure: Tab = {
 				["A test on the piece comes before any day or number of this tab."],
 			],
 		},
+		...startBlocks,
 		...calendarBlocks,
 		...strengthBlocks,
 		...dryingBlocks,

@@ -4,6 +4,7 @@ import { hintOrMoved } from "./intact";
 import { headBlocks } from "./job-head";
 import { lineBlocks } from "./job-line";
 import { knockoutBlocks } from "./knockouts";
+import { liftingBlocks } from "./lifting";
 import { loadBlocks } from "./loads";
 import { pieceBlocks } from "./pieces";
 
@@ -41,6 +42,7 @@ export const job: Tab = {
 		},
 		...headBlocks,
 		...pieceBlocks,
+		...liftingBlocks,
 		{ at: "A32", look: "total", rows: [["Cutouts"]] },
 		{
 			at: "A33",

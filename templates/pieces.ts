@@ -4,14 +4,6 @@ import { whileIntact } from "./intact";
 /** All columns of the Job tab. */
 const TAB = ["$A$1:$AM$1"];
 
-const FLAT = '((C11:C30="basin")+(C11:C30="tube")>0)';
-
-/** Words for carrying a piece, by what would break it. */
-const CARRY = `=ARRAYFORMULA(IF(ISNUMBER(U11:U30);IF(${FLAT};"by its floor and walls, not by the rim";"on edge"&IF(COUNTIF($A$34:$A$45;A11:A30)>0;", openings stiffened by a bar across";IF((C11:C30="L")+(C11:C30="U")>0;", notch stiffened by a bar across";"")))&IF(ISNUMBER(Z11:Z30);IF(Z11:Z30*2>1;"; flat on a board only";"");"")&IF(ISNUMBER(X11:X30);IF(X11:X30>IF($O$6="";{studio:crew};$O$6);"; more than the crew";"");"");""))`;
-
-const columns = (formats: readonly string[]) =>
-	formats as NonNullable<Block["formats"]>;
-
 /** The pieces: what is typed of them, and everything that follows for one of each. */
 export const pieceBlocks: readonly Block[] = [
 	{ at: "A9", look: "total", rows: [["Pieces"]] },
@@ -74,7 +66,7 @@ export const pieceBlocks: readonly Block[] = [
 		look: "input",
 		size: [20, 11],
 		name: "pieces",
-		formats: columns(["text", "whole", ...Array<string>(9).fill("text")]),
+		formats: ["text", "whole", ...Array<"text">(9).fill("text")],
 	},
 	{ at: "A11", look: "input", size: [20, 1], slot: "piece_names" },
 	{ at: "B11", look: "input", size: [20, 1], slot: "quantities" },
@@ -144,43 +136,6 @@ export const pieceBlocks: readonly Block[] = [
 		slot: "longest_sides",
 	},
 	{
-		at: "X11",
-		look: "result",
-		size: [20, 1],
-		rows: [
-			[
-				'=IF(ISERROR(AK11);AK11;ARRAYFORMULA(IF(AK11:AK30="lifting equipment";"equipment";IF(AK11:AK30="";"";AK11:AK30))))',
-			],
-		],
-		formats: "text",
-		align: "right",
-		slot: "people",
-	},
-	{
-		at: "Y11",
-		look: "result",
-		size: [20, 1],
-		rows: [
-			[
-				'=IF(ISERROR(AJ11);AJ11;IF(OR(COUNT(AJ11:AJ30)=0;{job}density="");"";SELF_WEIGHT_STRESS(AJ11:AJ30;ARRAYFORMULA(IF(ISNUMBER(AJ11:AJ30);H11:H30;""));{job}density;"ends";1;{studio:units})))',
-			],
-		],
-		formats: "number",
-	},
-	{
-		at: "Z11",
-		look: "result",
-		size: [20, 1],
-		rows: [
-			[
-				'=IF(ISERROR(Y11);Y11;ARRAYFORMULA(IF(ISNUMBER(Y11:Y30);Y11:Y30/{studio:flexural};"")))',
-			],
-		],
-		formats: "share",
-		slot: "stress_shares",
-	},
-	{ at: "AA11", look: "result", size: [20, 1], rows: [[CARRY]] },
-	{
 		at: "AC11",
 		look: "result",
 		size: [20, 5],
@@ -204,35 +159,6 @@ export const pieceBlocks: readonly Block[] = [
 					TAB,
 					'=IF(COUNTA(A11:A30)=0;"";PIECE_SIZE({job}pieces;{studio:units}))',
 				),
-			],
-		],
-	},
-	{
-		at: "AK11",
-		look: "result",
-		size: [20, 1],
-		rows: [
-			[
-				'=IF(ISERROR(U11);U11;IF(COUNT(U11:U30)=0;"";PEOPLE_TO_LIFT(U11:U30;{studio:one_person})))',
-			],
-		],
-	},
-	{
-		at: "AJ11",
-		look: "result",
-		size: [20, 1],
-		rows: [
-			[
-				`=IF(ISERROR(AH11);AH11;ARRAYFORMULA(IF(${FLAT}+(C11:C30="area")+(A11:A30="")>0;"";AH11:AH30)))`,
-			],
-		],
-	},
-	{
-		at: "A31",
-		look: "caution",
-		rows: [
-			[
-				"Weights and stress are of a plain, cured slab: fresh from the mold it is weaker. Lift with clear room and one person calling. Local rules and a licensed engineer come first.",
 			],
 		],
 	},
