@@ -416,7 +416,7 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			await openFunction("slab", "SLAB_VOLUME");
 			await button("Put in the current cell").click();
 			expect(await page.getByRole("alert").textContent()).toBe(
-				"C7 is not blank",
+				"C7 is not blank.",
 			);
 			expect(await panel.violations()).toEqual([]);
 			await button("All functions").click();

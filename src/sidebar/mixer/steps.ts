@@ -1,9 +1,6 @@
 /** One load as steps to take one after the other, each worked out from what was weighed before it. */
-import { InputError } from "../../calc/errors";
-import { callFunction } from "../../functions/call";
-import { RESCALE_BATCH } from "../../functions/loads";
-import { PULL_OFF_PLAN } from "../../functions/pulloff";
 import type { MixerLoad, MixerState, Typed } from "../../sheets/messages";
+import { noWeight, planOf, reserveOf, toWeigh } from "./amounts";
 import { gramScale, mixScale, onScale, type Scale } from "./scale";
 
 export interface Step {
@@ -36,8 +33,6 @@ export interface LoadSteps {
 	mistake: string;
 }
 
-type Plan = Pick<LoadSteps, "mistake"> & { rows: Typed[][] };
-
 /**
  * The steps of a load. `read` is the load as the script last read it, `now` with what was weighed since: what too much
  * of an ingredient makes of the plan is then known before the script has said it.
@@ -47,7 +42,7 @@ export function stepsOf(
 	read: MixerLoad,
 	now: MixerLoad,
 ): LoadSteps {
-	const { rows, mistake } = planOf(state, now, planMass(state, read, now));
+	const { rows, mistake } = planOf(state, read, now);
 	const reserve = reserveOf(state, read, now);
 	return {
 		steps: [
@@ -59,99 +54,6 @@ export function stepsOf(
 		],
 		mistake: mistake || noWeight(state, now),
 	};
-}
-
-/** A cell that holds no number is as good as blank; its mistake is told beside. */
-const weightsIn = (cells: readonly Typed[]): Typed[] =>
-	cells.map((cell) => (typeof cell === "number" ? cell : ""));
-
-/** The first cell of the load that holds something else than a weight. */
-function noWeight({ ingredients }: MixerState, load: MixerLoad): string {
-	const wrong = (cells: readonly Typed[]) =>
-		cells.findIndex((cell) => typeof cell === "string" && cell !== "");
-	const [mixed, plan] = [wrong(load.mixed), wrong(load.weights)];
-	if (mixed >= 0)
-		return `the card says "${load.mixed[mixed]}" for ${ingredients[mixed]}, which is no weight`;
-	return plan >= 0
-		? `the card says "${load.weights[plan]}" at step ${plan + 1} of the plan, which is no weight`
-		: "";
-}
-
-/** What to weigh of each ingredient, raised with what was weighed too much. */
-function toWeigh({ planned, mixed }: MixerLoad): readonly Typed[] {
-	if (!planned.some((mass) => typeof mass === "number")) return [];
-	const column = (cells: readonly Typed[]) =>
-		planned.map((_, index) => [cells[index] ?? ""]);
-	try {
-		const answer = callFunction(RESCALE_BATCH, [
-			column(planned),
-			column(weightsIn(mixed)),
-		]) as Typed[][];
-		return planned.map((_, index) => answer[index]?.[0] ?? "");
-	} catch (error) {
-		if (error instanceof InputError) return planned;
-		throw error;
-	}
-}
-
-const sumOf = (cells: readonly Typed[]): number =>
-	cells.reduce<number>(
-		(sum, cell) => sum + (typeof cell === "number" ? cell : 0),
-		0,
-	);
-
-/** How much larger the batch became since the script read it. */
-function growth(read: MixerLoad, now: MixerLoad): number {
-	const before = sumOf(toWeigh(read));
-	return before > 0 ? sumOf(toWeigh(now)) / before : 1;
-}
-
-const reserveOf = (
-	state: MixerState,
-	read: MixerLoad,
-	now: MixerLoad,
-): number => onScale(read.reserve * growth(read, now), mixScale(state));
-
-const numberOr = (cell: Typed, other: number): number =>
-	typeof cell === "number" ? cell : other;
-
-/** What is left to tone: all of the mix, less what was, or is to be, pulled off as the reserve. */
-function planMass(state: MixerState, read: MixerLoad, now: MixerLoad): Typed {
-	if (typeof read.planMass !== "number") return read.planMass;
-	const factor = growth(read, now);
-	const pulled = numberOr(now.reserveWeighed, reserveOf(state, read, now));
-	const before = numberOr(read.reserveWeighed, read.reserve);
-	return factor === 1 && pulled === before
-		? read.planMass
-		: (read.planMass + before) * factor - pulled;
-}
-
-function planOf(
-	{ tones, pigments, units }: MixerState,
-	{ weights, planBinder }: MixerLoad,
-	mass: Typed,
-): Plan {
-	if (mass === "" || planBinder === "" || tones.length === 0)
-		return { rows: [], mistake: "" };
-	const numbers = weightsIn(weights);
-	const weighed = numbers.some((weight) => weight !== "")
-		? numbers.map((weight) => [weight])
-		: "";
-	try {
-		const rows = callFunction(PULL_OFF_PLAN, [
-			tones,
-			[pigments],
-			mass,
-			planBinder,
-			weighed,
-			units,
-		]) as Typed[][];
-		return { rows, mistake: "" };
-	} catch (error) {
-		if (error instanceof InputError)
-			return { rows: [], mistake: error.message };
-		throw error;
-	}
 }
 
 function ingredientSteps(state: MixerState, load: MixerLoad): Step[] {

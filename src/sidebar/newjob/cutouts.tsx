@@ -1,13 +1,13 @@
 /** Openings cast into the pieces. */
-import { RowMistake, SelectField, TextField } from "../field";
+import { SelectField, TextField } from "../field";
 import { focusSoon } from "../focus";
+import { RowMistake } from "../mistake";
+import { withoutRow, withRow } from "./edits";
 import {
 	blankCutout,
 	type CutoutField,
 	type CutoutRow,
 	filledPieces,
-	withoutRow,
-	withRow,
 } from "./form";
 import type { SectionProps } from "./section";
 import { fieldId } from "./sentences";

@@ -1,7 +1,8 @@
 /** The drop edge of a piece. */
 import { useState } from "preact/hooks";
 import { type FieldProps, TextField } from "../field";
-import { type PieceField, type PieceRow, withRow } from "./form";
+import { withRow } from "./edits";
+import type { PieceField, PieceRow } from "./form";
 import type { SectionProps } from "./section";
 
 type FieldOf = (name: PieceField, label: string) => FieldProps;

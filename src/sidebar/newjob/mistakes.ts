@@ -35,6 +35,13 @@ export const mistakesIn = (form: JobForm, start: PanelStart): FormMistakes => ({
 	tones: toneMistakes(form),
 });
 
+/** Sentence by field, in the order of the form. */
+export const sentencesOf = ({
+	job,
+	pieces,
+	tones,
+}: FormMistakes): Map<string, string> => new Map([...job, ...pieces, ...tones]);
+
 /** What PIECE_TAKEOFF is called with. */
 export const takeoffArguments = (form: JobForm): unknown[] => [
 	filledPieces(form).map(pieceCells),

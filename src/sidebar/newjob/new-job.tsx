@@ -1,5 +1,5 @@
 /** A new job: typed or pasted, weighed as one types, then written into the workbook. */
-import { MarksContext } from "../field";
+import { MarksContext } from "../mistake";
 import { Notice } from "../notice";
 import { JobFields, MixField } from "./job-fields";
 import { Busy, Failed, Made } from "./outcome";

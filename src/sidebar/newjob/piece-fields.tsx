@@ -3,15 +3,8 @@ import { unitName } from "../../functions/units";
 import { SelectField, TextField } from "../field";
 import { focusSoon } from "../focus";
 import { DropEdge, hasDrop } from "./drop-edge";
-import {
-	FACES,
-	type PieceField,
-	type PieceRow,
-	type Units,
-	withoutRow,
-	withPieceName,
-	withRow,
-} from "./form";
+import { withoutRow, withPieceName, withRow } from "./edits";
+import { FACES, type PieceField, type PieceRow, type Units } from "./form";
 import type { SectionProps } from "./section";
 import { fieldId } from "./sentences";
 import { type Dimension, SHAPES, shapeNamed } from "./shapes";

@@ -1,5 +1,5 @@
 /** One piece: a line when folded up, its fields when open. */
-import { RowMistake } from "../field";
+import { RowMistake } from "../mistake";
 import { PieceFields, type PieceFieldsProps } from "./piece-fields";
 import { fieldId } from "./sentences";
 import { withUnit } from "./units-shown";

@@ -1,9 +1,9 @@
 /** The pieces to cast and what is cut out of them. */
 import { useState } from "preact/hooks";
 import { focusSoon } from "../focus";
+import type { MarksShown } from "../use-marks";
 import { Cutouts } from "./cutouts";
 import { blankPiece, PIECE_FIELDS, type PieceRow, pieceIsBlank } from "./form";
-import type { MarksShown } from "./marks";
 import { pastedPieces } from "./paste";
 import { PasteBox, type Pasted } from "./paste-box";
 import { foldId, Piece } from "./piece";

@@ -1,17 +1,12 @@
 /** The tones folded together: what share of the batch each is, and how much of each pigment it takes. */
-import type { PanelStart } from "../../sheets/messages";
-import { RowMistake, TextField } from "../field";
+import { TextField } from "../field";
 import { focusSoon } from "../focus";
+import { RowMistake } from "../mistake";
 import { percentShown } from "../shown";
-import {
-	blankTone,
-	type JobForm,
-	shareLeft,
-	type ToneRow,
-	withoutRow,
-	withRow,
-} from "./form";
+import { shareLeft, withoutRow, withRow } from "./edits";
+import { blankTone, type ToneRow } from "./form";
 import { doseField } from "./mistakes";
+import { PigmentChoice } from "./pigment-choice";
 import type { SectionProps } from "./section";
 import { fieldId } from "./sentences";
 import { percentOrText } from "./typed";
@@ -44,41 +39,6 @@ export function Tones(props: SectionProps) {
 		</section>
 	);
 }
-
-function PigmentChoice({ form, start, edit }: SectionProps) {
-	const toggle = (name: string, on: boolean) =>
-		edit((before) => ({
-			...before,
-			pigments: pigmentNames(before, start).filter((other) =>
-				other === name ? on : before.pigments.includes(other),
-			),
-		}));
-	return (
-		<fieldset>
-			<legend>Pigments in this job</legend>
-			{start.pigments.length === 0 && (
-				<p class="hint">The Pigments tab has none yet.</p>
-			)}
-			{pigmentNames(form, start).map((name) => (
-				<label key={name} class="check">
-					<input
-						type="checkbox"
-						checked={form.pigments.includes(name)}
-						onChange={(event) => toggle(name, event.currentTarget.checked)}
-					/>
-					<bdi>{name}</bdi>
-					{!start.pigments.some((pigment) => pigment.name === name) &&
-						" (no longer on the Pigments tab)"}
-				</label>
-			))}
-		</fieldset>
-	);
-}
-
-/** Those of the Pigments tab in their order, then what is in the job and has gone from the tab. */
-const pigmentNames = (form: JobForm, start: PanelStart): string[] => [
-	...new Set([...start.pigments.map(({ name }) => name), ...form.pigments]),
-];
 
 interface ToneProps extends SectionProps {
 	row: ToneRow;

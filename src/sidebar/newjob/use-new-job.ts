@@ -3,12 +3,12 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import type { PanelStart } from "../../sheets/messages";
 import { focusSoon } from "../focus";
 import type { Ask } from "../script";
+import { useMarks } from "../use-marks";
 import { draftForm, draftText } from "./draft";
 import { figuresOf } from "./figures";
 import { blankForm } from "./form";
 import { jobInput } from "./job-input";
-import { sentencesOf, useMarks } from "./marks";
-import { mistakesIn } from "./mistakes";
+import { mistakesIn, sentencesOf } from "./mistakes";
 import type { SectionProps } from "./section";
 import { fieldId } from "./sentences";
 import { useDraft } from "./use-draft";
@@ -36,8 +36,8 @@ export function useNewJob({ ask, start, readAgain, kept }: NewJobProps) {
 		() => figuresOf(form, mistakes, start),
 		[form, mistakes, start],
 	);
-	const marks = useMarks(mistakes);
-	const sentences = sentencesOf(mistakes);
+	const sentences = useMemo(() => sentencesOf(mistakes), [mistakes]);
+	const marks = useMarks(sentences);
 	useEffect(() => {
 		if (start.unitsFixed) edit((before) => ({ ...before, units: start.units }));
 	}, [start]);

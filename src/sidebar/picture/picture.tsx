@@ -1,14 +1,14 @@
 /** An impression of a piece: its tones folded, arranged anew on request, and put on the Quote. */
 import type { ComponentChildren } from "preact";
-import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
-import { InputError } from "../../calc/errors";
-import { type Veins, veins } from "../../calc/veins";
+import { useMemo, useRef, useState } from "preact/hooks";
 import type { JobView } from "../../sheets/messages";
 import { SelectField } from "../field";
 import { Notice } from "../notice";
-import { paint } from "./paint";
+import { ended } from "../sentence";
+import { drawing } from "./drawing";
+import { Impression } from "./impression";
 import "./picture.css";
-import { pieceNames, pieceRow, type SeenPiece, seenPiece } from "./seen";
+import { pieceNames, pieceRow, type SeenPiece } from "./seen";
 import { Stepper } from "./stepper";
 import {
 	chosenText,
@@ -31,8 +31,6 @@ interface Props {
 	children?: ComponentChildren;
 }
 
-/** Two pixels of the picture a pixel of the panel: fine on sharp screens and in print. */
-const WIDTH_PX = 560;
 /** Finer bands than these are thinner than a pixel. */
 const MOST_FOLDS = 7;
 
@@ -77,22 +75,14 @@ export function Picture(props: Props) {
 				onChange={setViewName}
 			/>
 			{"problem" in drawn ? (
-				<Notice kind="warning">{drawn.problem}</Notice>
+				<Notice kind="warning">{ended(drawn.problem)}</Notice>
 			) : (
-				<Canvas
-					{...drawn}
+				<Impression
+					seen={drawn.seen}
 					colors={colorsOf(job.tones)}
 					place={canvas}
 					name={name}
-					told={[
-						viewText(view, face, drawn.piece.outline.shape),
-						...chosenText(
-							drawn.piece.outline.shape,
-							drawn.piece.cutouts.length,
-							drawn.piece.notchAt,
-						),
-						placeholderText(job.tones),
-					]}
+					told={toldOf(drawn.piece, { job, view, face })}
 					shares={shares}
 				/>
 			)}
@@ -130,67 +120,12 @@ export function Picture(props: Props) {
 const faceOf = (job: JobView, name: string): string =>
 	(job.faces[pieceRow(job, name)] ?? "").trim().toLowerCase();
 
-interface Drawn {
-	piece: SeenPiece;
-	seen: Veins;
-}
-
-/** The piece and its pixels, or what a person must correct first. */
-function drawing(
-	job: JobView,
-	name: string,
-	how: { folds: number; seed: number; mirrored: boolean },
-): Drawn | { problem: string } {
-	try {
-		const piece = seenPiece(job, name);
-		const shares = job.tones.map(({ share }) => share);
-		return {
-			piece,
-			seen: veins({ ...piece, ...how, shares, widthPx: WIDTH_PX }),
-		};
-	} catch (error) {
-		if (error instanceof InputError) return { problem: error.message };
-		throw error;
-	}
-}
-
-interface CanvasProps extends Drawn {
-	colors: readonly string[];
-	place: { current: HTMLCanvasElement | null };
-	name: string;
-	told: readonly string[];
-	shares: readonly string[];
-}
-
-function Canvas({ seen, colors, place, name, told, shares }: CanvasProps) {
-	const painted = colors.join();
-	// with its caption, not a moment later: what is put on the Quote is what is told
-	useLayoutEffect(() => {
-		if (place.current) paint(place.current, seen, painted.split(","));
-	}, [seen, painted, place]);
-	return (
-		<figure>
-			<canvas
-				ref={place}
-				role="img"
-				aria-label={`${name}. ${told[0]} Tones: ${shares.join(", ")}.`}
-			/>
-			<figcaption>
-				<ul class="tones-seen">
-					{shares.map((share, i) => (
-						<li key={share}>
-							<span class="chip" style={{ background: colors[i] }} />
-							<bdi>{share}</bdi>
-						</li>
-					))}
-				</ul>
-				<p>An impression: every pour folds its own way.</p>
-				{told.filter(Boolean).map((sentence) => (
-					<p class="hint" key={sentence}>
-						{sentence}
-					</p>
-				))}
-			</figcaption>
-		</figure>
-	);
-}
+/** What is said below the picture, from where it is seen first. */
+const toldOf = (
+	{ outline: { shape }, cutouts, notchAt }: SeenPiece,
+	{ job, view, face }: { job: JobView; view: View; face: string },
+): string[] => [
+	viewText(view, face, shape),
+	...chosenText(shape, cutouts.length, notchAt),
+	placeholderText(job.tones),
+];

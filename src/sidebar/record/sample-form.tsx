@@ -1,8 +1,9 @@
 /** The fields of a measured sample. */
 import { useState } from "preact/hooks";
 import type { JobView } from "../../sheets/messages";
-import { DateField, MarksContext, SelectField, TextField } from "../field";
+import { DateField, SelectField, TextField } from "../field";
 import type { JobViewProps } from "../job-choice";
+import { MarksContext } from "../mistake";
 import { Came } from "../notice";
 import {
 	dosesOf,

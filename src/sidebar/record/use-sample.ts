@@ -1,9 +1,9 @@
 /** The measured sample alive: what is typed, what is wrong, and having it added. */
 import { useMemo, useState } from "preact/hooks";
-import type { Marks } from "../field";
 import { focusSoon } from "../focus";
 import type { Ask } from "../script";
 import { useDoing } from "../use-doing";
+import { useMarks } from "../use-marks";
 import {
 	blankSample,
 	type Sample,
@@ -13,18 +13,12 @@ import {
 
 export function useSample(ask: Ask, mix: string) {
 	const [sample, setSample] = useState<Sample>(() => blankSample(mix));
-	const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
-	const [all, setAll] = useState(false);
 	const adding = useDoing();
 	const mistakes = useMemo(() => sampleMistakes(sample), [sample]);
-	const marks: Marks = {
-		at: (id) => (all || left.has(id) ? mistakes.get(id) : undefined),
-		left: (id) => setLeft((before) => new Set([...before, id])),
-	};
+	const marks = useMarks(mistakes);
 	const added = (row: number): string => {
 		setSample({ ...sample, color: "", remark: "" });
-		setAll(false);
-		setLeft(new Set());
+		marks.clear();
 		return `It is in row ${row} of Swatches.`;
 	};
 	const add = () => {
@@ -34,7 +28,7 @@ export function useSample(ask: Ask, mix: string) {
 				added,
 				"Look at Swatches before adding it again.",
 			);
-		setAll(true);
+		marks.showAll();
 		focusSoon([...mistakes.keys()][0] ?? "");
 	};
 	return { sample, setSample, marks, mistakes, adding, add };

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { shareLeft, withPieceName } from "../../../src/sidebar/newjob/form";
+import { shareLeft, withPieceName } from "../../../src/sidebar/newjob/edits";
 import { jobInput } from "../../../src/sidebar/newjob/job-input";
 import { BARS, cutout, piece, tone } from "./forms";
 

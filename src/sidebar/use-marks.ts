@@ -1,7 +1,6 @@
-/** When a mistake is shown: at a field that was left, and everywhere once the job was to be written. */
+/** When a mistake is shown: at a field that was left, and everywhere once it was all to be written. */
 import { useMemo, useState } from "preact/hooks";
-import type { Marks } from "../field";
-import type { FormMistakes } from "./mistakes";
+import type { Marks } from "./mistake";
 
 export interface MarksShown extends Marks {
 	showAll(): void;
@@ -11,11 +10,10 @@ export interface MarksShown extends Marks {
 }
 
 /** The sentence of a row as a whole is shown as soon as its fields are fine. */
-export function useMarks(mistakes: FormMistakes): MarksShown {
+export function useMarks(sentences: ReadonlyMap<string, string>): MarksShown {
 	const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
 	const [all, setAll] = useState(false);
 	return useMemo(() => {
-		const sentences = sentencesOf(mistakes);
 		const leftAll = (ids: readonly string[]) =>
 			setLeft((before) => new Set([...before, ...ids]));
 		return {
@@ -31,11 +29,5 @@ export function useMarks(mistakes: FormMistakes): MarksShown {
 				setLeft(new Set());
 			},
 		};
-	}, [mistakes, left, all]);
+	}, [sentences, left, all]);
 }
-
-export const sentencesOf = ({
-	job,
-	pieces,
-	tones,
-}: FormMistakes): Map<string, string> => new Map([...job, ...pieces, ...tones]);
