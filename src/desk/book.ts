@@ -76,6 +76,12 @@ export function mapBlock<T>(
 	);
 }
 
+/** What rows of a block's size have for a cell of the block. */
+export const inBlock =
+	<T>(block: Block, rows: readonly (readonly T[])[]) =>
+	(row: number, column: number): T | undefined =>
+		rows[row - block.startRow]?.[column - block.startColumn];
+
 /** The number a tab has in links; its id in the engine is a text. */
 export function tabNumber(sheetId: string): number {
 	return [...sheetId].reduce(

@@ -1,6 +1,6 @@
 /** What a person's hand does on the grid. */
 import { type Book, blockOf, tabNamed } from "./book";
-import { checkValid } from "./services/validation";
+import { checkValid } from "./services/valid";
 import { typedCell, writeCells } from "./writing";
 
 type FWorksheet = NonNullable<ReturnType<Book["workbook"]["getSheetByName"]>>;

@@ -8,7 +8,7 @@ import type { Call } from "./call";
 import { changeCells } from "./change";
 import { type Place, sheetAt } from "./place";
 import { bordersAt, type Sides, STYLES } from "./style";
-import { checkValid } from "./validation";
+import { checkValid } from "./valid";
 
 function contentFor(
 	call: Call,
@@ -49,9 +49,8 @@ export function writeValues(
 	inputAt: (row: number, column: number) => unknown,
 ): void {
 	const sheet = sheetAt(call, place);
-	const { startRow, startColumn } = place.block;
 	changeCells(call, sheet, [place.block], (row, column) => {
-		const value = inputAt(row - startRow, column - startColumn);
+		const value = inputAt(row, column);
 		const cell = contentFor(call, sheet, row, column, value);
 		if (cell?.v !== null && cell?.v !== undefined)
 			checkValid(call.host.book, sheet, row, column, cell.v);

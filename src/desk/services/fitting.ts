@@ -1,16 +1,17 @@
 /** Data that must have a range's own size. */
 import type { Block } from "../a1";
+import { inBlock } from "../book";
 import { signature } from "./call";
 
 export const height = (block: Block) => block.endRow - block.startRow + 1;
 export const width = (block: Block) => block.endColumn - block.startColumn + 1;
 
-/** Rows of exactly the range's size. @throws Error as the platform says it. */
+/** What data of exactly the range's size has for each cell. @throws Error as the platform says it. */
 export function fitting(
 	block: Block,
 	data: unknown,
 	method: string,
-): unknown[][] {
+): (row: number, column: number) => unknown {
 	if (!Array.isArray(data) || !data.every(Array.isArray))
 		throw signature([data], `SpreadsheetApp.Range.${method}`);
 	if (data.length !== height(block))
@@ -22,5 +23,5 @@ export function fitting(
 		throw new Error(
 			`The number of columns in the data does not match the number of columns in the range. The data has ${strange.length} but the range has ${width(block)}.`,
 		);
-	return data;
+	return inBlock<unknown>(block, data);
 }

@@ -3,7 +3,7 @@ import { CellValueType, type Worksheet } from "@univerjs/core";
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
 import type { Block } from "../a1";
-import { type Cell, mapBlock } from "../book";
+import { type Cell, inBlock, mapBlock } from "../book";
 import { rawAt, styleAt } from "../values";
 import { NO_CONTENT } from "../writing";
 import { type Call, signature } from "./call";
@@ -141,13 +141,8 @@ function pasteChoices(call: Call, from: Place, to: Block, on: Worksheet): void {
 	const rules = mapBlock(from.block, (row, column) =>
 		model.getRuleByLocation(workbook.getId(), from.sheetId, row, column),
 	);
-	putChoices(
-		call,
-		on,
-		to,
-		(row, column) =>
-			rules[row - to.startRow]?.[column - to.startColumn] ?? undefined,
-	);
+	const ruleAt = inBlock(to, rules);
+	putChoices(call, on, to, (row, column) => ruleAt(row, column) ?? undefined);
 }
 
 function pasteNotes(call: Call, from: Place, to: Block, on: Worksheet): void {
@@ -155,14 +150,9 @@ function pasteNotes(call: Call, from: Place, to: Block, on: Worksheet): void {
 	const notes = mapBlock(from.block, (row, column) =>
 		noteAt(call, sheet, row, column),
 	);
+	const copied = inBlock(to, notes);
 	mapBlock(to, (row, column) =>
-		writeNote(
-			call,
-			on,
-			row,
-			column,
-			notes[row - to.startRow]?.[column - to.startColumn] ?? "",
-		),
+		writeNote(call, on, row, column, copied(row, column) ?? ""),
 	);
 }
 
@@ -187,13 +177,7 @@ export function copyCells(
 		if (parts.format)
 			clearCells(call, [place], { content: false, format: true });
 		if (parts.content || parts.format)
-			changeCells(
-				call,
-				on,
-				[block],
-				(row, column) =>
-					cells[row - block.startRow]?.[column - block.startColumn],
-			);
+			changeCells(call, on, [block], inBlock(block, cells));
 		if (parts.choices) pasteChoices(call, from, block, on);
 		if (parts.notes) pasteNotes(call, from, block, on);
 	}

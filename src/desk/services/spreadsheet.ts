@@ -1,3 +1,4 @@
+/** `Spreadsheet` of the script. */
 import { sheetNamed, sheets } from "../book";
 import { namedRange, namedRanges, removeName, setName } from "../names";
 import type { Call } from "./call";

@@ -1,4 +1,4 @@
-/** `SpreadsheetApp.newDataValidation()`, and what a rule refuses. */
+/** `SpreadsheetApp.newDataValidation()`. */
 import {
 	DataValidationErrorStyle,
 	DataValidationOperator,
@@ -6,13 +6,9 @@ import {
 	DataValidationType,
 	type IDataValidationRuleBase,
 	type IDataValidationRuleOptions,
-	type Worksheet,
 } from "@univerjs/core";
-import { deserializeListOptions, serializeListOptions } from "@univerjs/sheets";
-import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
-import { cellA1, formatAbsolute, quoteTab, splitReference } from "../a1";
-import { type Book, blockOf, mapBlock, tabNamed } from "../book";
-import { rawAt } from "../values";
+import { serializeListOptions } from "@univerjs/sheets";
+import { formatAbsolute, quoteTab } from "../a1";
 import { engineFormula } from "../writing";
 import { type Call, signature } from "./call";
 import { type Place, sheetAt } from "./place";
@@ -148,57 +144,4 @@ export function newDataValidation(call: Call): Builder {
 /** The engine's form of a built rule. */
 export function builtRule(call: Call, rule: unknown): Rule {
 	return call.inner<Rule>(rule, BUILT);
-}
-
-function listed(book: Book, formula: string): string[] {
-	if (!formula.startsWith("=")) return deserializeListOptions(formula);
-	const { tab, range } = splitReference(formula.slice(1));
-	const sheet = tabNamed(book, tab ?? "");
-	return mapBlock(blockOf(sheet, range.replace(/\$/g, "")), (row, column) =>
-		String(rawAt(book, sheet, row, column)),
-	).flat();
-}
-
-function refuses(book: Book, rule: Rule, value: unknown): boolean {
-	const first = Number(rule.formula1);
-	const outside: Partial<
-		Record<DataValidationOperator, (n: number) => boolean>
-	> = {
-		between: (n) => n < first || n > Number(rule.formula2),
-		greaterThan: (n) => n <= first,
-		greaterThanOrEqual: (n) => n < first,
-		lessThanOrEqual: (n) => n > first,
-	};
-	if (rule.type === DataValidationType.LIST)
-		return !listed(book, rule.formula1 ?? "").includes(String(value));
-	if (rule.type === DataValidationType.DECIMAL)
-		return (
-			typeof value !== "number" ||
-			Boolean(rule.operator && outside[rule.operator]?.(value))
-		);
-	return false;
-}
-
-/**
- * Checks a value against the rule of its cell; blank and formulas pass, and so does all a rule only warns of.
- *
- * @throws Error for a value that a strict rule refuses.
- */
-export function checkValid(
-	book: Book,
-	sheet: Worksheet,
-	row: number,
-	column: number,
-	value: unknown,
-): void {
-	const rule = book.engine.univer
-		.__getInjector()
-		.get(SheetDataValidationModel)
-		.getRuleByLocation(book.workbook.getId(), sheet.getSheetId(), row, column);
-	const strict = rule?.errorStyle === DataValidationErrorStyle.STOP;
-	if (!rule || !strict || !refuses(book, rule, value)) return;
-	const cell = cellA1(row, column);
-	throw new Error(
-		`The data you entered in cell ${cell} violates the data validation rules set on this cell.`,
-	);
 }
