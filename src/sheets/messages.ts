@@ -226,8 +226,6 @@ export interface JobView {
 	}[];
 	/** Name of the mix. */
 	mix: string;
-	/** Whether the Quote tab has a place for a picture. */
-	hasPicture: boolean;
 }
 
 /** The script's functions that the panel calls, by name. Each throws one sentence when it cannot do what is asked. */

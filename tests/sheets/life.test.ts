@@ -4,12 +4,14 @@ import type { CellValue, Desk } from "../../src/desk/contract";
 import type {
 	JobChecks,
 	JobMade,
+	JobView,
 	MixerState,
 	Recorded,
 	SwatchInput,
 	Weighed,
 	Weighing,
 } from "../../src/sheets/messages";
+import { demo } from "../../templates/index";
 import { pourCard } from "../../templates/pourcard";
 import { openWorkbook } from "./workbook";
 
@@ -59,6 +61,25 @@ describe("a new job", { timeout: 240_000 }, () => {
 		expect(fine).toEqual([...fine].sort((a, b) => Number(a) - Number(b)));
 		expect(desk.state()).toBe(before);
 	});
+});
+
+test("the picture is drawn from the job as it was given", async () => {
+	const view = (await desk.call("jobView", [1])) as JobView;
+	const { pieces, cutouts = [], tones, mix } = demo.metric;
+	expect(view.pieces.map(([name]) => name)).toEqual(
+		pieces.map(({ name }) => name),
+	);
+	expect(view.faces).toEqual(pieces.map(({ face = "" }) => face));
+	expect(view.cutouts.map(([piece]) => piece)).toEqual(
+		cutouts.map(({ piece }) => piece),
+	);
+	expect(view.tones.map(({ color, ...tone }) => tone)).toEqual(
+		tones.map(({ name, share, doses }) => ({ name, share, doses })),
+	);
+	expect(view.tones.map(({ color }) => color).join()).toMatch(
+		/^(#[0-9a-f]{6},){3}#[0-9a-f]{6}$/,
+	);
+	expect(view.mix).toBe(mix);
 });
 
 describe("at the mixer", { timeout: 240_000 }, () => {

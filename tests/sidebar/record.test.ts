@@ -23,7 +23,6 @@ const VIEW: JobView = {
 		},
 	],
 	mix: "Plain mix",
-	hasPicture: true,
 };
 
 const READY: Answers = {

@@ -18,5 +18,4 @@ export const JOB: JobView = {
 		{ name: "Bark", share: 1, color: "#7a5d47", doses: {} },
 	],
 	mix: "Plain mix",
-	hasPicture: true,
 };
