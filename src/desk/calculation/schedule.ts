@@ -5,13 +5,13 @@
  * unless everything is calculated twice. This one knows the spills: an edit costs what depends on it.
  */
 import type { IUnitRange } from "@univerjs/core";
-import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { Block } from "../a1";
 import type { Workbook } from "../book";
 import type { Engine } from "../contract";
 import { dirtyRules, generatorOf, isAfterSpills } from "./generator";
 import { type Item, itemsOf, meet } from "./items";
 import { downstream, ordered } from "./order";
+import { shownIn } from "./shown";
 
 /** An item as it was before a calculation. */
 interface Before {
@@ -29,8 +29,6 @@ export interface Schedule {
 	dispose(): void;
 }
 
-const BLOCKED = "#SPILL!";
-
 /** In an order of chance: the platform has none that a formula could count on, but that what is read comes first. */
 function shuffled<T>(list: T[]): T[] {
 	for (let last = list.length - 1; last > 0; last--) {
@@ -45,46 +43,7 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 	const items = itemsOf(generator);
 	const own = generator.generate;
 	let before: Before[] = [];
-
-	const data = () => engine.univer.__getInjector().get(FormulaDataModel);
-	const cellOf = ({ tree }: Item) =>
-		workbook
-			.getWorkbook()
-			.getSheetBySheetId(tree.subUnitId)
-			?.getCellRaw(tree.row, tree.column);
-	const spillOf = ({ tree }: Item): Block | undefined =>
-		data().getArrayFormulaRange()[tree.unitId]?.[tree.subUnitId]?.[tree.row]?.[
-			tree.column
-		];
-	const shown = (item: Item) => cellOf(item)?.v;
-	/** The cells an item fills: one where its spill finds no room. */
-	const fillsOf = (item: Item): Block | undefined => {
-		const { row, column, formulaId } = item.tree;
-		if (formulaId !== undefined) return undefined;
-		const alone = {
-			startRow: row,
-			startColumn: column,
-			endRow: row,
-			endColumn: column,
-		};
-		return shown(item) === BLOCKED ? alone : (spillOf(item) ?? alone);
-	};
-	/** All that an item shows, as text; asked only of those that are calculated every time. */
-	const contentOf = (item: Item) => {
-		const { unitId, subUnitId } = item.tree;
-		const cells = data().getArrayFormulaCellData()[unitId]?.[subUnitId];
-		const fills = fillsOf(item);
-		const spilled = [];
-		if (fills)
-			for (let row = fills.startRow; row <= fills.endRow; row++)
-				for (
-					let column = fills.startColumn;
-					column <= fills.endColumn;
-					column++
-				)
-					spilled.push(cells?.[row]?.[column]?.v);
-		return JSON.stringify([shown(item), spilled]);
-	};
+	const shown = shownIn(engine, workbook);
 	const dependentsOf = (item: Item) =>
 		item.fills ? items.readersOf(item.tree.subUnitId, item.fills) : [];
 
@@ -111,7 +70,7 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 			const { subUnitId, formulaId } = item.tree;
 			const isWrong =
 				formulaId === undefined
-					? shown(item) === BLOCKED ||
+					? shown.isBlocked(item) ||
 						(bySheet.get(subUnitId) ?? []).some(
 							(range) => item.fills !== undefined && meet(range, item.fills),
 						)
@@ -124,7 +83,7 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 	generator.generate = async () => {
 		if (isAfterSpills(generator)) return [];
 		const { added, removed } = await items.refresh();
-		for (const item of items.all()) item.fills = fillsOf(item);
+		for (const item of items.all()) item.fills = shown.fills(item);
 		const wrong = outdated(added, removed);
 		const always = [...items.all()].filter((item) => item.always);
 		const wanted = new Set(
@@ -135,7 +94,8 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 		before = list.map((item) => ({
 			item,
 			fills: item.fills,
-			value: item.always || circular.has(item) ? contentOf(item) : undefined,
+			value:
+				item.always || circular.has(item) ? shown.content(item) : undefined,
 		}));
 		generator._runtimeService.clearArrayObjectCache();
 		return list.map(({ tree }) => tree);
@@ -146,10 +106,10 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 			const looked = before;
 			before = [];
 			return looked.flatMap(({ item, fills, value }) => {
-				const now = fillsOf(item);
+				const now = shown.fills(item);
 				item.fills = now;
 				const moved = JSON.stringify(now) !== JSON.stringify(fills);
-				const other = value !== undefined && value !== contentOf(item);
+				const other = value !== undefined && value !== shown.content(item);
 				if (!moved && !other) return [];
 				const { unitId, subUnitId: sheetId } = item.tree;
 				return [fills, now].flatMap((range) =>
