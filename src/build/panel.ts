@@ -12,7 +12,8 @@ const ENTRY = join(import.meta.dirname, "../sidebar/main.tsx");
 /**
  * One page with the panel's script and style inside, since Apps Script serves no other files.
  *
- * The page also carries the workbook's templates for the script. What the functions say to a person is put in as data: the script would have to carry it through every cell's call.
+ * The page also carries the workbook's templates for the script. What the functions say to a person is put in as data:
+ * the script would have to carry it through every cell's call.
  */
 export async function bundlePanel(entry = ENTRY): Promise<string> {
 	const result = await build({

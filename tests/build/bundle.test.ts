@@ -10,12 +10,12 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { bundleCode, INSIDE, PRODUCT } from "../../src/build/bundle";
 import { entryPoints } from "../../src/build/entries";
-import { bareCaller } from "../../src/build/gates/load";
 import { scriptComplaints } from "../../src/build/gates/script";
 import { stubComplaints } from "../../src/build/gates/stubs";
 import { undocumented } from "../../src/build/undocumented";
 import { registry } from "../../src/functions/index";
 import { workbook } from "../../templates/index";
+import { bareCaller } from "./bare";
 
 /** Entry points of every form that the real ones might take. */
 const ENTRIES = `

@@ -12,8 +12,8 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { PRODUCT } from "../../src/build/bundle";
 import { complaints } from "../../src/build/gates";
-import { bareCaller } from "../../src/build/gates/load";
 import { callFunction, registry } from "../../src/functions/index";
+import { bareCaller } from "./bare";
 
 const FILES = ["Code.js", "Panel.html", "appsscript.json"] as const;
 const ROOT = PRODUCT.root;
