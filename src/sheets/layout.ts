@@ -38,5 +38,9 @@ export function movedIn(
 	);
 	if (!moved) return undefined;
 	const place = a1Of({ ...moved, rows: 1, columns: 1 });
-	return `On the ${page.name} tab rows or columns were added, moved or taken away: "${moved.text}" belongs in ${place}. Undo that, then try again`;
+	return movedText(page.name, `"${moved.text}" belongs in ${place}`);
 }
+
+/** What is said of a tab that is laid out otherwise by now. */
+export const movedText = (tab: string, how: string): string =>
+	`On the ${tab} tab rows or columns were added, moved or taken away: ${how}. Undo that, then try again`;

@@ -4,7 +4,7 @@ import { InputError } from "../calc/errors";
 import type { Slots, Tab } from "../template/plan";
 import { type Area, a1Of } from "./a1";
 import { cellsOf } from "./cells";
-import { movedIn } from "./layout";
+import { movedIn, movedText } from "./layout";
 import { firstName, jobPrefix, jobTabName, namedArea } from "./names";
 import { blockArea, type Page, pageOf } from "./page";
 import { readStudio } from "./readstudio";
@@ -134,9 +134,7 @@ function tabRead(spreadsheet: Spreadsheet, page: Page, sheet: Sheet): JobTab {
 				`The name ${name} is gone: it belongs to ${a1} on the ${page.name} tab. Bring it back with Data, Named ranges`,
 			);
 		if (now !== a1Of(namedArea(tab, name.replace(/^job\d+_/, ""))))
-			throw new InputError(
-				`On the ${page.name} tab rows or columns were added, moved or taken away: ${a1} is at ${now} now. Undo that, then try again`,
-			);
+			throw new InputError(movedText(page.name, `${a1} is at ${now} now`));
 	}
 	const values = sheet.getDataRange().getValues() as Cell[][];
 	const moved = movedIn(page, values);

@@ -2,8 +2,7 @@
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
-import type { Slots, Tab } from "../template/plan";
-import { type Area, areaOf } from "./a1";
+import type { Slots } from "../template/plan";
 import { cellsOf } from "./cells";
 
 /** A cell's value as it was read. */
@@ -40,19 +39,6 @@ export const NO_STUDIO =
 
 export type Rows = readonly (readonly Cell[])[];
 
-/** Where a setting stands on the Studio tab. */
-export function settingPlace(tab: Tab, key: string): Area {
-	const block = tab.blocks.find(({ slot }) => slot === key);
-	if (!block) throw new Error(`There is no setting ${key}`);
-	return areaOf(block.at);
-}
-
-/** A setting's value among all values of the Studio tab. */
-export function settingAt(tab: Tab, key: string, values: Rows): Cell {
-	const { row, column } = settingPlace(tab, key);
-	return values[row]?.[column] ?? "";
-}
-
 export interface Read {
 	setting(key: string): Cell;
 	mixes: Rows;
@@ -81,7 +67,7 @@ export const studioFrom = (
 const filledRows = (rows: Rows): Rows =>
 	rows.filter(([name]) => name !== undefined && name !== "");
 
-export function unitsOf(cell: Cell): UnitSystem {
+function unitsOf(cell: Cell): UnitSystem {
 	if (cell === "metric" || cell === "us") return cell;
 	throw new InputError(
 		`Units on the Studio tab must be metric or us, got ${String(cell) || "nothing"}: undo that change first`,
