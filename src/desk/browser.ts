@@ -1,5 +1,5 @@
-import { accessSync, constants } from "node:fs";
 import { chromium } from "playwright-core";
+import { programAt } from "./program";
 
 const KNOWN_PLACES = [
 	"/usr/bin/chromium",
@@ -20,18 +20,6 @@ export const BROWSER_ARGS = [
 	"--disable-sync",
 ] as const;
 
-function isProgram(path: string): boolean {
-	try {
-		accessSync(path, constants.X_OK);
-		return true;
-	} catch {
-		return false;
-	}
-}
-
 /** The program of a Chromium on this computer: the one `CHROMIUM` names, a system's own, or Playwright's. */
-export function findBrowser(): string | undefined {
-	const named = process.env.CHROMIUM;
-	if (named) return isProgram(named) ? named : undefined;
-	return [...KNOWN_PLACES, chromium.executablePath()].find(isProgram);
-}
+export const findBrowser = (): string | undefined =>
+	programAt(process.env.CHROMIUM, [...KNOWN_PLACES, chromium.executablePath()]);

@@ -1,5 +1,5 @@
 import { milliseconds, ms, type Row, times } from "./row";
-import { compiled, distText, loaded } from "./script";
+import { built } from "./script";
 
 const DOSES = [[0], [0.01], [0.02], [0.04], [0.06]];
 const COLORS = [
@@ -15,7 +15,7 @@ const LIMIT_MS = 1000;
 
 /** DOSE_FOR_COLOR as rows are added: a column shares the fits of its swatches. */
 export function colorRows(): Row[] {
-	const call = loaded(compiled(distText("Code.js")));
+	const call = built();
 	const took = (rows: number): number => {
 		const wanted = Array.from({ length: rows }, (_, i) => [
 			`${45 + (30 * i) / rows}, 4, 15`,

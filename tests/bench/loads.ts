@@ -1,5 +1,5 @@
 import { milliseconds, ms, numbers, type Row, times } from "./row";
-import { compiled, distText, loaded } from "./script";
+import { built } from "./script";
 
 const CAPACITY = 100;
 
@@ -55,7 +55,7 @@ function against(loads: number, masses: readonly number[]): string {
 
 /** MIXER_LOADS as the list grows, against what could be best and what is simple. */
 export function mixerRows(): Row[] {
-	const call = loaded(compiled(distText("Code.js")));
+	const call = built();
 	let first = Number.NaN;
 	return [12, 40, 200, 10_000].map((count) => {
 		const list = castings(count);

@@ -1,5 +1,5 @@
 import { milliseconds, ms, numbers, type Row, times } from "./row";
-import { compiled, distText, loaded } from "./script";
+import { built } from "./script";
 
 const PIGMENTS = ["black", "red", "yellow"];
 
@@ -15,7 +15,7 @@ function tones(count: number): unknown[][] {
 
 /** PULL_OFF_PLAN as tones are added. */
 export function planRows(): Row[] {
-	const call = loaded(compiled(distText("Code.js")));
+	const call = built();
 	const took = (count: number): number =>
 		milliseconds(() =>
 			call("PULL_OFF_PLAN", [tones(count), [PIGMENTS], 100, 0.5]),

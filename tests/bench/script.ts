@@ -28,3 +28,6 @@ const run = (code: string, context: object): unknown =>
 
 export const compiled = (code: string): Script =>
 	new Script(code, { filename: "Code.js" });
+
+/** The built script, loaded once. */
+export const built = (): Call => loaded(compiled(distText("Code.js")));

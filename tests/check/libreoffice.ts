@@ -1,4 +1,4 @@
-import { accessSync, constants } from "node:fs";
+import { programAt } from "../../src/desk/program";
 import { install, isDebianRoot } from "./install";
 
 const KNOWN_PLACES = [
@@ -8,21 +8,9 @@ const KNOWN_PLACES = [
 	"/Applications/LibreOffice.app/Contents/MacOS/soffice",
 ];
 
-function isProgram(path: string): boolean {
-	try {
-		accessSync(path, constants.X_OK);
-		return true;
-	} catch {
-		return false;
-	}
-}
-
 /** The program of LibreOffice on this computer: the one `SOFFICE` names, or a system's own. */
-export function findLibreOffice(): string | undefined {
-	const named = process.env.SOFFICE;
-	if (named) return isProgram(named) ? named : undefined;
-	return KNOWN_PLACES.find(isProgram);
-}
+export const findLibreOffice = (): string | undefined =>
+	programAt(process.env.SOFFICE, KNOWN_PLACES);
 
 /** Installs LibreOffice's spreadsheet where it is missing and may be installed; without it the tests that need it fail. */
 export function getLibreOffice(): void {

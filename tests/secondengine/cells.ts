@@ -1,6 +1,7 @@
 /** The cells of a calculated workbook: what stands in them as formulas, and what they show. */
 import type { IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+import { serialOf } from "../../src/desk/dates";
 import type { CellValue, Desk } from "../../src/desk/desk";
 
 export type Shown = number | string | boolean;
@@ -28,21 +29,9 @@ export interface BookData {
 	names: { name: string; refersTo: string }[];
 }
 
-const DAY = 864e5;
-
-/** Dates are days since 1899-12-30, in the files too. */
-function plain(value: CellValue): Shown {
-	if (!(value instanceof Date)) return value;
-	const local = Date.UTC(
-		value.getFullYear(),
-		value.getMonth(),
-		value.getDate(),
-		value.getHours(),
-		value.getMinutes(),
-		value.getSeconds(),
-	);
-	return (local - Date.UTC(1899, 11, 30)) / DAY;
-}
+/** Dates are days in the files. */
+const plain = (value: CellValue): Shown =>
+	value instanceof Date ? serialOf(value) : value;
 
 function workbookOf(desk: Desk) {
 	const facade = desk.engine.api.getActiveWorkbook();
