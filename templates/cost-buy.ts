@@ -102,7 +102,6 @@ export const buyBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "C84", look: "heading", size: [1, 7], align: "right" },
 	...neededBlocks,
 	{
 		at: "C85",

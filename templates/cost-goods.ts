@@ -17,7 +17,6 @@ export const goodsBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "C72", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "A73",
 		look: "input",

@@ -19,7 +19,6 @@ const changeBlocks: readonly Block[] = [
 		look: "heading",
 		rows: [["What", "Price", "Its cost", "Agreed on"]],
 	},
-	{ at: "B29", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "A30",
 		look: "input",
@@ -49,7 +48,6 @@ const costBlocks: readonly Block[] = [
 		look: "heading",
 		rows: [["Where the cost is", "Amount", "Of cost"]],
 	},
-	{ at: "B37", look: "heading", size: [1, 2], align: "right" },
 	{
 		at: "A38",
 		look: "label",
@@ -107,7 +105,6 @@ const costBlocks: readonly Block[] = [
 	},
 	{ at: "A52", look: "total", rows: [["Travel and outside help"]] },
 	{ at: "A53", look: "heading", rows: [["What", "Amount"]] },
-	{ at: "B53", look: "heading", size: [1, 1], align: "right" },
 	{
 		at: "A54",
 		look: "input",

@@ -11,9 +11,7 @@ export const whatIfBlocks: readonly Block[] = [
 		at: "A10",
 		look: "heading",
 		rows: [["What if", "as planned", "tighter", "rush"]],
-		align: "left",
 	},
-	{ at: "B10", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "A11",
 		look: "label",

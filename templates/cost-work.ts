@@ -40,7 +40,6 @@ export const workBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "C60", look: "heading", size: [1, 7], align: "right" },
 	{
 		at: "A61",
 		look: "result",

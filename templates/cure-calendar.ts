@@ -86,7 +86,6 @@ export const calendarBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "E9", look: "heading", size: [1, 1], align: "right" },
 	{
 		at: "A10",
 		look: "label",

@@ -59,7 +59,6 @@ export const strengthBlocks: readonly Block[] = [
 		at: "A29",
 		look: "heading",
 		rows: [["Log: hours", "Mean, {temperature}"]],
-		align: "right",
 	},
 	{
 		at: "A30",

@@ -51,8 +51,6 @@ export const weekBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "T4", look: "heading", size: [1, 2], align: "right" },
-	{ at: "W4", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "T5",
 		look: "result",

@@ -83,8 +83,6 @@ export const jobs: Tab = {
 			wrap: true,
 			rows: [["Job", ...SUMMARY_HEADINGS]],
 		},
-		{ at: "A4", look: "heading", size: [1, 1], align: "right" },
-		{ at: "E4", look: "heading", size: [1, 14], align: "right" },
 		{
 			at: "A5",
 			look: "result",

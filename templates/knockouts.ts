@@ -34,7 +34,6 @@ export const knockoutBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "P33", look: "heading", size: [1, 3], align: "right" },
 	{
 		at: "G34",
 		look: "input",

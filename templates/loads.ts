@@ -8,7 +8,6 @@ export const loadBlocks: readonly Block[] = [
 		look: "heading",
 		rows: [["Load", "Casting", "Mix, {mass}", "Load is full"]],
 	},
-	{ at: "N48", look: "heading", size: [1, 2], align: "right" },
 	{
 		at: "L49",
 		look: "result",

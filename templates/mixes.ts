@@ -55,8 +55,6 @@ export const mixes: Tab = {
 			wrap: true,
 			rows: [["Mix", ...MIX_HEADINGS]],
 		},
-		{ at: "C4", look: "heading", size: [1, 5], align: "right" },
-		{ at: "I4", look: "heading", size: [1, 4], align: "right" },
 		{
 			at: "A5",
 			look: "input",

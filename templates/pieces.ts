@@ -58,9 +58,6 @@ export const pieceBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "B10", look: "heading", size: [1, 1], align: "right" },
-	{ at: "L10", look: "heading", size: [1, 1], align: "right" },
-	{ at: "P10", look: "heading", size: [1, 11], align: "right" },
 	{
 		at: "A11",
 		look: "input",

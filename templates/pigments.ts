@@ -52,8 +52,6 @@ export const pigments: Tab = {
 			],
 		},
 		...headingsTo("A4", COLUMNS),
-		{ at: "C4", look: "heading", size: [1, 1], align: "right" },
-		{ at: "E4", look: "heading", size: [1, 4], align: "right" },
 		{
 			at: "A5",
 			look: "input",

@@ -63,6 +63,8 @@ export const pourCard: Tab = {
 				],
 			],
 		},
+		{ at: "C4", look: "heading", size: [1, 1], align: "right" },
+		{ at: "N4", look: "heading", size: [1, 3], align: "right" },
 		{
 			at: "B5",
 			look: "label",

@@ -87,9 +87,6 @@ export const pourLog: Tab = {
 			],
 		},
 		{ at: "A5", look: "heading", wrap: true, rows: [HEADINGS] },
-		{ at: "A5", look: "heading", size: [1, 2], align: "right" },
-		{ at: "G5", look: "heading", size: [1, 5], align: "right" },
-		{ at: "P5", look: "heading", size: [1, 2], align: "right" },
 		{ at: "A4", look: "total", rows: [["Found"]] },
 		{ at: "S4", look: "total", rows: [["Colors measured"]] },
 		{

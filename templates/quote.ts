@@ -99,7 +99,6 @@ export const quote: Tab = {
 			look: "heading",
 			rows: [["Price", "={studio:currency}"]],
 		},
-		{ at: "D8", look: "heading", size: [1, 1], align: "right" },
 		{
 			at: "C9",
 			look: "label",

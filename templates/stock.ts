@@ -49,8 +49,6 @@ export const stock: Tab = {
 			],
 		},
 		...headingsTo("A4", COLUMNS),
-		{ at: "B4", look: "heading", size: [1, 1], align: "right" },
-		{ at: "E4", look: "heading", size: [1, 3], align: "right" },
 		{
 			at: "A5",
 			look: "input",

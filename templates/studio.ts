@@ -79,8 +79,6 @@ export const studio: Tab = {
 			look: "heading",
 			rows: [["What", "Here", "What it is for", "", "Closed days"]],
 		},
-		{ at: "B2", look: "heading", size: [1, 1], align: "right" },
-		{ at: "E2", look: "heading", size: [1, 1], align: "right" },
 		...blocks,
 		...tableRows,
 		{

@@ -30,7 +30,6 @@ export const layUpBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "B30", look: "heading", size: [1, 7], align: "right" },
 	{
 		at: "A31",
 		look: "label",

@@ -62,8 +62,6 @@ export const mixBlocks: readonly Block[] = [
 		wrap: true,
 		rows: [[...MIX_HEADINGS, "For this job, {mass}", "For the sample, g"]],
 	},
-	{ at: "B48", look: "heading", size: [1, 5], align: "right" },
-	{ at: "H48", look: "heading", size: [1, 6], align: "right" },
 	{
 		at: "A49",
 		look: "result",

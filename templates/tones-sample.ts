@@ -24,7 +24,6 @@ export const sampleBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "H36", look: "heading", size: [1, 5], align: "right" },
 	{
 		at: "G37",
 		look: "result",

@@ -66,9 +66,6 @@ export const toneBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "B14", look: "heading", size: [1, 1], align: "right" },
-	{ at: "G14", look: "heading", size: [1, 7], align: "right" },
-	{ at: "P14", look: "heading", size: [1, 1], align: "right" },
 	{
 		at: "A16",
 		look: "input",

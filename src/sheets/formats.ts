@@ -28,15 +28,18 @@ const BY_UNITS: Readonly<Record<ByUnits, Record<UnitSystem, string>>> = {
 	density: { metric: "#,##0", us: "0.0" },
 };
 
-/** The pattern for a column of a block. Lengths that people type are text, and a formula never is. */
+/** Lengths that people type are text. */
+export const isNumber = (format: Format, look: Look): boolean =>
+	format !== "text" && (format !== "length" || look !== "input");
+
+/** The pattern for a column of a block. A formula never is plain text. */
 export function numberFormat(
 	format: Format,
 	look: Look,
 	units: UnitSystem,
 ): string {
 	const typedIn = look === "input";
-	if (format === "text" || (format === "length" && typedIn))
-		return typedIn ? PLAIN_TEXT : GENERAL;
+	if (!isNumber(format, look)) return typedIn ? PLAIN_TEXT : GENERAL;
 	if (format === "number" && typedIn) return GENERAL;
 	return format in SAME
 		? SAME[format as keyof typeof SAME]

@@ -2,7 +2,7 @@
 import type { Block, Format, Look, Slots, Tab, Value } from "../template/plan";
 import { type Area, a1Of, areaOf } from "./a1";
 import { contentOf } from "./content";
-import { GENERAL, numberFormat } from "./formats";
+import { GENERAL, isNumber, numberFormat } from "./formats";
 import { filled, type Tokens } from "./tokens";
 
 /** One cell: its content as `setValues` takes it, and its form. */
@@ -12,6 +12,8 @@ export interface PageCell {
 	format: string;
 	align: "left" | "center" | "right" | "normal";
 	wrap: boolean;
+	/** Whether it holds a number, which stands at the right. */
+	number: boolean;
 }
 
 export interface Page {
@@ -43,6 +45,7 @@ export const blankCell = (): PageCell => ({
 	format: GENERAL,
 	align: "normal",
 	wrap: false,
+	number: false,
 });
 
 const sizeOf = ({ rows = [] }: Block): readonly [number, number] => [
@@ -75,9 +78,27 @@ function putBlock(page: Page, block: Block, slots: Slots): void {
 			cell.look = block.look;
 			cell.align = block.align ?? cell.align;
 			cell.wrap = block.wrap ?? cell.wrap;
-			if (format)
-				cell.format = numberFormat(format, block.look, page.tokens.units);
+			if (!format) continue;
+			cell.format = numberFormat(format, block.look, page.tokens.units);
+			cell.number = isNumber(format, block.look);
 		}
+}
+
+const HOLDS_VALUES: readonly Look[] = ["input", "result", "total"];
+
+/** Puts each heading to the side at which what is under it stands. */
+function alignHeadings({ cells, tab }: Page): void {
+	tab.widths.forEach((_, column) => {
+		let right = false;
+		for (const line of [...cells].reverse()) {
+			const cell = line[column];
+			if (!cell) continue;
+			if (HOLDS_VALUES.includes(cell.look))
+				right = cell.align === "normal" ? cell.number : cell.align === "right";
+			if (cell.look === "heading" && cell.align === "normal" && right)
+				cell.align = "right";
+		}
+	});
 }
 
 function namesOf({ tab, prefix }: PageSetup): Record<string, string> {
@@ -126,5 +147,6 @@ export function pageOf(setup: PageSetup): Page {
 		notes: notesOf(tab, tokens),
 	};
 	for (const block of tab.blocks) putBlock(page, block, slots);
+	alignHeadings(page);
 	return page;
 }

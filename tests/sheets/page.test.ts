@@ -102,6 +102,41 @@ describe("a page", () => {
 		]);
 	});
 
+	test("puts headings over numbers to the right, like them", () => {
+		const headed: Tab = {
+			name: "Job",
+			rows: 4,
+			widths: [90, 90, 90, 90, 90, 90],
+			blocks: [
+				{ at: "A1", look: "heading", size: [1, 6] },
+				{ at: "F1", look: "heading", size: [1, 1], align: "left" },
+				{ at: "A2", look: "note", size: [1, 6] },
+				{
+					at: "A3",
+					look: "input",
+					size: [2, 6],
+					formats: ["number", "text", "length", "date", "text", "mass"],
+				},
+				{ at: "D3", look: "input", size: [1, 1], align: "left" },
+				{ at: "E3", look: "input", size: [1, 1], align: "right" },
+			],
+		};
+		const { cells } = pageOf({
+			tab: headed,
+			tokens: TOKENS,
+			prefix: "",
+			slots: {},
+		});
+		expect(cells[0]?.map(({ align }) => align)).toEqual([
+			"right", // a number typed in has no format of its own
+			"normal",
+			"normal", // a length typed in is text
+			"normal", // the date under it stands at the left
+			"right", // the text under it stands at the right
+			"left", // said of the heading itself
+		]);
+	});
+
 	test("says what is named, what is typed in and what is noted where", () => {
 		expect(page()).toMatchObject({
 			name: "7 Job",
