@@ -25,6 +25,10 @@ export interface FunctionHelp {
 	example: { shown: string[]; answer: string; working: string };
 }
 
+/** As many digits as say something. */
+const digits = (value: unknown): unknown =>
+	typeof value === "number" ? Number(value.toPrecision(6)) : value;
+
 export const helpOf = (fn: SheetFunction): FunctionHelp => ({
 	name: fn.name,
 	group: fn.group,
@@ -35,7 +39,9 @@ export const helpOf = (fn: SheetFunction): FunctionHelp => ({
 	answer: answerText(fn),
 	example: {
 		shown: [...fn.example.shown],
-		answer: Array.isArray(fn.example.answer) ? "" : String(fn.example.answer),
+		answer: Array.isArray(fn.example.answer)
+			? ""
+			: String(digits(fn.example.answer)),
 		working: fn.example.working,
 	},
 });
@@ -69,7 +75,7 @@ export function quantityOf(param: Param): Quantity | undefined {
 }
 
 function unitText(param: Param): string {
-	if ("share" in param && param.share) return "a share, e.g. 4%";
+	if ("share" in param && param.share) return "a share: 4% or 0.04";
 	const quantity = quantityOf(param);
 	return quantity ? eitherUnit(quantity) : "";
 }

@@ -86,11 +86,11 @@ export const TONE_WEIGHTS = sheetFunction({
 		]),
 });
 
-const change = () => ({
+const change = (now: string, wanted: string) => ({
 	mass: mass("The tone as the scale shows it now, pigment included, e.g. 20"),
 	binder_share: BINDER_IN_MIX,
-	dose_now: share("Dose it has, e.g. 2%"),
-	dose_wanted: share("Dose it should have, e.g. 3%"),
+	dose_now: share(`Dose it has, e.g. ${now}`),
+	dose_wanted: share(`Dose it should have, e.g. ${wanted}`),
 	units: units(),
 });
 
@@ -99,7 +99,7 @@ export const PIGMENT_TO_DEEPEN = sheetFunction({
 	group: "Tones",
 	summary: "Grams of pigment to add to a tone that is too light.",
 	limits: `${COMMON} For a tone of several pigments in fixed proportion, the doses are totals and so are the grams.`,
-	params: change(),
+	params: change("2%", "3%"),
 	answer: { text: "pigment to add", unit: "pigment" },
 	example: {
 		shown: ["101", "50%", "2%", "3%"],
@@ -123,7 +123,7 @@ export const MIX_TO_LIGHTEN = sheetFunction({
 	group: "Tones",
 	summary: "Undosed mix to fold into a tone that is too dark.",
 	limits: `${COMMON} There is that much more of the tone then.`,
-	params: change(),
+	params: change("4%", "2%"),
 	answer: { text: "undosed mix to fold in", unit: "mass" },
 	example: {
 		shown: ["102", "50%", "4%", "2%"],

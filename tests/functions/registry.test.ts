@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { InputError } from "../../src/calc/errors";
 import { callFunction, registry } from "../../src/functions";
 import type { Param, SheetFunction } from "../../src/functions/declare";
+import { helpOf } from "../../src/functions/help";
 
 const HOSTILE: readonly unknown[] = [
 	"",
@@ -55,6 +56,14 @@ function outcome(fn: SheetFunction, args: readonly unknown[]): string {
 	}
 }
 
+/** The number after `e.g.` in an argument's help. */
+function suggested({ kind, help }: Param): number | undefined {
+	const [, typed] = /e\.g\. ([\d.]+%?)(?=$| or |[,;)]| for)/.exec(help) ?? [];
+	if (kind !== "cell" || !typed) return undefined;
+	const number = Number(typed.replace("%", ""));
+	return typed.endsWith("%") ? number / 100 : number;
+}
+
 describe.each(registry.map((fn) => [fn.name, fn] as const))("%s", (_, fn) => {
 	const params = Object.entries(fn.params);
 
@@ -72,6 +81,17 @@ describe.each(registry.map((fn) => [fn.name, fn] as const))("%s", (_, fn) => {
 				);
 			else expect(value).toBe(wanted);
 		});
+	});
+
+	test("what its arguments suggest works together", () => {
+		const args = Object.values(fn.params).map(
+			(param, index) => suggested(param) ?? fn.example.values[index] ?? "",
+		);
+		expect(outcome(fn, args)).toBe("answer");
+	});
+
+	test("its help shows no more digits of an answer than say something", () => {
+		expect(helpOf(fn).example.answer.replace(/\D/g, "").length).toBeLessThan(8);
 	});
 
 	test("its example reads in every locale", () => {
