@@ -107,7 +107,7 @@ export const buyBlocks: readonly Block[] = [
 		at: "C85",
 		look: "result",
 		size: [25, 3],
-		formats: ["number", "number", "money"],
+		formats: ["number", "plain", "money"],
 	},
 	{
 		at: "F85",
@@ -129,7 +129,7 @@ export const buyBlocks: readonly Block[] = [
 				`=ARRAYFORMULA(IF(A85:A109="";"";MMULT(${lots(FACTOR)};IF(ISNUMBER(${stockColumn("to_on_hand")});${stockColumn("to_on_hand")};0))))`,
 			],
 		],
-		formats: "number",
+		formats: "plain",
 	},
 	{
 		at: "H85",

@@ -93,7 +93,7 @@ const costBlocks: readonly Block[] = [
 		look: "result",
 		size: [11, 1],
 		rows: [['=IF(ISERROR(B49);B49;IF(B49=0;"";ARRAYFORMULA(B38:B48/B49)))']],
-		formats: "share",
+		formats: "percent",
 	},
 	{
 		at: "B50",

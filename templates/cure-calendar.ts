@@ -131,7 +131,7 @@ export const calendarBlocks: readonly Block[] = [
 		rows: [
 			['=IF(COUNT(K10:K17)=0;"";STRENGTH_AT_AGE(K10:K17;{studio:cement}))'],
 		],
-		formats: "share",
+		formats: "percent",
 	},
 	{
 		at: "F10",

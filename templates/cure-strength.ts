@@ -44,7 +44,7 @@ export const strengthBlocks: readonly Block[] = [
 		],
 		formats: "number",
 	},
-	{ at: "B24", look: "result", size: [1, 1], formats: "share" },
+	{ at: "B24", look: "result", size: [1, 1], formats: "percent" },
 	{
 		at: "B27",
 		look: "result",

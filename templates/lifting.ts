@@ -41,7 +41,7 @@ export const liftingBlocks: readonly Block[] = [
 				'=IF(ISERROR(Y11);Y11;ARRAYFORMULA(IF(ISNUMBER(Y11:Y30);Y11:Y30/{studio:flexural};"")))',
 			],
 		],
-		formats: "share",
+		formats: "percent",
 		slot: "stress_shares",
 	},
 	{ at: "AA11", look: "result", size: [20, 1], rows: [[CARRY]] },

@@ -17,7 +17,7 @@ export const loadBlocks: readonly Block[] = [
 				'=IF(ISERROR(U11);U11;IF(COUNT(U11:U30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(U11:U30);U11:U30*(1+$C$8);"")));{studio:mixer_capacity})))',
 			],
 		],
-		formats: ["whole", "text", "mass", "share"],
+		formats: ["whole", "text", "mass", "percent"],
 		slot: "load_table",
 	},
 	{ at: "L49", look: "result", size: [40, 1], slot: "load_numbers" },

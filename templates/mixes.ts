@@ -25,7 +25,7 @@ export const MIX_FORMATS: readonly Format[] = [
 	"text",
 	"share",
 	"share",
-	"mass",
+	"plain",
 	"money",
 ];
 

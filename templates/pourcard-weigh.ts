@@ -19,7 +19,7 @@ export const weighBlocks: readonly Block[] = [
 	{ at: "B32", look: "result", rows: [["Ice, crushed"]] },
 	{
 		at: "C20",
-		look: "result",
+		look: "large",
 		size: [13, 2],
 		rows: [
 			[
@@ -27,13 +27,13 @@ export const weighBlocks: readonly Block[] = [
 				'=ARRAYFORMULA(IF(ISNUMBER(C20:C32);"{mass}";""))',
 			],
 		],
-		formats: ["mass", "text"],
+		formats: ["weighed", "text"],
 	},
 	{
 		at: "E20",
 		look: "input",
 		size: [13, 8],
-		formats: "mass",
+		formats: "weighed",
 		slot: "mixed",
 		once: true,
 	},

@@ -122,6 +122,6 @@ export const pigmentBlocks: readonly Block[] = [
 		rows: [
 			[perPigment(`IFERROR(${found("to_price")}/${found("to_pack")};"")`)],
 		],
-		formats: "number",
+		formats: "plain",
 	},
 ];

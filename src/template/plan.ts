@@ -23,9 +23,11 @@ export type Look =
 /** What a column holds; the writer turns it into a number format for the workbook's units. */
 export type Format =
 	| "text"
+	| "plain"
 	| "whole"
 	| "number"
 	| "share"
+	| "percent"
 	| "money"
 	| "date"
 	| "length"
@@ -33,6 +35,7 @@ export type Format =
 	| "volume"
 	| "coating"
 	| "mass"
+	| "weighed"
 	| "pigment"
 	| "density"
 	| "temperature";

@@ -87,12 +87,12 @@ describe("a page", () => {
 		expect(cells[1]?.map(({ wrap }) => wrap)).toEqual([false, false, true]);
 		expect(cells[1]?.map(({ format }) => format)).toEqual([
 			"@",
-			"#,##0.00",
+			"General",
 			"0.00",
 		]);
 		expect(cells[2]?.map(({ format }) => format)).toEqual([
 			"@",
-			"#,##0.00",
+			"General",
 			"@",
 		]);
 		expect(cells[3]?.map(({ align }) => align)).toEqual([
@@ -274,5 +274,16 @@ describe("number formats", () => {
 		expect(numberFormat("length", "input", "us")).toBe("@");
 		expect(numberFormat("length", "result", "us")).toBe("0.00");
 		expect(numberFormat("text", "result", "us")).toBe("General");
+	});
+
+	test("leave what is typed the digits that it has", () => {
+		expect(numberFormat("weighed", "input", "metric")).toBe("General");
+		expect(numberFormat("mass", "input", "us")).toBe("General");
+		expect(numberFormat("money", "input", "us")).toBe("#,##0.00");
+	});
+
+	test("show a weight as fine as a scale of 5 g does", () => {
+		expect(numberFormat("weighed", "large", "metric")).toBe("#,##0.0##");
+		expect(numberFormat("mass", "result", "metric")).toBe("#,##0.00");
 	});
 });
