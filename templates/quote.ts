@@ -30,6 +30,7 @@ const PIECES = `=IF(${asMany("{job}pieces", 11)};ARRAYFORMULA(IF((${of(1)}="")+(
 export const quote: Tab = {
 	name: "Quote",
 	color: "#8a5a2b",
+	paper: true,
 	rows: 112,
 	widths: [420, 20, 150, 150, 60],
 	frozenRows: 1,

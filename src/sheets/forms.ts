@@ -6,7 +6,7 @@ import { a1Of } from "./a1";
 import { insertedSheet } from "./addtabs";
 import { plainChoices } from "./choices";
 import { type Grid, resize, type Size } from "./grid";
-import { LOOKS, TEXT_SIZE } from "./looks";
+import { LOOKS, PAPER, TEXT_SIZE } from "./looks";
 import { blankCell, type PageCell } from "./page";
 import type { Added } from "./undo";
 
@@ -79,7 +79,11 @@ function format(board: Range, cells: readonly PageCell[][]): void {
 	const each = <T>(of: (cell: PageCell) => T): T[][] =>
 		cells.map((row) => row.map(of));
 	board
-		.setBackgrounds(each(({ look }) => orNone(LOOKS[look].background)))
+		.setBackgrounds(
+			each(({ look, paper }) =>
+				orNone(LOOKS[look].background ?? (paper ? PAPER : undefined)),
+			),
+		)
 		.setFontColors(each(({ look }) => orNone(LOOKS[look].color)))
 		.setFontWeights(each(({ look }) => (LOOKS[look].bold ? "bold" : "normal")))
 		.setFontSizes(each(({ look }) => LOOKS[look].size ?? TEXT_SIZE))

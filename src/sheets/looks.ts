@@ -11,6 +11,9 @@ export interface Style {
 /** Points of plain text. */
 export const TEXT_SIZE = 10;
 
+/** Of a page for the client: a filled cell hides the grid. */
+export const PAPER = "#ffffff";
+
 const INPUT_TINT = "#fdf3d8";
 const HEADING_GRAY = "#e4e2dd";
 const WARNING_RED = "#8f1d14";

@@ -14,6 +14,8 @@ export interface PageCell {
 	wrap: boolean;
 	/** Whether it holds a number, which stands at the right. */
 	number: boolean;
+	/** Whether it is white where nothing else is said, over the grid. */
+	paper: boolean;
 }
 
 export interface Page {
@@ -39,13 +41,14 @@ export interface PageSetup {
 	slots: Slots;
 }
 
-export const blankCell = (): PageCell => ({
+export const blankCell = (paper = false): PageCell => ({
 	value: "",
 	look: "label",
 	format: GENERAL,
 	align: "normal",
 	wrap: false,
 	number: false,
+	paper,
 });
 
 const sizeOf = ({ rows = [] }: Block): readonly [number, number] => [
@@ -135,7 +138,9 @@ export function pageOf(setup: PageSetup): Page {
 		tab,
 		name: tokens.tabs[tab.name] ?? tab.name,
 		tokens,
-		cells: Array.from({ length: tab.rows }, () => tab.widths.map(blankCell)),
+		cells: Array.from({ length: tab.rows }, () =>
+			tab.widths.map(() => blankCell(tab.paper)),
+		),
 		names: namesOf(setup),
 		whole: a1Of({
 			row: 0,

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { csv } from "../../src/desk/csv";
+import { cssOf } from "../../src/desk/page/printlook";
 import { textTable } from "../../src/desk/print";
 
 const table = (rows: (string | number)[][]) =>
@@ -62,3 +63,10 @@ it("CSV keeps values as they are", () =>
 	).toBe(
 		'"a,b","say ""x""","two\nlines"\r\n0.1,TRUE,2027-03-09\r\n2027-03-09 06:30,,\r\n',
 	));
+
+it("a white cell has no line of the grid under it, others keep theirs", () => {
+	const line = (rgb?: string) =>
+		cssOf(rgb ? { bg: { rgb } } : {}, false).borderBottomColor;
+	expect(line("#ffffff")).toBe("#fff");
+	expect([line("#fdf3d8"), line()]).toEqual(["", ""]);
+});

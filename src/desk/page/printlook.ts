@@ -30,6 +30,8 @@ export function cssOf(
 		fontStyle: style.it === BooleanNumber.TRUE ? "italic" : "",
 		color: style.cl?.rgb ?? "",
 		backgroundColor: style.bg?.rgb ?? "",
+		// a white cell hides the grid, as it does on the screen
+		borderBottomColor: /^#?f{6}$/i.test(style.bg?.rgb ?? "") ? "#fff" : "",
 		textAlign: ALIGN[style.ht ?? 0] ?? (isNumber ? "right" : ""),
 		whiteSpace: style.tb === WrapStrategy.WRAP ? "pre-wrap" : "pre",
 	};
