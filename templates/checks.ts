@@ -56,7 +56,7 @@ type Check = readonly [
 const checks: readonly Check[] = [
 	[
 		"Everything calculates",
-		`=IF(${ON_JOB}+${ON_TONES}+${ON_CARD}>0;IF(SUM(B11:B30)>40;"Look: there is room for 40 castings: split the job";"Look: a cell shows an error"&IF(${ON_JOB}>0;"";IF(${ON_TONES}>0;" on the Tones tab";" on the Pour card"))&": point at it to read why");IF({job}mix_total=0;"Look: there is nothing to pour yet: type the pieces";IF(({at:Tones.tones_check}="fine")+(LEFT({at:Tones.tones_check};7)="Weights")=0;IF(LEFT({at:Tones.tones_check};4)="Look";{at:Tones.tones_check};"Look: on the Tones tab: "&{at:Tones.tones_check});"fine")))`,
+		`=IF(${ON_JOB}+${ON_TONES}+${ON_CARD}>0;IF(SUM(B11:B30)>40;"Look: there is room for 40 castings: split the job";IF((${ON_JOB}=0)*(LEFT({at:Tones.tones_check};4)="Look");{at:Tones.tones_check};"Look: a cell shows an error"&IF(${ON_JOB}>0;IF(ISERROR(P11);" under Face";"");IF(${ON_TONES}>0;" on the Tones tab";" on the Pour card"))&": point at it to read why"));IF(({job}mix_total=0)*(SUM(T11:T30)=0);"Look: there is nothing to pour yet: type the pieces";IF(({at:Tones.tones_check}="fine")+(LEFT({at:Tones.tones_check};7)="Weights")=0;IF(LEFT({at:Tones.tones_check};4)="Look";{at:Tones.tones_check};"Look: on the Tones tab: "&{at:Tones.tones_check});"fine")))`,
 		3,
 		"{cell:Job.pieces}",
 	],

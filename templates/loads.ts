@@ -14,7 +14,7 @@ export const loadBlocks: readonly Block[] = [
 		size: [40, 4],
 		rows: [
 			[
-				'=IF(ISERROR(U11);U11;IF(COUNT(U11:U30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(U11:U30);U11:U30*(1+$C$8);"")));{studio:mixer_capacity})))',
+				'=IF(ISERROR(U11);U11;IF(SUM(V11:V30)=0;"";MIXER_LOADS(CASTINGS(A11:A30;B11:B30;ARRAYFORMULA(IF(ISNUMBER(U11:U30);U11:U30*(1+$C$8);"")));{studio:mixer_capacity})))',
 			],
 		],
 		formats: ["whole", "text", "mass", "percent"],

@@ -80,7 +80,27 @@ describe("a job broken in one place", { timeout: 60_000 }, () => {
 		[
 			"Everything calculates",
 			() => [[JOB, "D12", "about a meter"]],
-			/^Look: a cell shows an error/,
+			/^Look: a cell shows an error under Face:/,
+		],
+		[
+			"Everything calculates",
+			() => [["1 Tones", "B3", "No such mix"]],
+			/^Look: there is no mix of this name/,
+		],
+		[
+			"Everything calculates",
+			() => [["1 Tones", "C14", "Rust"]],
+			/^Look: a pigment is not on the Pigments tab/,
+		],
+		[
+			"Everything calculates",
+			() => [["1 Tones", "B16", "-40%"]],
+			/^Look: a share is not a number of 0 or more/,
+		],
+		[
+			"Everything calculates",
+			() => ["B11", "B12", "B13", "B14"].map((cell) => [JOB, cell, "0"]),
+			/^Look: there is nothing to pour yet/,
 		],
 		[
 			"Pigment limit of every tone",
@@ -202,7 +222,7 @@ describe("a job broken in one place", { timeout: 60_000 }, () => {
 	];
 
 	test("has a case for each check", () => {
-		expect(cases.map(([what]) => what).sort()).toEqual(
+		expect([...new Set(cases.map(([what]) => what))].sort()).toEqual(
 			CHECKS.map((row) => String(value(JOB, `A${row}`))).sort(),
 		);
 	});

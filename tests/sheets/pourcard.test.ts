@@ -164,7 +164,7 @@ describe("which load", { timeout: 60_000 }, () => {
 			"Look: the Job tab shows an error: see its checks",
 		);
 		expect(value("1 Job", "D49")).toBe(
-			"Look: a cell shows an error: point at it to read why",
+			"Look: a cell shows an error under Face: point at it to read why",
 		);
 		await type([["1 Job", "B11", "2"]]);
 		expect(errors()).toEqual([]);
