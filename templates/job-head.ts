@@ -65,7 +65,7 @@ export const headBlocks: readonly Block[] = [
 			["Heaviest piece, {mass}"],
 			["Face of all, {area}"],
 			["To fill, polish and seal, {area}"],
-			["Volume of all, {volume}"],
+			["Volume to cast, {volume}"],
 		],
 	},
 	{

@@ -15,7 +15,7 @@ export const job: Tab = {
 	rows: 112,
 	widths: [
 		...[160, ...Array<number>(25).fill(92)],
-		...Array<number>(7).fill(270),
+		...Array<number>(7).fill(300),
 		...Array<number>(6).fill(80),
 	],
 	frozenRows: 1,

@@ -136,6 +136,8 @@ export const pieceBlocks: readonly Block[] = [
 		at: "AC11",
 		look: "result",
 		size: [20, 5],
+		// a width of 58 1/4 cut off after 58 builds the wrong mold
+		wrap: true,
 		rows: [
 			[
 				whileIntact(
