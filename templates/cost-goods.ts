@@ -12,7 +12,7 @@ export const goodsBlocks: readonly Block[] = [
 				"What, as Stock calls it",
 				"Unit",
 				"Quantity",
-				"Pack, if not as Stock has it",
+				"Pack, unless in Stock",
 				"Pack price",
 			],
 		],

@@ -15,7 +15,7 @@ export const swatches: Tab = {
 			look: "note",
 			rows: [
 				[
-					"Flat and clean, three spots averaged: a color code by daylight (D65) such as #b8a591, or L*, a*, b* of a meter such as 52.1, 8.0, 14.2. Two doses or more per pigment, one undosed, 28 days old.",
+					"Measure where it is flat and clean, the mean of three spots: a color code by daylight (D65) such as #b8a591, or L*, a*, b* of a meter such as 52.1, 8.0, 14.2. Per pigment two doses or more, and one undosed, all 28 days old.",
 				],
 				[
 					'=IF(COUNTA(M6:M205)=0;"No swatch yet: cast small samples of your mix with 0%, 1%, 2% and 4% of each pigment, and note here what they became. Tones then shows the color to expect.";IF(COUNTIF(Q6:Q205;"invented*")>0;"Some swatches are invented, for the demo: clear them once you have your own.";""))',

@@ -87,7 +87,7 @@ export const tones: Tab = {
 			rows: [
 				["Binder in fresh mix"],
 				["Fresh density, {density}"],
-				["Water to binder"],
+				["Water over binder"],
 				["Cement in binder"],
 				["Dry mix to binder"],
 				["Vessels to dose in"],

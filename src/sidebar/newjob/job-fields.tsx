@@ -46,7 +46,7 @@ export function MixField({
 			<h2 id="mix-heading">Mix</h2>
 			<SelectField
 				id="mix"
-				label="Mix of the Mixes tab"
+				label="From the Mixes tab"
 				value={form.mix}
 				options={start.mixes.map(({ name }) => name)}
 				onChange={(mix) => edit((before) => ({ ...before, mix }))}
@@ -63,7 +63,7 @@ function UnitsChoice({ form, edit }: Pick<SectionProps, "form" | "edit">) {
 		edit((before) => ({ ...before, units }));
 	return (
 		<fieldset>
-			<legend>Units of this workbook, for good</legend>
+			<legend>Units of this workbook; they cannot be changed later</legend>
 			{UNITS.map(([units, label]) => (
 				<label key={units} class="check">
 					<input
