@@ -166,7 +166,6 @@ export const quote: Tab = {
 			formats: "share",
 		},
 		{ at: "A30", look: "result", size: [15, 4], slot: "picture" },
-		{ at: "A45", look: "note", size: [1, 1], slot: "picture_words" },
 		{ at: "A47", look: "heading", rows: [["Good to know", "", "", ""]] },
 		{
 			at: "A48",
@@ -176,7 +175,7 @@ export const quote: Tab = {
 					"Cast by hand: tones, veins, pores and fine lines differ from the sample and from piece to piece.",
 				],
 				[
-					"The sample shows the range, not the pattern. Color lightens as the piece dries and settles over weeks.",
+					"A sample or a picture shows the range, not the pattern. Color lightens as the piece dries and settles over weeks.",
 				],
 				[
 					"Care: wipe up spills at once, since acids etch and oil stains. Mild soap, nothing that scours.",

@@ -10,6 +10,21 @@ const MOST = 2_700_000;
 /** By it the picture is known from one that a person put there. */
 const TITLE = "Tonefold";
 
+/** Height of a new tab's rows, in pixels. */
+const ROW_PX = 21;
+
+/** Makes the picture no higher than its place: what stands below is for the client too. */
+function fitInto(
+	picture: GoogleAppsScript.Spreadsheet.OverGridImage | undefined,
+	most: number,
+): void {
+	const height = picture?.getHeight() ?? 0;
+	if (!picture || height <= most) return;
+	picture
+		.setWidth(Math.round((picture.getWidth() * most) / height))
+		.setHeight(most);
+}
+
 /** Puts the picture at its place, then takes an earlier one away; answers the tab's name. */
 export function picturePut(
 	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
@@ -42,6 +57,10 @@ export function picturePut(
 			undo: () => put?.remove(),
 		},
 		{ act: () => put?.setAltTextTitle(TITLE), undo: () => undefined },
+		{
+			act: () => fitInto(put, place.getNumRows() * ROW_PX),
+			undo: () => undefined,
+		},
 	]);
 	throughout(
 		"The new picture is on the quote, and an earlier one is still under it: put it there again",
