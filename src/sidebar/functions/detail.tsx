@@ -83,9 +83,8 @@ function Argument({ argument, value, onChange }: ArgumentProps) {
 				onChange={onChange}
 				numeric
 			/>
-			<p class="hint">{help}</p>
+			<p class="hint">{facts ? `${help} (${facts})` : help}</p>
 			{columns && <p class="hint">Columns: {columns}</p>}
-			{facts && <p class="hint">{facts}</p>}
 		</div>
 	);
 }

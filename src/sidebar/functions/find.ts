@@ -21,6 +21,13 @@ const plain = (text: string): string =>
 const stem = (word: string): string =>
 	word.length > 4 ? word.replace(/(ing|ed|es|s|e)$/, "") : word;
 
+/** Words of a question that say nothing of what is asked. */
+const ASIDE: ReadonlySet<string> = new Set(
+	"a an and are do does for from how i in is it many much my need of on or the to what will with".split(
+		" ",
+	),
+);
+
 /** How well a function answers the words; 0 when one of them is nowhere in it. */
 function scoreOf(fn: FunctionHelp, words: readonly string[]): number {
 	const scores = words.map((word) =>
@@ -38,7 +45,10 @@ export function found(
 	all: readonly FunctionHelp[],
 	typed: string,
 ): readonly FunctionHelp[] {
-	const words = plain(typed).trim().split(" ").filter(Boolean);
+	const words = plain(typed)
+		.replace(/[?,.]/g, " ")
+		.split(" ")
+		.filter((word) => word !== "" && !ASIDE.has(word));
 	if (words.length === 0) return all;
 	return all
 		.map((fn) => ({ fn, score: scoreOf(fn, words) }))

@@ -19,6 +19,8 @@ describe("finding a function by what it does", () => {
 		["mixing density", "MIX_DENSITY"],
 		["corners", "POLYGON_AREA"],
 		["margin price", "PRICE_FOR_MARGIN"],
+		["How much sealer do I need?", "COATING_AMOUNT"],
+		["how many people to lift it", "PEOPLE_TO_LIFT"],
 	])("%j finds %s first or among the first three", (typed, name) => {
 		expect(names(typed).slice(0, 3)).toContain(name);
 	});
