@@ -130,7 +130,7 @@ export const tones: Tab = {
 			look: "result",
 			rows: [
 				[
-					'=IF(B11<>"";B11;IF(SUM(B16:B21)=0;"";TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF(ISNUMBER(B16:B21);A16:A21&" "&ROUND(B16:B21/SUM(B16:B21)*100;0)&"%";"")))&"; "&IF(B7="mold lay-up";"laid up in the mold";"folded by hand")&", "&B4&" finish"&IF(B5="sealed";", sealed";"")))',
+					'=IF(B11<>"";B11;IF(SUM(B16:B21)=0;"";TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF(ISNUMBER(B16:B21);A16:A21&" "&ROUND(B16:B21/SUM(B16:B21)*100;0)&"%";"")))&"; "&IF(COUNT(B16:B21)<2;"";IF(B7="mold lay-up";"laid up in the mold, ";"folded by hand, "))&B4&" finish"&IF(B5="sealed";", sealed";"")))',
 				],
 			],
 			slot: "look",

@@ -138,7 +138,7 @@ describe("the calendar", { timeout: 60_000 }, () => {
 
 	test("wants a date, and one that is a date", async () => {
 		await typed(desk, [...POUR, ""]);
-		expect(inTime()).toBe("Look: the Job has no pour date");
+		expect(inTime()).toBe("Look: type the pour date on the Job tab");
 		expect(days()).toEqual(Array(7).fill(""));
 		await typed(desk, [...POUR, "early March"]);
 		expect(inTime()).toBe("Look: a date of the Job is not a date");

@@ -62,7 +62,7 @@ function UnitsChoice({ form, edit }: Pick<SectionProps, "form" | "edit">) {
 	const choose = (units: JobForm["units"]) =>
 		edit((before) => ({ ...before, units }));
 	return (
-		<fieldset>
+		<fieldset class="field">
 			<legend>Units of this workbook; they cannot be changed later</legend>
 			{UNITS.map(([units, label]) => (
 				<label key={units} class="check">

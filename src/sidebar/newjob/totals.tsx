@@ -52,10 +52,10 @@ function batchLines({ figures, form, start }: SectionProps): Line[] {
 	const shown = (value: number, quantity: "volume" | "mass") =>
 		withUnit(value, quantity, units, start.separator);
 	const lines: Line[] = [];
-	if (volume !== undefined) lines.push(["Cast", shown(volume, "volume")]);
+	if (volume !== undefined) lines.push(["To cast", shown(volume, "volume")]);
 	if (mass !== undefined)
 		lines.push([
-			`Mix, ${percentShown(start.waste, start.separator)} waste in`,
+			`Mix, with ${percentShown(start.waste, start.separator)} waste`,
 			shown(mass, "mass"),
 		]);
 	if (loads && loads.length > 0)
