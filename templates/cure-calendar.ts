@@ -81,7 +81,7 @@ export const calendarBlocks: readonly Block[] = [
 				"Day",
 				"",
 				"At the latest",
-				"Strength then, at 20\u00a0°C (68\u00a0°F)",
+				"Strength at 20\u00a0°C (68\u00a0°F)",
 				"What to do",
 			],
 		],
