@@ -6,7 +6,7 @@ import type { Ask } from "./script";
 export interface JobViewProps {
 	ask: Ask;
 	start: PanelStart;
-	/** 0 where there is none yet. */
+	/** One that is there. */
 	job: number;
 	setJob(job: number): void;
 	/** Whether a person sees the view now: it then reads what may have changed. */
@@ -23,7 +23,6 @@ export const JobChoice = ({ id, start, job, setJob }: Props) => (
 			value={String(job)}
 			onChange={(event) => setJob(Number(event.currentTarget.value))}
 		>
-			{start.jobs.length === 0 && <option value="0">none yet</option>}
 			{start.jobs.map(({ number, title }) => (
 				<option key={number} value={String(number)}>
 					{`${number} · ${title.slice(0, 80)}`}

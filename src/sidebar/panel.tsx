@@ -136,7 +136,7 @@ function useKept(ask: Ask): string | undefined {
 
 const NoJob = ({ begin }: { begin(): void }) => (
 	<>
-		<p class="told">This workbook has no job yet.</p>
+		<p class="told">This workbook has no open job.</p>
 		<button type="button" class="main" onClick={begin}>
 			Start a job
 		</button>

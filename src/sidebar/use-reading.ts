@@ -52,8 +52,8 @@ export function useReading<Name extends OfJob>(
 		);
 	}, [ask, name, job]);
 	useEffect(() => {
-		if (inSight && job > 0) again();
-	}, [again, inSight, job]);
+		if (inSight) again();
+	}, [again, inSight]);
 	const { answer, failure }: Told<Answer> = shown.job === job ? shown : {};
 	return { answer, failure, busy, again };
 }

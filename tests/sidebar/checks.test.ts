@@ -123,7 +123,7 @@ describe.runIf(executable)("checks", { timeout: 60_000 }, () => {
 
 	test("without a job it leads to the first one", async () => {
 		await atChecks({ ...READY, panelStart: { gives: STUDIO } });
-		await shown().getByText("This workbook has no job yet").waitFor();
+		await shown().getByText("This workbook has no open job").waitFor();
 		expect(await panel().violations()).toEqual([]);
 		await button("Start a job").click();
 		await page().getByLabel("Client").waitFor();

@@ -93,7 +93,11 @@ function Wrong({
 					Go to <bdi>{cell.replace("!", ", ")}</bdi>
 				</button>
 			)}
-			{failure && <p class="mistake">{failure.text}</p>}
+			{failure && (
+				<p class="mistake" role="alert">
+					{failure.text}
+				</p>
+			)}
 		</li>
 	);
 }

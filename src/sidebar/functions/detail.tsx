@@ -56,7 +56,7 @@ export function Detail({ ask, separator, fn, back }: DetailProps) {
 				type="button"
 				class="main"
 				onClick={insert}
-				disabled={inserting.busy}
+				aria-disabled={inserting.busy}
 			>
 				Put in the current cell
 			</button>

@@ -44,9 +44,7 @@ export function Mixer(props: JobViewProps & { record(): void }) {
 				<p class="hint castings">{load.castings.join(", ")}</p>
 			)}
 			{line && <StateNotices line={line} />}
-			{job > 0 && !now && !failure && (
-				<Notice kind="plain">Reading the Pour card…</Notice>
-			)}
+			{!now && !failure && <Notice kind="plain">Reading the Pour card…</Notice>}
 			{now && read && !load && (
 				<p class="hint">This job has no load yet: see Checks.</p>
 			)}

@@ -13,7 +13,7 @@ export function useLine(
 ): Line | undefined {
 	const [, redraw] = useReducer<number, void>((count) => count + 1, 0);
 	const lines = useRef(new Map<number, Line>());
-	if (inSight && job > 0 && !lines.current.has(job))
+	if (inSight && !lines.current.has(job))
 		lines.current.set(
 			job,
 			openLine(ask, job, () => redraw()),

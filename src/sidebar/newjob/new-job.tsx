@@ -60,7 +60,7 @@ function WriteBar({ job, busy }: { job: Job; busy: boolean }) {
 			<p aria-hidden="true">{summary}</p>
 			<Spoken text={summary} />
 			{job.unkept && (
-				<p class="mistake">
+				<p class="mistake" role="alert">
 					If this panel closes, what you typed is lost: {job.unkept}
 				</p>
 			)}
