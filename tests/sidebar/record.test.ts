@@ -73,6 +73,18 @@ describe.runIf(executable)("record", { timeout: 60_000 }, () => {
 		expect(await panel().violations()).toEqual([]);
 	});
 
+	test("a load of a plain tone has its ingredients' weights alone, and can be recorded", async () => {
+		await atRecord({
+			...READY,
+			mixerState: {
+				gives: { ...CARD, loads: [{ ...load(1), mixed: [88, 22] }] },
+			},
+		});
+		await shown().getByText("2 weights").waitFor();
+		await button("Write load 1 to the Pour log").click();
+		await shown().getByText("The Pour log now has load 1.").waitFor();
+	});
+
 	test("a measured color takes its doses from the tone, and says its row first", async () => {
 		await atRecord();
 		await field("Doses of the tone").selectOption("dark");

@@ -41,8 +41,9 @@ export function PourRecord(props: JobViewProps) {
 	);
 }
 
-const weightsOf = ({ weights }: MixerLoad): number =>
-	weights.filter((weight) => weight !== "").length;
+/** Weights of a load, those of its ingredients too: a single plain tone has no others. */
+const weightsOf = ({ mixed, weights }: MixerLoad): number =>
+	[...mixed, ...weights].filter((weight) => typeof weight === "number").length;
 
 const isReady = (load: MixerLoad): boolean =>
 	!load.recorded && weightsOf(load) > 0;
