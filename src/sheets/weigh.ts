@@ -33,8 +33,6 @@ function checked(weighing: Weighing): Weighing {
 	const least = isNote(column) ? -Infinity : 0;
 	if (typeof value === "number" && !(Number.isFinite(value) && value >= least))
 		throw new InputError(`A weight is 0 or more, got ${value}`);
-	if (typeof value === "string" && value.length > LONGEST)
-		throw new InputError(`A note has at most ${LONGEST} letters`);
 	if (typeof value === "string" && value !== "" && !isNote(column))
 		throw new InputError(`A weight is a number, got "${value}"`);
 	return weighing;
@@ -55,6 +53,8 @@ export function weighed(spreadsheet: Spreadsheet, given: Weighing): Weighed {
 
 function refusal(read: JobRead, weighing: Weighing, now: Typed): string {
 	const { column, load, value, believed, planNumber } = weighing;
+	if (typeof value === "string" && value.length > LONGEST)
+		return `A note has at most ${LONGEST} letters`;
 	if (now !== believed && now !== value)
 		return `Somebody else changed this ${isNote(column) ? "note" : "weight"} (load ${load}, row ${cellOf(weighing).row}): the card says ${now === "" ? "nothing" : now} there`;
 	const current = plain(numberIn(read.cell("Pour card.plan_number")));

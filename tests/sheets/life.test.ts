@@ -134,6 +134,15 @@ describe("at the mixer", { timeout: 240_000 }, () => {
 		expect((await state()).loads[0]?.fresh.remarks).toBe(text);
 	});
 
+	test("a note that no cell would take is answered, not failed: what failed is sent again, and holds up the weights behind it", async () => {
+		const { written, why } = await weigh({
+			column: "lots",
+			value: "x".repeat(10_001),
+		});
+		expect(written).toBe(false);
+		expect(why).toBe("A note has at most 10000 letters");
+	});
+
 	test("air below freezing is noted, and a weight below nothing is none", async () => {
 		await weigh({ column: "airTemperature", value: -5 });
 		expect((await state()).loads[0]?.fresh.airTemperature).toBe(-5);
