@@ -14,6 +14,8 @@ import {
 
 const FOLDER = join(import.meta.dirname, "../pictures");
 const DESK = { width: 1280, height: 800 };
+/** The whole of the page for the client. */
+const QUOTE = { width: 860, height: 1460 };
 /** The grid draws in its own time. */
 const DRAWN_MS = 2500;
 
@@ -35,6 +37,16 @@ async function panelAt(page: Page, part: string): Promise<void> {
 	await panelOf(page).getByRole("tab", { name: part }).click();
 }
 
+/** Types what a quote still needs before it goes out. */
+async function signQuote(page: Page): Promise<void> {
+	await page.evaluate(async () => {
+		const { desk } = window;
+		desk?.type("1 Quote", "A2", "A casting studio (invented)");
+		desk?.type("1 Quote", "D3", "2027-01-15");
+		await desk?.settle();
+	});
+}
+
 mkdirSync(FOLDER, { recursive: true });
 const browser = await openBrowser();
 const server = await startServer();
@@ -47,7 +59,13 @@ try {
 	await show(page, "1 Job", "A1");
 	await panelOf(page).getByRole("tab", { name: "Picture" }).click();
 	await keep(page, "job");
+	await panelOf(page)
+		.getByRole("button", { name: "Put it on the Quote" })
+		.click();
+	await panelOf(page).getByText("It is on 1 Quote").waitFor();
 	await closePanel(page);
+	await page.setViewportSize(QUOTE);
+	await signQuote(page);
 	await show(page, "1 Quote", "A1");
 	await keep(page, "quote");
 } finally {
