@@ -4,6 +4,7 @@ import { openDesk } from "../desk";
 import { isPublic, readScript } from "../script";
 import { fetchAddOn, fetchRunner } from "./addon";
 import { keepLineBelow } from "./below";
+import { showSpilledBlanks } from "./blanks";
 import { coverFails, coverSays, uncover } from "./cover";
 import { element, sentence } from "./elements";
 import { startPageEngine } from "./engine";
@@ -85,6 +86,7 @@ function startOver(): void {
 
 async function start(): Promise<void> {
 	const { desk } = await openEverything();
+	showSpilledBlanks(desk.engine.univer);
 	if (!asked.has("empty")) {
 		await coverSays("Writing the demo job …");
 		await desk.call("createDemoJob", [

@@ -58,6 +58,22 @@ describe("the desk in a browser", { timeout: 2 * MINUTE }, () => {
 		await keepPicture(page, "desk");
 	});
 
+	test("a blank cell in a spill is blank in the grid", async () => {
+		// nothing is to be paid of a job that is only priced
+		const { row } = await placeOf(page, "Jobs", "priced");
+		const { column } = await placeOf(page, "Jobs", "Still to be paid");
+		const drawn = await page.evaluate(
+			([row = 0, column = 0]) =>
+				window.desk?.engine.api
+					.getActiveWorkbook()
+					?.getSheetByName("Jobs")
+					?.getSheet()
+					.getCell(row, column)?.v,
+			[row, column],
+		);
+		expect(drawn).toBeUndefined();
+	});
+
 	test("a length typed on the keyboard changes the weights on the pour card", async () => {
 		const inLoad = () =>
 			numberBeside(page, "1 Pour card", "Mix in this load, kg");
