@@ -36,7 +36,7 @@ export function panelInBrowser(): Opened {
 		panel: () => panel,
 		page,
 		async open(answers, html) {
-			panel = await openPanel(browser, answers, { html });
+			panel = await openPanel(browser, answers, html);
 			page().setDefaultTimeout(10_000);
 		},
 		shown,

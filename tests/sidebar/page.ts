@@ -97,42 +97,73 @@ function toldOf(answer: Answer | undefined, call: Call): Told {
 	}
 }
 
-export async function openPanel(
-	browser: Browser,
-	answers: Answers,
-	{ height = 720, html }: { height?: number; html?: string } = {},
-): Promise<OpenPanel> {
-	let now = answers;
-	const heard: Call[] = [];
-	const context = await browser.newContext({
-		viewport: { width: 300, height },
-	});
-	const page = await context.newPage();
-	const complaints: string[] = [];
-	page.on("pageerror", (error) => complaints.push(String(error)));
-	page.on("console", (message) => complaints.push(message.text()));
-	const body = html ?? (await panelHtml());
+/** What one opening of the panel is given, and what is seen of it. */
+interface Opening {
+	answers: Answers;
+	html: string;
+	calls: Call[];
+	complaints: string[];
+}
+
+/** A browser's one page, gone to anew for each opening: another page would cost seconds. */
+interface Stage {
+	page: Page;
+	now: Opening;
+}
+
+const ADDRESS = "http://panel.test/";
+const stages = new WeakMap<Browser, Promise<Stage>>();
+
+async function newStage(browser: Browser, now: Opening): Promise<Stage> {
+	const page = await browser.newPage({ viewport: { width: 300, height: 720 } });
+	const stage: Stage = { page, now };
+	const complain = (text: string) => stage.now.complaints.push(text);
+	page.on("pageerror", (error) => complain(String(error)));
+	page.on("console", (message) => complain(message.text()));
 	await page.route("**/*", (route) => {
-		if (route.request().url() === "http://panel.test/")
-			return route.fulfill({ body, contentType: "text/html" });
-		complaints.push(`asked for ${route.request().url()}`);
+		const url = route.request().url();
+		if (url === ADDRESS)
+			return route.fulfill({ body: stage.now.html, contentType: "text/html" });
+		complain(`asked for ${url}`);
 		return route.abort();
 	});
 	await page.exposeFunction("answerOf", (name: string, args: unknown[]) => {
-		heard.push({ name, args });
-		return toldOf(now[name], { name, args });
+		const { calls, answers } = stage.now;
+		calls.push({ name, args });
+		return toldOf(answers[name], { name, args });
 	});
 	await page.addInitScript(scriptDouble);
-	await page.goto("http://panel.test/");
+	return stage;
+}
+
+export async function openPanel(
+	browser: Browser,
+	answers: Answers,
+	html?: string,
+): Promise<OpenPanel> {
+	const now: Opening = {
+		answers,
+		html: html ?? (await panelHtml()),
+		calls: [],
+		complaints: [],
+	};
+	const known = stages.get(browser) ?? newStage(browser, now);
+	stages.set(browser, known);
+	const stage = await known;
+	stage.now = now;
+	const { page } = stage;
+	await page.goto(ADDRESS);
 	return {
 		page,
-		complaints,
-		answer: (next) => {
-			now = { ...now, ...next };
+		complaints: now.complaints,
+		answer(next) {
+			now.answers = { ...now.answers, ...next };
 		},
-		calls: (wanted) => heard.filter(({ name }) => name === wanted),
+		calls: (wanted) => now.calls.filter(({ name }) => name === wanted),
 		violations: () => violationsOf(page),
-		close: () => context.close(),
+		async close() {
+			await page.goto("about:blank");
+		},
 	};
 }
 

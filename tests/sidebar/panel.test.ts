@@ -1,17 +1,9 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { panelComplaints } from "../../src/build/gates/panel";
-import { findBrowser } from "../../src/desk/browser";
-import {
-	type Answers,
-	launch,
-	type OpenPanel,
-	openPanel,
-	panelHtml,
-} from "./page";
+import { executable, panelInBrowser } from "./opened";
+import { type Answers, panelHtml } from "./page";
 import { STUDIO } from "./studio";
 
-const executable = findBrowser();
 const MADE = { number: 3, tabs: ["Job 3", "Tones 3", "Pour card 3"] };
 const READY: Answers = {
 	panelStart: { gives: STUDIO },
@@ -29,36 +21,15 @@ test("the page is at most 120 kB and loads nothing", async () => {
 });
 
 describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
-	let browser: Browser;
-	let panel: OpenPanel;
-	let page: Page;
-
-	beforeAll(async () => {
-		browser = await launch(String(executable));
-	}, 60_000);
-	afterAll(() => browser?.close());
-	afterEach(async () => {
-		const { complaints } = panel;
-		await panel.close();
-		expect(complaints).toEqual([]);
-	});
-
-	async function open(answers: Answers = READY): Promise<void> {
-		panel = await openPanel(browser, answers);
-		page = panel.page;
-		page.setDefaultTimeout(10_000);
-	}
-
-	const field = (label: string, place = 0) =>
-		page.getByLabel(label, { exact: true }).nth(place);
-	const button = (name: string | RegExp) => page.getByRole("button", { name });
+	const { panel, page, open: openWith, field, button } = panelInBrowser();
+	const open = (answers: Answers = READY) => openWith(answers);
 	const mistakeAt = async (label: string): Promise<string | null> => {
 		const id = await field(label).getAttribute("id");
 		expect(await field(label).getAttribute("aria-invalid")).toBe("true");
 		expect(await field(label).getAttribute("aria-describedby")).toContain(
 			`${id}-mistake`,
 		);
-		return page.locator(`[id="${id}-mistake"]`).textContent();
+		return page().locator(`[id="${id}-mistake"]`).textContent();
 	};
 
 	/** The two bars of the figures' tests: 193.6 kg, two loads, 1936 g of umber, 1210 g of black. */
@@ -105,8 +76,8 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 	describe("at the start", () => {
 		test("it says that it is reading, and shows the form when it has", async () => {
 			await open({ panelStart: { silent: true } });
-			await page.getByText("Reading this workbook").waitFor();
-			expect(await panel.violations()).toEqual([]);
+			await page().getByText("Reading this workbook").waitFor();
+			expect(await panel().violations()).toEqual([]);
 		});
 
 		test.each([
@@ -114,29 +85,29 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			["NetworkError: Connection failure due to HTTP 0", "connection was lost"],
 		])("%s is told in words and can be tried again", async (fails, told) => {
 			await open({ panelStart: { fails } });
-			expect(await page.getByRole("alert").textContent()).toContain(told);
-			expect(await panel.violations()).toEqual([]);
-			panel.answer(READY);
+			expect(await page().getByRole("alert").textContent()).toContain(told);
+			expect(await panel().violations()).toEqual([]);
+			panel().answer(READY);
 			await button("Try again").click();
 			await field("Client").waitFor();
-			expect(await page.getByRole("alert").count()).toBe(0);
+			expect(await page().getByRole("alert").count()).toBe(0);
 		});
 
 		test("units are chosen only while the workbook has none", async () => {
 			await open();
 			await field("Client").waitFor();
-			expect(await page.getByRole("radio").count()).toBe(0);
-			await panel.close();
+			expect(await page().getByRole("radio").count()).toBe(0);
+			await panel().close();
 			await open({
 				...READY,
 				panelStart: { gives: { ...STUDIO, unitsFixed: false } },
 			});
 			await field("US: in, lb").check();
-			await page.getByText("In inches, or as").waitFor();
-			expect(await panel.violations()).toEqual([]);
+			await page().getByText("In inches, or as").waitFor();
+			expect(await panel().violations()).toEqual([]);
 			await button("Show me the demo job").click();
-			await page.getByText("Job 3 is written").waitFor();
-			expect(panel.calls("createDemoJob")).toEqual([
+			await page().getByText("Job 3 is written").waitFor();
+			expect(panel().calls("createDemoJob")).toEqual([
 				{ name: "createDemoJob", args: ["us"] },
 			]);
 		});
@@ -147,10 +118,10 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			await open();
 			await typeBars();
 			const sum = "194 kg · 2 loads · 3\u202f146 g pigment";
-			await page.locator(".write").getByText(sum).first().waitFor();
-			const told = page.getByRole("status").filter({ hasText: sum });
+			await page().locator(".write").getByText(sum).first().waitFor();
+			const told = page().getByRole("status").filter({ hasText: sum });
 			await told.waitFor({ state: "attached" });
-			const totals = page.getByRole("region", { name: "What it takes" });
+			const totals = page().getByRole("region", { name: "What it takes" });
 			// pigment 38.72 + 12.10; mix 193.6 kg × 2 / 2.2 of dry at 0.50 a kg = 88; together 138.82
 			for (const shown of [
 				"80.0 L",
@@ -161,28 +132,28 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 				"138.82 €",
 			])
 				expect(await totals.getByText(shown, { exact: true }).count()).toBe(1);
-			expect(await page.getByText("Over the pigment limit").count()).toBe(1);
-			expect(await panel.violations()).toEqual([]);
+			expect(await page().getByText("Over the pigment limit").count()).toBe(1);
+			expect(await panel().violations()).toEqual([]);
 		});
 
 		test("it is written as typed, once, and its tabs are named", async () => {
 			await open();
 			await typeBars();
-			panel.answer({ createJob: { silent: true } });
+			panel().answer({ createJob: { silent: true } });
 			await button("Write the job").dblclick();
-			await page.getByText("Writing the job's tabs").waitFor();
-			expect(await panel.violations()).toEqual([]);
-			expect(panel.calls("createJob")).toEqual([
+			await page().getByText("Writing the job's tabs").waitFor();
+			expect(await panel().violations()).toEqual([]);
+			expect(panel().calls("createJob")).toEqual([
 				{ name: "createJob", args: [BARS] },
 			]);
-			await panel.close();
+			await panel().close();
 			await open();
 			await typeBars();
 			await button("Write the job").click();
-			await page.getByRole("heading", { name: "Job 3 is written" }).waitFor();
+			await page().getByRole("heading", { name: "Job 3 is written" }).waitFor();
 			for (const tab of MADE.tabs)
-				await page.getByText(tab, { exact: true }).waitFor();
-			expect(await panel.violations()).toEqual([]);
+				await page().getByText(tab, { exact: true }).waitFor();
+			expect(await panel().violations()).toEqual([]);
 			await button("Start another job").click();
 			expect(await field("Title").inputValue()).toBe("");
 		});
@@ -190,9 +161,9 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 		test("mistakes stand at their fields in the words of the cells", async () => {
 			await open();
 			await button("Write the job").click();
-			await page.getByText("client is blank", { exact: true }).waitFor();
+			await page().getByText("client is blank", { exact: true }).waitFor();
 			expect(await mistakeAt("Client")).toBe("client is blank");
-			expect(await page.evaluate(() => document.activeElement?.id)).toBe(
+			expect(await page().evaluate(() => document.activeElement?.id)).toBe(
 				"client",
 			);
 			await field("Name").fill("Bar");
@@ -207,8 +178,8 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			expect(await mistakeAt("Quantity")).toBe(
 				'quantity must be a number, got "two"',
 			);
-			expect(await panel.violations()).toEqual([]);
-			expect(panel.calls("createJob")).toEqual([]);
+			expect(await panel().violations()).toEqual([]);
+			expect(panel().calls("createJob")).toEqual([]);
 		});
 
 		test.each([
@@ -219,30 +190,31 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			await open({ ...READY, createJob: { fails } });
 			await typeBars();
 			await button("Write the job").click();
-			expect(await page.getByRole("alert").textContent()).toContain(told);
+			expect(await page().getByRole("alert").textContent()).toContain(told);
 			expect(await field("Client").inputValue()).toBe("Guesthouse");
-			expect(await panel.violations()).toEqual([]);
-			panel.answer(READY);
+			expect(await panel().violations()).toEqual([]);
+			panel().answer(READY);
 			await button("Write the job").click();
-			await page.getByText("Job 3 is written").waitFor();
-			expect(panel.calls("createJob").map(({ args }) => args)).toEqual([
-				[BARS],
-				[BARS],
-			]);
+			await page().getByText("Job 3 is written").waitFor();
+			expect(
+				panel()
+					.calls("createJob")
+					.map(({ args }) => args),
+			).toEqual([[BARS], [BARS]]);
 		});
 
 		test("rows copied from a sheet become pieces, in the box and in a name field", async () => {
 			await open();
-			await page.getByText("Paste rows from a sheet").click();
+			await page().getByText("Paste rows from a sheet").click();
 			await field("Rows").fill(
 				"Name\tLength (in)\tWidth (in)\tThick (in)\nTop\t8' 1/2\"\t25 1/2\t1.5\nShelf\t36\t-9\t1.5",
 			);
 			await button("Use these rows").click();
-			await page.getByText("2 pieces added.").waitFor();
+			await page().getByText("2 pieces added.").waitFor();
 			await button(/^Top/).click();
 			expect(await field("A, length").inputValue()).toBe("8' 1/2\"");
 			expect(await field("B, width").inputValue()).toBe("25 1/2 in");
-			await page.getByText("B must be above").waitFor();
+			await page().getByText("B must be above").waitFor();
 			await button("Add a piece").click();
 			await field("Name").evaluate((input) => {
 				const data = new DataTransfer();
@@ -256,15 +228,15 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 				);
 			});
 			await button(/^Bench/).waitFor();
-			expect(await panel.violations()).toEqual([]);
+			expect(await panel().violations()).toEqual([]);
 		});
 
 		test("what cannot be told apart stays in the box with the reason", async () => {
 			await open();
-			await page.getByText("Paste rows from a sheet").click();
+			await page().getByText("Paste rows from a sheet").click();
 			await field("Rows").fill("2400,650,40");
 			await button("Use these rows").click();
-			await page.getByText("put the name first").waitFor();
+			await page().getByText("put the name first").waitFor();
 			expect(await field("Rows").inputValue()).toBe("2400,650,40");
 		});
 
@@ -279,12 +251,12 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			expect(await field("In piece").inputValue()).toBe("Counter");
 			await field("Shape").selectOption("round");
 			await field("A, diameter").waitFor();
-			expect(await page.getByLabel("C, ").count()).toBe(0);
+			expect(await page().getByLabel("C, ").count()).toBe(0);
 			await field("Drop edge").check();
 			await field("Drop height").fill("60");
 			await field("Title").focus();
 			await field("Drop edge").uncheck();
-			expect(await page.getByLabel("Drop height").count()).toBe(0);
+			expect(await page().getByLabel("Drop height").count()).toBe(0);
 		});
 
 		test.each([
@@ -298,15 +270,15 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			await field("Client").fill(text);
 			await field("Name").fill(text);
 			await field("Tone").fill(text);
-			await page.locator(".fold").first().click();
-			expect(await page.locator("bdi.name").first().textContent()).toBe(text);
-			expect(await page.locator("img").count()).toBe(0);
+			await page().locator(".fold").first().click();
+			expect(await page().locator("bdi.name").first().textContent()).toBe(text);
+			expect(await page().locator("img").count()).toBe(0);
 			expect(
-				await page.evaluate(() => document.documentElement.scrollWidth),
+				await page().evaluate(() => document.documentElement.scrollWidth),
 			).toBeLessThanOrEqual(300);
 			await button("Write the job").click();
-			await page.getByText("Job 3 is written").waitFor();
-			const [call] = panel.calls("createJob");
+			await page().getByText("Job 3 is written").waitFor();
+			const [call] = panel().calls("createJob");
 			expect(call?.args[0]).toMatchObject({
 				client: text,
 				pieces: [{ name: text }],
@@ -317,7 +289,7 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 		test("the keyboard alone is enough", async () => {
 			await open();
 			await field("Client").waitFor();
-			const keys = page.keyboard;
+			const keys = page().keyboard;
 			const next = async (text: string) => {
 				await keys.press("Tab");
 				await keys.type(text);
@@ -349,7 +321,7 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			await next("2");
 			await button("Add a tone").focus();
 			await keys.press("Enter");
-			await page.waitForFunction(() =>
+			await page().waitForFunction(() =>
 				/-name$/.test(document.activeElement?.id ?? ""),
 			);
 			await keys.type("Vein");
@@ -358,12 +330,14 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			await next("5");
 			await button("Write the job").focus();
 			await keys.press("Enter");
-			await page.getByText("Job 3 is written").waitFor();
-			const [call] = panel.calls("createJob");
+			await page().getByText("Job 3 is written").waitFor();
+			const [call] = panel().calls("createJob");
 			expect(call?.args).toEqual([BARS]);
 			await keys.press("Tab");
 			await keys.press("Enter");
-			await page.waitForFunction(() => document.activeElement?.id === "client");
+			await page().waitForFunction(
+				() => document.activeElement?.id === "client",
+			);
 		});
 	});
 
@@ -371,19 +345,19 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 		test("arrow keys go there, and nothing typed is lost on the way back", async () => {
 			await open();
 			await field("Client").fill("Guesthouse");
-			await page.getByRole("tab", { name: "New job" }).focus();
-			await page.keyboard.press("ArrowLeft");
+			await page().getByRole("tab", { name: "New job" }).focus();
+			await page().keyboard.press("ArrowLeft");
 			await field("What should it work out?").waitFor();
-			expect(await panel.violations()).toEqual([]);
-			await page.keyboard.press("ArrowRight");
+			expect(await panel().violations()).toEqual([]);
+			await page().keyboard.press("ArrowRight");
 			expect(await field("Client").inputValue()).toBe("Guesthouse");
 		});
 
 		async function openFunction(words: string, name: string): Promise<void> {
-			await page.getByRole("tab", { name: "Functions" }).click();
+			await page().getByRole("tab", { name: "Functions" }).click();
 			await field("What should it work out?").fill(words);
 			await button(new RegExp(`^${name}`)).click();
-			await page.getByRole("heading", { name, exact: true }).waitFor();
+			await page().getByRole("heading", { name, exact: true }).waitFor();
 		}
 
 		test.each([",", ";"])(
@@ -395,11 +369,11 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 				});
 				await field("Client").waitFor();
 				await openFunction("grams of dry pigment", "PIGMENT_GRAMS");
-				expect(await panel.violations()).toEqual([]);
+				expect(await panel().violations()).toEqual([]);
 				await field("mass").fill("B2");
 				await button("Put in the current cell").click();
-				await page.getByText("It is in C7.").waitFor();
-				expect(panel.calls("insertFormula")).toEqual([
+				await page().getByText("It is in C7.").waitFor();
+				expect(panel().calls("insertFormula")).toEqual([
 					{
 						name: "insertFormula",
 						args: [`=PIGMENT_GRAMS(B2${separator} 55%${separator} 4%)`],
@@ -415,16 +389,16 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			});
 			await openFunction("slab", "SLAB_VOLUME");
 			await button("Put in the current cell").click();
-			expect(await page.getByRole("alert").textContent()).toBe(
+			expect(await page().getByRole("alert").textContent()).toBe(
 				"C7 is not blank.",
 			);
-			expect(await panel.violations()).toEqual([]);
+			expect(await panel().violations()).toEqual([]);
 			await button("All functions").click();
-			await page.waitForFunction(
+			await page().waitForFunction(
 				() => document.activeElement?.id === "function-SLAB_VOLUME",
 			);
 			await field("What should it work out?").fill("xylophone");
-			await page.getByText("No function has all of these words").waitFor();
+			await page().getByText("No function has all of these words").waitFor();
 		});
 	});
 });
