@@ -35,12 +35,17 @@ function answerText({ summary, answer }: SheetFunction): string {
 	return answer.unit ? `${summary} (${eitherUnit(answer.unit)})` : summary;
 }
 
-function exampleText({ name, example }: SheetFunction): string {
-	const formula = `\`=${name}(${example.shown.join("; ")})\``;
-	const { answer } = example;
+/** As every file takes it, then as files with a decimal point also do. */
+const SEPARATORS = ["; ", ", "];
+
+function exampleText({ name, example: { shown, answer } }: SheetFunction) {
+	const formulas = new Set(
+		SEPARATORS.map((separator) => `\`=${name}(${shown.join(separator)})\``),
+	);
+	const text = [...formulas].join("<br>");
 	if (typeof answer === "number")
-		return `${formula} → ${Number(answer.toPrecision(5))}`;
-	return typeof answer === "string" ? `${formula} → ${answer}` : formula;
+		return `${text} → ${Number(answer.toPrecision(5))}`;
+	return typeof answer === "string" ? `${text} → ${answer}` : text;
 }
 
 /** The reference of the sheet functions in Markdown, a table a group. */
