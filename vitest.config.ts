@@ -26,7 +26,7 @@ export default defineConfig({
 		sequence: { sequencer: LongFirst },
 		pool: "forks",
 		// The default leaves one core of two idle.
-		maxWorkers: availableParallelism() + 1,
+		maxWorkers: availableParallelism(),
 		testTimeout: 60_000,
 		hookTimeout: 60_000,
 		projects: [
