@@ -8,14 +8,9 @@ import { engineFormula, NO_CONTENT } from "../writing";
 import { type Call, signature } from "./call";
 import { change, changeCells } from "./change";
 import { setChoices } from "./choice";
-import {
-	clearCells,
-	sidesOf,
-	writeBorders,
-	writeStyle,
-	writeValues,
-} from "./fill";
+import { writeValues } from "./fill";
 import { fitting } from "./fitting";
+import { STYLE_NAMES } from "./marking";
 import { writeNote } from "./notes";
 import { copyCells } from "./paste";
 import { type Place, sheetAt } from "./place";
@@ -41,10 +36,6 @@ export function contentMethods(call: Call, place: Place, self: () => Range) {
 		return self();
 	};
 	return {
-		setValue(value: unknown) {
-			writeValues(call, place, () => value);
-			return self();
-		},
 		setValues(values: unknown) {
 			writeValues(call, place, fitting(block, values, "setValues"));
 			return self();
@@ -71,23 +62,7 @@ export function contentMethods(call: Call, place: Place, self: () => Range) {
 		},
 		clearNote: () =>
 			eachCell((row, column) => writeNote(call, sheet(), row, column, null)),
-		setBorder(...args: unknown[]) {
-			writeBorders(call, [place], sidesOf(args));
-			return self();
-		},
 		copyTo: (...args: unknown[]) => copyCells(call, place, args),
-		clearContent() {
-			clearCells(call, [place], { content: true, format: false });
-			return self();
-		},
-		clearFormat() {
-			clearCells(call, [place], { content: false, format: true });
-			return self();
-		},
-		clear() {
-			clearCells(call, [place], { content: true, format: true });
-			return self();
-		},
 		merge() {
 			change(call, sheet(), AddWorksheetMergeMutation.id, {
 				ranges: [{ ...block }],
@@ -127,29 +102,25 @@ export function ruleMethods(call: Call, place: Place, self: () => Range) {
 	};
 }
 
+/** A look for each cell, where `markingMethods` gives all of them one. */
 export function styleMethods(call: Call, place: Place, self: () => Range) {
-	const names = Object.keys(STYLES) as (keyof typeof STYLES)[];
-	const methods = names.flatMap((name) => {
-		const one = (value: unknown) => {
-			writeStyle(call, [place], name, value);
-			return self();
-		};
-		const many = (values: unknown) => {
-			const plural = pluralOf(name);
+	const methods = STYLE_NAMES.map((name) => {
+		const plural = pluralOf(name);
+		const method = `SpreadsheetApp.Range.${plural}`;
+		const set = (values: unknown) => {
 			const given = fitting(place.block, values, plural);
-			const method = `SpreadsheetApp.Range.${plural}`;
 			const cellFor = once((value) => ({ s: STYLES[name](value, method) }));
 			changeCells(call, sheetAt(call, place), [place.block], (row, column) =>
 				cellFor(given(row, column) ?? null),
 			);
 			return self();
 		};
-		return [
-			[name, one],
-			[pluralOf(name), many],
-		];
+		return [plural, set];
 	});
-	return Object.fromEntries(methods) as Pick<Range, keyof typeof STYLES>;
+	return Object.fromEntries(methods) as Record<
+		string,
+		(values: unknown) => Range
+	>;
 }
 
 /** A function that makes one answer of each value and gives that one again. */

@@ -3,6 +3,7 @@ import { formatA1 } from "../a1";
 import { showSelected } from "../hand";
 import type { Call } from "./call";
 import { height, width } from "./fitting";
+import { markingMethods } from "./marking";
 import { activate, type Place, placeBySize, placeOn, sheetAt } from "./place";
 import { protect } from "./protection";
 import { readMethods } from "./range-reading";
@@ -107,6 +108,7 @@ export function rangeService(call: Call, place: Place): Range {
 	const self = () => served;
 	const methods: Methods = {
 		...readMethods(call, place),
+		...markingMethods(call, [place], self),
 		...contentMethods(call, place, self),
 		...ruleMethods(call, place, self),
 		...styleMethods(call, place, self),
