@@ -1,4 +1,5 @@
 /** A number by which a change of the plan is noticed. */
+import { nameKey } from "./names";
 import { sum } from "./sum";
 import type { Tone } from "./tones";
 
@@ -22,7 +23,7 @@ export function planNumber(
 ): number {
 	const total = sum(tones.map(({ share }) => share));
 	const rows = tones.map(({ name, share, doses }) => [
-		name.toLowerCase(),
+		nameKey(name),
 		(share / total).toPrecision(9),
 		...doses.map((dose) => dose.toPrecision(9)),
 	]);
@@ -33,7 +34,7 @@ export function planNumber(
 	].map((number) => number.toPrecision(9));
 	const text = JSON.stringify([
 		rows,
-		pigments.map((name) => name.toLowerCase()),
+		pigments.map(nameKey),
 		...(mix.length > 0 ? [mix] : []),
 	]);
 	return 1000 + (fnv1a(text) % 9000);

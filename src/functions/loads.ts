@@ -1,6 +1,7 @@
 import { rescaleFactor } from "../calc/batch";
 import { InputError } from "../calc/errors";
 import { castings, mixerLoads } from "../calc/loads";
+import { sum } from "../calc/sum";
 import { list, mass, number, table, text, units } from "./arguments";
 import { sheetFunction } from "./declare";
 
@@ -41,7 +42,7 @@ export const CASTINGS = sheetFunction({
 	},
 	source: "Counting",
 	compute: ({ names, quantities, masses }) => {
-		const count = quantities.reduce((sum, quantity) => sum + quantity, 0);
+		const count = sum(quantities);
 		if (count > MOST_CASTINGS)
 			throw new InputError(
 				`quantities must be ${MOST_CASTINGS} castings or less together, got ${count}`,

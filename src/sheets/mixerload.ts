@@ -1,5 +1,6 @@
 /** One load's arithmetic, as the Pour card does it, for whichever load. */
 import { InputError } from "../calc/errors";
+import { sum } from "../calc/sum";
 import { callFunction } from "../functions/call";
 import type { SheetFunction } from "../functions/declare";
 import { RESCALE_BATCH } from "../functions/loads";
@@ -53,7 +54,7 @@ export function answerOf(fn: SheetFunction, args: unknown[]): unknown {
 }
 
 export const sumOf = (column: readonly Typed[]): number =>
-	column.reduce<number>((sum, mass) => sum + (numberIn(mass) ?? 0), 0);
+	sum(column.map((mass) => numberIn(mass) ?? 0));
 
 /** Which ingredients are ice: another load may be mixed without, so that its weights are not in proportion. */
 const ICE_ROW = 12;

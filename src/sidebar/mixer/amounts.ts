@@ -2,7 +2,9 @@
  * What is to be weighed of a load after what was weighed. `read` is the load as the script last read it, `now` with what
  * was weighed since.
  */
+
 import { InputError } from "../../calc/errors";
+import { sum } from "../../calc/sum";
 import { callFunction } from "../../functions/call";
 import { RESCALE_BATCH } from "../../functions/loads";
 import { PULL_OFF_PLAN } from "../../functions/pulloff";
@@ -31,10 +33,7 @@ export function toWeigh({ planned, mixed }: MixerLoad): readonly Typed[] {
 }
 
 const sumOf = (cells: readonly Typed[]): number =>
-	cells.reduce<number>(
-		(sum, cell) => sum + (typeof cell === "number" ? cell : 0),
-		0,
-	);
+	sum(cells.map((cell) => numberOr(cell, 0)));
 
 /** How much larger the batch became since the script read it. */
 function growth(read: MixerLoad, now: MixerLoad): number {

@@ -1,4 +1,5 @@
 /** The form after one of its rows was changed, renamed or taken out. */
+import { sum } from "../../calc/sum";
 import {
 	blankPiece,
 	blankTone,
@@ -51,9 +52,8 @@ export function withoutRow(form: JobForm, rows: Rows, key: number): JobForm {
 
 /** The share left for the next tone, as typed text; blank where nothing is left. */
 export function shareLeft(tones: readonly ToneRow[]): string {
-	const sum = tones.reduce(
-		(total, { share }) => total + (Number(share.replace(",", ".")) || 0),
-		0,
+	const taken = sum(
+		tones.map(({ share }) => Number(share.replace(",", ".")) || 0),
 	);
-	return sum < 100 ? String(Number((100 - sum).toPrecision(6))) : "";
+	return taken < 100 ? String(Number((100 - taken).toPrecision(6))) : "";
 }

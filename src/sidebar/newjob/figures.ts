@@ -1,6 +1,7 @@
 /** What the job takes, worked out as one types by the functions that the cells call. */
 
 import { InputError } from "../../calc/errors";
+import { sum } from "../../calc/sum";
 import { MIXER_LOADS } from "../../functions/loads";
 import { BATCH_MASS, MIX_DENSITY } from "../../functions/mix";
 import { PIECE_TAKEOFF } from "../../functions/takeoff";
@@ -50,7 +51,7 @@ export function figuresOf(
 	const none: Figures = { pieceMass: new Map(), tones: new Map() };
 	if (mistakes.pieces.size > 0) return none;
 	const volumes = rowsOf(PIECE_TAKEOFF, ...takeoffArguments(form));
-	const volume = volumes.reduce((sum, row) => sum + (row[4] ?? 0), 0);
+	const volume = sum(volumes.map((row) => row[4] ?? 0));
 	try {
 		const batch = batchFigures(form, start, volumes, volume);
 		if (mistakes.tones.size > 0 || batch.mass === undefined) return batch;

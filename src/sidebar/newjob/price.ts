@@ -1,4 +1,5 @@
 /** A first price: what the materials cost, as far as packs have a price. */
+import { sum } from "../../calc/sum";
 import type { PanelStart } from "../../sheets/messages";
 import type { JobForm } from "./form";
 import type { PigmentFigures } from "./tone-figures";
@@ -19,14 +20,15 @@ export function firstPrice(
 ): FirstPrice {
 	const mix = mixes.find(({ name }) => name === form.mix);
 	const ingredients = mix?.ingredients ?? [];
-	const parts = ingredients.reduce((sum, each) => sum + each.parts, 0);
+	const parts = sum(ingredients.map((each) => each.parts));
 	const used = pigments.filter(({ grams }) => grams > 0);
 	return {
-		mix: ingredients.reduce(
-			(sum, each) => sum + (each.parts / parts) * mass * each.pricePerMass,
-			0,
+		mix: sum(
+			ingredients.map(
+				(each) => (each.parts / parts) * mass * each.pricePerMass,
+			),
 		),
-		pigment: used.reduce((sum, { price = 0 }) => sum + price, 0),
+		pigment: sum(used.map(({ price = 0 }) => price)),
 		missing: [
 			...ingredients.filter(
 				(each) =>

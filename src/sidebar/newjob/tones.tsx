@@ -1,4 +1,5 @@
 /** The tones folded together: what share of the batch each is, and how much of each pigment it takes. */
+import { sum } from "../../calc/sum";
 import { TextField } from "../field";
 import { focusSoon } from "../focus";
 import { RowMistake } from "../mistake";
@@ -118,8 +119,8 @@ function Tone({ row, place, form, start, figures, edit }: ToneProps) {
 function shareSum(tones: readonly ToneRow[], separator: string): string {
 	const shares = tones.map(({ share }) => percentOrText(share));
 	if (!shares.every((share) => typeof share === "number")) return "";
-	const sum = shares.reduce((total, share) => total + share, 0);
-	return Math.abs(sum - 1) < 1e-9 || sum === 0
+	const whole = sum(shares);
+	return Math.abs(whole - 1) < 1e-9 || whole === 0
 		? ""
-		: `Shares add up to ${percentShown(sum, separator)}: each is taken as its part of that.`;
+		: `Shares add up to ${percentShown(whole, separator)}: each is taken as its part of that.`;
 }

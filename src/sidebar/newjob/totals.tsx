@@ -1,5 +1,7 @@
 /** What the job takes, as far as it is known. */
+
 import { useEffect, useState } from "preact/hooks";
+import { sum } from "../../calc/sum";
 import { numberShown, percentShown, roughly } from "../shown";
 import { mixerCapacity } from "./figures";
 import type { SectionProps } from "./section";
@@ -106,7 +108,7 @@ const priceSum = ({ price }: SectionProps["figures"]): number =>
 /** `318 kg · 3 loads · 2 140 g pigment · from 480.00 €` */
 export function summaryOf({ figures, form, start }: SectionProps): string {
 	const { mass, loads, pigments } = figures;
-	const grams = pigments?.reduce((sum, pigment) => sum + pigment.grams, 0);
+	const grams = pigments && sum(pigments.map((pigment) => pigment.grams));
 	return [
 		mass !== undefined && withUnit(mass, "mass", form.units, start.separator),
 		loads &&

@@ -1,5 +1,7 @@
 /** What the picture says of itself. */
+
 import type { Dimensions } from "../../calc/shapes";
+import { sum } from "../../calc/sum";
 import { percentShown } from "../shown";
 
 export interface SeenTone {
@@ -73,7 +75,7 @@ export function sharesText(
 	tones: readonly SeenTone[],
 	separator: string,
 ): string[] {
-	const total = tones.reduce((sum, { share }) => sum + share, 0);
+	const total = sum(tones.map(({ share }) => share));
 	return tones.map(({ name, share }) => {
 		const rounded = Math.round((share / total) * 1000) / 1000;
 		return `${name} ${percentShown(rounded, separator)}`;
