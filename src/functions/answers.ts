@@ -1,8 +1,8 @@
 /** Answers on their way to the cells: in the person's units, beside their inputs, of equal width. */
 import { InputError } from "../calc/errors";
+import { fromSi, type UnitSystem } from "../job/reading/units";
 import type { CellValue, Column, SheetFunction } from "./declare";
 import type { Rows } from "./rows";
-import { fromSi, type UnitSystem } from "./units";
 
 /** The answers with a blank row where the argument has one, so that they stay beside their inputs. */
 export function besideRows(answers: CellValue[][], rows: Rows): CellValue[][] {

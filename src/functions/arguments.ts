@@ -1,8 +1,8 @@
 /** The arguments that a sheet function may declare: how the cells of each are read, and what a person is told of it. */
-import { lengthIn, numberIn, textIn, wordIn } from "./cells";
+import { lengthIn, numberIn, textIn, wordIn } from "../job/reading/cells";
+import { type Limits, limited, shareIn } from "../job/reading/limits";
+import { type Quantity, toSi, type UnitSystem } from "../job/reading/units";
 import type { CellParam, ListParam, TableParam, UnitsParam } from "./declare";
-import { type Limits, limited, shareIn } from "./limits";
-import { type Quantity, toSi, type UnitSystem } from "./units";
 
 const POSITIVE = { above: 0 };
 

@@ -1,7 +1,8 @@
 /** What a cell calls: reads the arguments by the declaration, computes, and answers in the person's units. */
 import { at, InputError } from "../calc/errors";
+import { isBlank, wordIn } from "../job/reading/cells";
+import type { UnitSystem } from "../job/reading/units";
 import { asCells, besideRows, inUnits } from "./answers";
-import { isBlank, wordIn } from "./cells";
 import type { CellParam, CellValue, Param, SheetFunction } from "./declare";
 import {
 	columnOf,
@@ -18,7 +19,6 @@ import {
 	readCell,
 	readRows,
 } from "./rows";
-import type { UnitSystem } from "./units";
 
 /**
  * The answer a cell gets: a value, or rows of values.

@@ -2,8 +2,8 @@ import { colorDifference, farColor, hexOfLab, type Lab } from "../calc/color";
 import { type DoseForColor, doseFinder } from "../calc/dosecolor";
 import { at, InputError } from "../calc/errors";
 import { swatchesOf, toneColors } from "../calc/tonecolor";
+import { colorIn } from "../job/reading/colortext";
 import { custom, list, number, share, table } from "./arguments";
-import { colorIn } from "./colortext";
 import { sheetFunction } from "./declare";
 import { swatchRows } from "./swatchrows";
 

@@ -5,7 +5,7 @@
  * The stub calls `callFunction` (`call.ts`), which reads the arguments by their declaration, computes in SI, and turns the
  * answer back. The panel's help, the README's table and the tests of all functions read the same constants.
  */
-import type { Quantity, UnitSystem } from "./units";
+import type { Quantity, UnitSystem } from "../job/reading/units";
 
 export interface Declaration<P> {
 	name: string;

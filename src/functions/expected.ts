@@ -1,7 +1,7 @@
 import { hexOfLab } from "../calc/color";
 import { expectedColors, swatchesUsed } from "../calc/expected";
+import { colorIn } from "../job/reading/colortext";
 import { custom, list, share, table, text } from "./arguments";
-import { colorIn } from "./colortext";
 import { sheetFunction } from "./declare";
 import { notTooMany, TONES, tonesOf, unique } from "./tonetable";
 

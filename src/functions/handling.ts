@@ -7,6 +7,7 @@ import {
 	selfWeightStressPa,
 	upliftKg,
 } from "../calc/handling";
+import { fromSi, toSi } from "../job/reading/units";
 import {
 	density,
 	length,
@@ -18,7 +19,6 @@ import {
 	word,
 } from "./arguments";
 import { sheetFunction } from "./declare";
-import { fromSi, toSi } from "./units";
 
 const group = "Handling";
 

@@ -1,6 +1,7 @@
 /** What a person is told about a sheet function, out of its declaration. */
+
+import { fromSi, type Quantity, unitName } from "../job/reading/units";
 import type { CellParam, Param, SheetFunction } from "./declare";
-import { fromSi, type Quantity, unitName } from "./units";
 
 export interface ArgumentHelp {
 	name: string;

@@ -1,7 +1,7 @@
 import { GRIPS, liftLimitKg, liftLimitLb } from "../calc/lifting";
+import { fromSi, toSi } from "../job/reading/units";
 import { length, number, units, word } from "./arguments";
 import { sheetFunction } from "./declare";
-import { fromSi, toSi } from "./units";
 
 export const LIFT_LIMIT = sheetFunction({
 	name: "LIFT_LIMIT",

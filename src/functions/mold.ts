@@ -2,11 +2,11 @@ import { at } from "../calc/errors";
 import { FACES, type Lie, type MoldPlan, moldPlan } from "../calc/mold";
 import { sameName } from "../calc/names";
 import type { Piece } from "../calc/takeoff";
+import type { UnitSystem } from "../job/reading/units";
 import { list, table, text, units, word } from "./arguments";
 import { sheetFunction } from "./declare";
 import { PIECES, pieceOf } from "./pieces";
 import { onTape } from "./tape";
-import type { UnitSystem } from "./units";
 
 export const MOLD_PLAN = sheetFunction({
 	name: "MOLD_PLAN",

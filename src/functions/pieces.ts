@@ -2,9 +2,9 @@
 import { at } from "../calc/errors";
 import { SHAPES } from "../calc/shapes";
 import type { Piece } from "../calc/takeoff";
+import { checkComma } from "../job/reading/typed";
 import { area, custom, length, number, table, text, word } from "./arguments";
 import type { Arguments } from "./declare";
-import { checkComma } from "./typed";
 
 /** In a column of typed lengths, cells are plain text: there a bare number is a text too. */
 function numeric(name: string, cell: unknown): unknown {

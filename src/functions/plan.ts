@@ -3,9 +3,9 @@ import { InputError } from "../calc/errors";
 import { type PlanRow, pullOffRows, type Refused } from "../calc/pulloff";
 import { pullOffSteps, type Step, type Vessel } from "../calc/steps";
 import type { Dosing, Tone } from "../calc/tones";
+import { fromSi, toSi, type UnitSystem, unitName } from "../job/reading/units";
 import type { CellValue } from "./declare";
 import { notTooMany } from "./tonetable";
-import { fromSi, toSi, type UnitSystem, unitName } from "./units";
 
 interface PlanInput extends Dosing {
 	tones: readonly Tone[];

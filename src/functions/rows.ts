@@ -1,6 +1,7 @@
 /** Reading columns and tables whose rows belong together. */
 import { at, InputError } from "../calc/errors";
-import { isBlank } from "./cells";
+import { isBlank } from "../job/reading/cells";
+import type { UnitSystem } from "../job/reading/units";
 import type { CellParam, ListParam, TableParam } from "./declare";
 import {
 	type CountedRows,
@@ -11,7 +12,6 @@ import {
 	lastFilled,
 	sameSize,
 } from "./grid";
-import type { UnitSystem } from "./units";
 
 export type GroupParam = ListParam<unknown> | TableParam<unknown>;
 type Named = readonly [name: string, param: GroupParam];

@@ -7,6 +7,8 @@ import {
 	slabVolumeM3,
 	visibleDropM,
 } from "../calc/takeoff";
+import { plain } from "../job/reading/cells";
+import { fromSi, type UnitSystem, unitName } from "../job/reading/units";
 import {
 	coordinate,
 	length,
@@ -16,10 +18,8 @@ import {
 	units,
 	word,
 } from "./arguments";
-import { plain } from "./cells";
 import { sheetFunction } from "./declare";
 import { PIECES, pieceOf } from "./pieces";
-import { fromSi, type UnitSystem, unitName } from "./units";
 
 export const SLAB_VOLUME = sheetFunction({
 	name: "SLAB_VOLUME",

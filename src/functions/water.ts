@@ -5,9 +5,9 @@ import {
 	type Solid,
 	waterTemperatureC,
 } from "../calc/water";
+import { fromSi, toSi } from "../job/reading/units";
 import { list, mass, share, temperature, units, wind } from "./arguments";
 import { sheetFunction } from "./declare";
-import { fromSi, toSi } from "./units";
 
 const group = "Water, weather and cure";
 

@@ -2,7 +2,7 @@
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import { sameName } from "../calc/names";
-import { colorIn } from "../functions/colortext";
+import { colorIn } from "../job/reading/colortext";
 import { a1Of } from "./a1";
 import { serialDay } from "./days";
 import { waitForTurn } from "./lock";

@@ -1,5 +1,5 @@
 /** Fills in what a template leaves open: units, the job's prefix, the names of tabs. */
-import { type Quantity, unitName } from "../functions/units";
+import { type Quantity, unitName } from "../job/reading/units";
 import type { UnitSystem } from "../template/job";
 
 export interface Tokens {

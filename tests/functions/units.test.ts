@@ -7,7 +7,7 @@ import type {
 	Param,
 	SheetFunction,
 } from "../../src/functions/declare";
-import type { Quantity } from "../../src/functions/units";
+import type { Quantity } from "../../src/job/reading/units";
 
 // One US unit in the metric unit of the contract. NIST SP 811 (2008), appendix B.8: in, ft, lb, US gal, psi, mi exact or
 // as the quotient of exact ones (1 lbf = 4.4482216152605 N).

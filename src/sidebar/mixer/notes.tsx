@@ -1,6 +1,6 @@
 /** What people note of a load: fresh tests, times, who weighed, lots. */
 import { useState } from "preact/hooks";
-import { unitName } from "../../functions/units";
+import { unitName } from "../../job/reading/units";
 import type { Fresh, MixerLoad, MixerState } from "../../sheets/messages";
 import { TextField } from "../field";
 import { numberOrText } from "../newjob/typed";

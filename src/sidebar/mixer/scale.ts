@@ -1,6 +1,6 @@
 /** Weights as the studio's two scales show them. */
 
-import { unitName } from "../../functions/units";
+import { unitName } from "../../job/reading/units";
 import type { MixerState } from "../../sheets/messages";
 import { numberShown } from "../shown";
 

@@ -5,7 +5,7 @@ import { sum } from "../../calc/sum";
 import { MIXER_LOADS } from "../../functions/loads";
 import { BATCH_MASS, MIX_DENSITY } from "../../functions/mix";
 import { PIECE_TAKEOFF } from "../../functions/takeoff";
-import { fromSi, toSi } from "../../functions/units";
+import { fromSi, toSi } from "../../job/reading/units";
 import type { PanelStart } from "../../sheets/messages";
 import { numberOf, rowsOf } from "./asked";
 import { filledPieces, type JobForm, type Units } from "./form";

@@ -1,5 +1,5 @@
 /** The fields of one piece: those its shape has, and any other that holds something. */
-import { unitName } from "../../functions/units";
+import { unitName } from "../../job/reading/units";
 import { SelectField, TextField } from "../field";
 import { focusSoon } from "../focus";
 import { DropEdge, hasDrop } from "./drop-edge";

@@ -1,4 +1,4 @@
-import { type Quantity, unitName } from "../../functions/units";
+import { type Quantity, unitName } from "../../job/reading/units";
 import { numberShown, roughly } from "../shown";
 import type { JobForm } from "./form";
 

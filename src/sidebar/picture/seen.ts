@@ -4,7 +4,7 @@ import { at } from "../../calc/errors";
 import type { Dimensions } from "../../calc/shapes";
 import { pieceSizes } from "../../calc/takeoff";
 import { PIECE_TAKEOFF } from "../../functions/takeoff";
-import { fromSi, type UnitSystem, unitName } from "../../functions/units";
+import { fromSi, type UnitSystem, unitName } from "../../job/reading/units";
 import type { JobView } from "../../sheets/messages";
 import { columnsOf } from "../newjob/sentences";
 

@@ -1,6 +1,6 @@
 /** A measured sample as it is typed, and what keeps it from being one. */
 import { InputError } from "../../calc/errors";
-import { colorIn } from "../../functions/colortext";
+import { colorIn } from "../../job/reading/colortext";
 import type { JobView, SwatchInput } from "../../sheets/messages";
 import { numberOrText, percentOrText } from "../newjob/typed";
 

@@ -1,6 +1,6 @@
 import { hexOfLab } from "../../calc/color";
 import { InputError } from "../../calc/errors";
-import { colorIn } from "../../functions/colortext";
+import { colorIn } from "../../job/reading/colortext";
 
 /** A typed color as the page paints it; nothing while it is none. */
 export function paintOf(typed: string): string {

@@ -1,6 +1,6 @@
 /** Colors as people type them. */
-import { type Lab, labOfHex } from "../calc/color";
-import { InputError } from "../calc/errors";
+import { type Lab, labOfHex } from "../../calc/color";
+import { InputError } from "../../calc/errors";
 import { came, filled } from "./cells";
 
 const NUMBER = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/;

@@ -1,5 +1,5 @@
 /** What is allowed of a number, and the sentence that says so in the unit the person types. */
-import { InputError } from "../calc/errors";
+import { InputError } from "../../calc/errors";
 import { came, numberIn, plain } from "./cells";
 import { fromSi, type Quantity, type UnitSystem, unitName } from "./units";
 

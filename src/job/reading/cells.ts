@@ -1,5 +1,5 @@
 /** What a cell holds, read by the rules of the sheet functions: blank, error cell, date, number, text. */
-import { at, InputError, quoted } from "../calc/errors";
+import { at, InputError, quoted } from "../../calc/errors";
 import { lengthM } from "./typed";
 import { toSi, type UnitSystem } from "./units";
 

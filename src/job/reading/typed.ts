@@ -1,4 +1,4 @@
-import { InputError, quoted } from "../calc/errors";
+import { InputError, quoted } from "../../calc/errors";
 
 /** Units of a length in tenths of a millimeter: whole numbers keep 96 in exact. */
 const TENTHS_MM: Record<string, number> = {
