@@ -1,0 +1,262 @@
+/** The studio's own numbers, under the headings of the Studio tab. */
+import { CEMENTS } from "../../calc/cure";
+import {
+	type Field,
+	money,
+	number,
+	share,
+	temperature,
+	text,
+	whole,
+	word,
+} from "./field";
+
+const ABOVE_ZERO = { above: 0 };
+
+export const WEEKENDS = ["Saturday and Sunday", "Sunday", "none"] as const;
+
+/** Every number is a start, to be replaced by the studio's own. */
+export const SETTING_GROUPS = {
+	"Units and money": {
+		units: word("Units", ["metric", "us"], {
+			start: { metric: "metric", us: "us" },
+			help: "Set when these tabs were made: every number in this workbook is in them",
+		}),
+		currency: text("Currency", {
+			start: { metric: "€", us: "$" },
+			help: "Shown beside money",
+		}),
+		labor_rate: money("Labor, per hour", {
+			start: { metric: 42, us: 45 },
+			help: "What an hour of work costs the studio",
+		}),
+		overhead: share("Overhead", {
+			start: 0.18,
+			help: "Rent, power, insurance and the like: a share of materials and labor",
+		}),
+		remake: share("Remake allowance", {
+			start: 0.05,
+			help: "Share of the cost set aside for pieces that must be cast again",
+		}),
+		margin: share(
+			"Margin wanted",
+			{
+				start: 0.35,
+				help: "What is left of the price after all cost",
+			},
+			{ below: 1 },
+		),
+		tax: share("Tax", {
+			start: { metric: 0.2, us: 0.0825 },
+			help: "Added to the price on the quote",
+		}),
+		card_fee: share("Card fee", {
+			start: 0.02,
+			help: "Share of a payment that the card company keeps; in the price",
+		}),
+		deposit: share("Deposit", {
+			start: 0.5,
+			help: "Share of the quote that is paid before work begins",
+		}),
+		quote_days: whole("A quote holds, days", {
+			start: 30,
+			help: "Shown on the quote",
+		}),
+	},
+	"Mixer and scales": {
+		mixer_capacity: number(
+			"Mixer capacity, {mass}",
+			{
+				unit: "mass",
+				start: { metric: 150, us: 330 },
+				help: "Fresh mix in one load, as its maker states it for stiff mixes",
+			},
+			ABOVE_ZERO,
+		),
+		least_blend: number("Least the mixer blends well, {mass}", {
+			unit: "mass",
+			start: { metric: 15, us: 33 },
+			help: "Less than this turns without blending; the checks say so",
+		}),
+		mix_division: number(
+			"Mix scale division, {mass}",
+			{
+				unit: "mass",
+				start: { metric: 0.02, us: 0.05 },
+				help: "The smallest step of the scale that weighs the mix",
+			},
+			ABOVE_ZERO,
+		),
+		gram_division: number(
+			"Gram scale division, g",
+			{
+				unit: "pigment",
+				start: 0.1,
+				help: "The smallest step of the scale that weighs pigment",
+			},
+			ABOVE_ZERO,
+		),
+		sticks: number("Sticks in each vessel, {mass}", {
+			unit: "mass",
+			start: { metric: 0.3, us: 0.6 },
+			help: "Left on walls and tools; taken off the last tone of each vessel",
+		}),
+		reserve: share("Reserve for corrections", {
+			start: 0.03,
+			help: "Undosed mix pulled off first, to lighten a tone that came out too dark",
+		}),
+		waste: share("Usual waste", {
+			start: 0.08,
+			help: "Added to every volume; it must cover the reserve and what sticks",
+		}),
+		air: share("Air in fresh mix", {
+			start: 0.02,
+			help: "Share of the volume; 2% is usual for fluid mixes without air entrainer",
+		}),
+	},
+	"Lifting and strength": {
+		one_person: number(
+			"One person may lift, {mass}",
+			{
+				unit: "mass",
+				start: { metric: 23, us: 51 },
+				help: "This studio's own limit for a piece carried by one person",
+			},
+			ABOVE_ZERO,
+		),
+		crew: whole("People there to lift", {
+			start: 3,
+			help: "The checks name a piece that takes more of them, or equipment",
+		}),
+		equipment: number("Lifting equipment carries, {mass}", {
+			unit: "mass",
+			start: { metric: 250, us: 550 },
+			help: "Hoist, gantry or cart, in the shop and at delivery; blank: none",
+		}),
+		flexural: number(
+			"Flexural strength to count on, {stress}",
+			{
+				unit: "stress",
+				start: { metric: 5, us: 700 },
+				help: "Of your mix at the age it is moved, from a test or its data sheet, with a margin",
+			},
+			ABOVE_ZERO,
+		),
+	},
+	"Pour day": {
+		warmest_mix: temperature("Mix temperature wanted, {temperature}", {
+			start: { metric: 20, us: 68 },
+			help: "Of the fresh mix as it leaves the mixer",
+		}),
+		working_minutes: whole(
+			"Working time, minutes",
+			{
+				start: 45,
+				help: "From water in to the last tone placed, as a trial in this studio showed",
+			},
+			ABOVE_ZERO,
+		),
+		working_temp: temperature(
+			"Measured at a mix temperature of, {temperature}",
+			{
+				start: { metric: 20, us: 68 },
+				help: "Of the trial: the working time at another temperature follows from it",
+			},
+		),
+		step_minutes: number("Minutes per step", {
+			start: 1.5,
+			help: "To pull off or dose and fold once; with it the card tells whether the time is enough",
+		}),
+	},
+	"Cure and calendar": {
+		demold_hours: whole("Demold after, hours", {
+			start: 20,
+			help: "At about 20 °C (68 °F) under cover; a test on the piece comes first",
+		}),
+		fill_days: whole("Fill voids, days after the pour", {
+			start: 3,
+			help: "With pigmented paste, once the piece is out of the mold",
+		}),
+		polish_days: whole("Polish, days after the pour", {
+			start: 4,
+			help: "At least a day after the voids are filled",
+		}),
+		recoat_hours: whole("Recoat, hours between coats", {
+			start: 4,
+			help: "From the sealer's data sheet",
+		}),
+		seal_days: whole("Seal not before, days after the pour", {
+			start: 10,
+			help: "And not before the moisture reading that the sealer's data sheet asks for",
+		}),
+		deliver_days: whole("Deliver, days after sealing", {
+			start: 4,
+			help: "The sealer's own cure, from its data sheet",
+		}),
+		cement: word("Cement", CEMENTS, {
+			start: "normal",
+			help: "How fast it hardens, for the strength to expect at an age",
+		}),
+		weekend: word("Days off", WEEKENDS, {
+			start: "Saturday and Sunday",
+			help: "No work is planned on them, nor on the closed days in column E",
+		}),
+		bench_hours: whole("Bench hours a week", {
+			start: 60,
+			help: "Hours of work that the studio has in a week",
+		}),
+	},
+	Finish: {
+		void_share: share("Voids, share of the surface", {
+			start: 0.06,
+			help: "Of the area to finish, as the studio's own pieces show",
+		}),
+		void_depth: number("Mean void depth, {length}", {
+			unit: "length",
+			start: { metric: 1.5, us: 0.06 },
+			help: "As the studio's own pieces show",
+		}),
+		skim: number("Skim of paste, {length}", {
+			unit: "length",
+			start: { metric: 0.2, us: 0.008 },
+			help: "Thickness left over the whole surface before it is polished off",
+		}),
+		sealer_coverage: number(
+			"Sealer covers, {coverage}",
+			{
+				unit: "coverage",
+				start: { metric: 12, us: 490 },
+				help: "For one coat, from its data sheet",
+			},
+			ABOVE_ZERO,
+		),
+		sealer_coats: whole(
+			"Sealer coats",
+			{
+				start: 2,
+				help: "From its data sheet",
+			},
+			{ min: 1 },
+		),
+		sealer_price: money("Sealer, price per {coating}", {
+			start: { metric: 48, us: 190 },
+			help: "What the studio pays",
+		}),
+	},
+} as const satisfies Record<string, Record<string, Field>>;
+
+type Groups = typeof SETTING_GROUPS;
+type OfGroups<G> = G extends unknown ? { [K in keyof G]: G[K] } : never;
+type Together<U> = (U extends unknown ? (one: U) => void : never) extends (
+	all: infer I,
+) => void
+	? I
+	: never;
+
+/** Every setting by its key. */
+export const SETTINGS = Object.assign(
+	{},
+	...Object.values(SETTING_GROUPS),
+) as Together<OfGroups<Groups[keyof Groups]>>;
+
+export type SettingKey = keyof typeof SETTINGS;

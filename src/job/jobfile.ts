@@ -1,0 +1,149 @@
+/** A job file: everything that a person typed about one job, as plain JSON, and the check of one that comes in. */
+import { InputError } from "../calc/errors";
+import {
+	CHANGE,
+	type ChangeRow,
+	GOODS,
+	type GoodsRow,
+	PAYMENT,
+	type PaymentRow,
+	PRICE,
+	type PriceRow,
+	QUOTE,
+	type QuoteRow,
+	TRAVEL,
+	type TravelRow,
+	WHAT_IF,
+	type WhatIfRow,
+	WORK,
+	type WorkRow,
+} from "./fields/cost";
+import { CURE, type CureRow } from "./fields/cure";
+import { number, share, type Typed, whole, word } from "./fields/field";
+import { JOB, type JobRow } from "./fields/job";
+import {
+	CUTOUT,
+	type CutoutRow,
+	KNOCKOUT,
+	type KnockoutRow,
+} from "./fields/openings";
+import { PIECE, type PieceRow } from "./fields/piece";
+import { CURE_LOG, type CureLogRow, POUR, type PourRow } from "./fields/pour";
+import { LOOK, type LookRow, TONE, type ToneRow } from "./fields/tone";
+import { mistakesIn, type Shape } from "./mistakes";
+import type { UnitSystem } from "./reading/units";
+
+/** A tone with its dose of each pigment, in the basis in which the studio's Pigments tab states it. */
+export interface ToneInput extends ToneRow {
+	doses?: Readonly<Record<string, Typed>>;
+}
+
+/** What happened on pour day to one load. */
+export interface PourInput extends PourRow {
+	load: number;
+	/** What the scale said for each ingredient, by its name; `Ice, crushed` for ice. */
+	weighed?: Readonly<Record<string, Typed>>;
+	/** What the scale said at each step by its number; 0 is the reserve. */
+	steps?: Readonly<Record<string, Typed>>;
+}
+
+/** Hours of each operation, by its key. */
+export type WorkInput = Readonly<Record<string, WorkRow>>;
+
+export interface JobFile extends JobRow, LookRow, CureRow, PriceRow, QuoteRow {
+	/** Free text about the file; not read. */
+	about?: readonly string[];
+	units: UnitSystem;
+	pieces: readonly PieceRow[];
+	cutouts?: readonly CutoutRow[];
+	knockouts?: readonly KnockoutRow[];
+	/** Names of the pigments that have a column, dosed or not. */
+	pigments?: readonly string[];
+	tones: readonly ToneInput[];
+	pours?: readonly PourInput[];
+	/** The load that the Pour card shows. */
+	load?: number;
+	cureLog?: readonly CureLogRow[];
+	whatIfs?: readonly WhatIfRow[];
+	changes?: readonly ChangeRow[];
+	payments?: readonly PaymentRow[];
+	work?: WorkInput;
+	goods?: readonly GoodsRow[];
+	travel?: readonly TravelRow[];
+}
+
+/** How many rows a workbook has room for. */
+export const MOST = {
+	pieces: 20,
+	cutouts: 12,
+	knockouts: 8,
+	pigments: 4,
+	tones: 6,
+	pours: 8,
+	cureLog: 12,
+	changes: 6,
+	payments: 8,
+	goods: 8,
+	travel: 4,
+	whatIfs: 2,
+} as const;
+
+const UNITS = word("Units", ["metric", "us"], { required: true });
+const LOAD = whole("Load", { required: true }, { min: 1, max: MOST.pours });
+
+/** An amount as a scale said it. */
+const WEIGHED = number("Weighed", { once: true });
+
+/** The parts of a job file by their keys. */
+export const JOB_SHAPE: Shape = {
+	fields: {
+		units: UNITS,
+		...JOB,
+		...LOOK,
+		...CURE,
+		...PRICE,
+		...QUOTE,
+		load: whole("Load", {}, { min: 1, max: MOST.pours }),
+	},
+	lists: {
+		pieces: { of: { fields: PIECE }, least: 1, most: MOST.pieces },
+		cutouts: { of: { fields: CUTOUT }, most: MOST.cutouts },
+		knockouts: { of: { fields: KNOCKOUT }, most: MOST.knockouts },
+		tones: {
+			of: { fields: TONE, values: { doses: share("Dose") } },
+			least: 1,
+			most: MOST.tones,
+		},
+		pours: {
+			of: {
+				fields: { load: LOAD, ...POUR },
+				values: { weighed: WEIGHED, steps: WEIGHED },
+			},
+			most: MOST.pours,
+		},
+		cureLog: { of: { fields: CURE_LOG }, most: MOST.cureLog },
+		whatIfs: { of: { fields: WHAT_IF }, most: MOST.whatIfs },
+		changes: { of: { fields: CHANGE }, most: MOST.changes },
+		payments: { of: { fields: PAYMENT }, most: MOST.payments },
+		goods: { of: { fields: GOODS }, most: MOST.goods },
+		travel: { of: { fields: TRAVEL }, most: MOST.travel },
+	},
+	rowsByKey: { work: WORK },
+	names: { pigments: MOST.pigments },
+	free: ["about"],
+};
+
+/** The units that a file says it is in, as far as they are any. */
+const unitsOf = (input: unknown): UnitSystem =>
+	(input as { units?: unknown } | null)?.units === "us" ? "us" : "metric";
+
+/** The job, when every field is one that a job has and of the right kind. @throws InputError with a line for each that is not. */
+export function checkedJob(input: unknown): JobFile {
+	const mistakes = mistakesIn(input, JOB_SHAPE, {
+		path: "",
+		units: unitsOf(input),
+		file: "the job",
+	});
+	if (mistakes.length > 0) throw new InputError(mistakes.join("\n"));
+	return input as JobFile;
+}
