@@ -8,7 +8,7 @@ const TABLE: Record<string, Floor> = {
 	"src/job": { folders: ["src/calc"] },
 	"src/functions": { folders: ["src/calc", "src/job"] },
 	"src/template": {},
-	templates: { types: ["src/template"] },
+	templates: { folders: ["src/job"], types: ["src/template"] },
 	"src/sheets": {
 		folders: [
 			"src/functions",

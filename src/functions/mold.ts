@@ -1,12 +1,10 @@
 import { at } from "../calc/errors";
-import { FACES, type Lie, type MoldPlan, moldPlan } from "../calc/mold";
+import { FACES, moldPlan } from "../calc/mold";
 import { sameName } from "../calc/names";
-import type { Piece } from "../calc/takeoff";
-import type { UnitSystem } from "../job/reading/units";
+import { moldWords } from "../job/answers/moldwords";
 import { list, table, text, units, word } from "./arguments";
 import { sheetFunction } from "./declare";
 import { PIECES, pieceOf } from "./pieces";
-import { onTape } from "./tape";
 
 export const MOLD_PLAN = sheetFunction({
 	name: "MOLD_PLAN",
@@ -72,80 +70,6 @@ export const MOLD_PLAN = sheetFunction({
 				cut: cut.some((name) => sameName(name, piece.name)),
 			};
 			const plan = at(`row ${row.row}`, () => moldPlan(piece, said));
-			return words(piece, said, plan, units);
+			return Object.values(moldWords(piece, said, plan, units));
 		}),
 });
-
-const words = (
-	piece: Piece,
-	lie: Lie,
-	plan: MoldPlan,
-	units: UnitSystem,
-): string[] => [
-	handWords(lie, plan),
-	notchWords(piece, lie, plan, units),
-	sideWords(piece, plan, units),
-	dropWords(piece, lie, plan),
-	lie.cut ? CUT_WORDS[lie.face ?? "unsaid"] : "",
-];
-
-const CUT_WORDS = {
-	"face up": "as seen from above",
-	"face down": "Measure from the other side: left is RIGHT",
-	unsaid: "wait for Cast",
-} as const;
-
-function handWords({ face }: Lie, { handed }: MoldPlan): string {
-	if (!handed) return "the same from both faces";
-	if (face === undefined) return "Look: type face up or face down under Cast";
-	return face === "face up"
-		? "as seen from above"
-		: "MIRRORED: left and right change sides";
-}
-
-/** A place in the mold, with the finished one where it is another. */
-function placeWords(
-	place: MoldPlan["notch"],
-	{ face }: Lie,
-	missing: string,
-): string {
-	if (place === undefined) return missing;
-	if (face === undefined) return `finished: ${place.finished}`;
-	return place.mold === place.finished
-		? place.mold
-		: `${place.mold} (finished: ${place.finished})`;
-}
-
-function notchWords(
-	{ shape, cM = 0, dM = 0 }: Piece,
-	lie: Lie,
-	{ notch }: MoldPlan,
-	units: UnitSystem,
-): string {
-	if (shape !== "L" && shape !== "U") return "";
-	const missing = "Look: where is it? Type it under Notch at";
-	if (notch === undefined) return missing;
-	return `${onTape(cM, units)} × ${onTape(dM, units)} at ${placeWords(notch, lie, missing)}`;
-}
-
-function sideWords(
-	{ shape, aM, bM, cM }: Piece,
-	{ sidesM }: MoldPlan,
-	units: UnitSystem,
-): string {
-	const tape = (lengthM = 0) => onTape(lengthM, units);
-	if (sidesM)
-		return Object.entries(sidesM)
-			.map(([side, lengthM]) => `${side} ${tape(lengthM)}`)
-			.join(", ");
-	if (shape === "area") return "by the template";
-	if (shape === "round") return `across ${tape(aM)}`;
-	if (shape === "tube") return `across ${tape(aM)}, ${tape(cM)} high`;
-	const plan = `${tape(aM)} left to right, ${tape(bM)} deep`;
-	return shape === "basin" ? `${plan}, ${tape(cM)} high` : plan;
-}
-
-const dropWords = (piece: Piece, lie: Lie, { drop }: MoldPlan): string =>
-	piece.dropHeightM === undefined
-		? ""
-		: placeWords(drop, lie, "Look: where is it? Type it under Drop edge on");

@@ -1,7 +1,14 @@
+import { planSteps } from "../job/answers/plan";
 import { list, mass, number, units } from "./arguments";
 import { sheetFunction } from "./declare";
-import { planTable } from "./plan";
-import { BINDER_IN_MIX, PIGMENTS, TONES, tonesOf, unique } from "./tonetable";
+import {
+	BINDER_IN_MIX,
+	notTooMany,
+	PIGMENTS,
+	TONES,
+	tonesOf,
+	unique,
+} from "./tonetable";
 
 export const PULL_OFF_PLAN = sheetFunction({
 	name: "PULL_OFF_PLAN",
@@ -63,13 +70,15 @@ export const PULL_OFF_PLAN = sheetFunction({
 	},
 	source:
 		"Conservation of mass; fewest vessels by Dilworth, Annals of Mathematics 51 (1950)",
-	compute: ({ tones, pigments, mass, binder_share, weighed }, units) =>
-		planTable({
+	compute: ({ tones, pigments, mass, binder_share, weighed }, units) => {
+		notTooMany(tones, "a plan");
+		return planSteps({
 			tones: tonesOf(tones, unique("pigments", pigments)),
 			pigments,
 			massKg: mass,
 			binderShare: binder_share,
 			weighed,
 			units,
-		}),
+		}).map((step) => Object.values(step));
+	},
 });

@@ -106,7 +106,7 @@ export function oneRowAsWide<T>(
 const MOST_TONES = 40;
 
 /** @throws InputError for more tones than anybody folds; `what` is what they are too many for. */
-export function notTooMany(tones: readonly Tone[], what: string): void {
+export function notTooMany(tones: readonly unknown[], what: string): void {
 	if (tones.length > MOST_TONES)
 		throw new InputError(
 			`tones must be at most ${MOST_TONES} rows for ${what}, got ${tones.length}`,

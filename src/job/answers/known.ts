@@ -35,7 +35,7 @@ export const isKnown = <T>(known: Known<T>): known is { is: T } =>
 	"is" in known;
 
 /** The value, or null while it is not known. */
-export const valueOf = <T>(known: Known<T>): T | null =>
+export const orNull = <T>(known: Known<T>): T | null =>
 	isKnown(known) ? known.is : null;
 
 /** What the work makes of a known value. What a person can correct in it becomes a look. */

@@ -1,6 +1,6 @@
 /** Lengths as whoever builds the mold reads them. */
-import { plain } from "../job/reading/cells";
-import { fromSi, type UnitSystem } from "../job/reading/units";
+import { plain } from "./cells";
+import { fromSi, type UnitSystem } from "./units";
 
 /** A length as a tape reads it: millimeters, or inches with a fraction where they are whole sixteenths. */
 export function onTape(lengthM: number, units: UnitSystem): string {

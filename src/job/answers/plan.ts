@@ -1,13 +1,11 @@
-/** The pull-off plan as rows of cells. */
-import { InputError } from "../calc/errors";
-import { type PlanRow, pullOffRows, type Refused } from "../calc/pulloff";
-import { pullOffSteps, type Step, type Vessel } from "../calc/steps";
-import type { Dosing, Tone } from "../calc/tones";
-import { fromSi, toSi, type UnitSystem, unitName } from "../job/reading/units";
-import type { CellValue } from "./declare";
-import { notTooMany } from "./tonetable";
+/** The pull-off plan in the units and words of a person. */
+import { InputError } from "../../calc/errors";
+import { type PlanRow, pullOffRows, type Refused } from "../../calc/pulloff";
+import { pullOffSteps, type Step, type Vessel } from "../../calc/steps";
+import type { Dosing, Tone } from "../../calc/tones";
+import { fromSi, toSi, type UnitSystem, unitName } from "../reading/units";
 
-interface PlanInput extends Dosing {
+export interface PlanInput extends Dosing {
 	tones: readonly Tone[];
 	pigments: readonly string[];
 	/** As typed beside the steps. */
@@ -15,9 +13,27 @@ interface PlanInput extends Dosing {
 	units: UnitSystem;
 }
 
-/** The plan's rows, left to right as the sheet function answers them. */
-export function planTable(input: PlanInput): CellValue[][] {
-	notTooMany(input.tones, "a plan");
+/** A step, its columns in the order in which PULL_OFF_PLAN answers them. */
+export interface PlanStep {
+	step: number;
+	/** `mixer`, `bucket A` … */
+	vessel: string;
+	action: "pull off" | "add" | "keep";
+	/** A tone, a pigment, or the bucket that is filled. */
+	what: string;
+	/** As the scale shows it. */
+	amount: number;
+	unit: string;
+	/** Total of the vessel, after the step. */
+	dose: number;
+	/** Undosed mix in the vessel, kg, after the step. */
+	leftKg: number;
+	/** How far a finished tone is off, and what brings it back. */
+	remark: string;
+}
+
+/** The plan's steps. @throws InputError for something weighed that cannot be. */
+export function planSteps(input: PlanInput): PlanStep[] {
 	const steps = pullOffSteps(input.tones);
 	const { weighed, units } = input;
 	blankBelow(steps.length, weighed);
@@ -30,7 +46,7 @@ export function planTable(input: PlanInput): CellValue[][] {
 		}),
 		refused: (problem) => new InputError(refusal(problem, units)),
 	});
-	return rows.map((row, i) => cells(input, row, i + 1));
+	return rows.map((row, i) => stepOf(input, row, i + 1));
 }
 
 function blankBelow(
@@ -85,19 +101,19 @@ export function vesselName(vessel: Vessel): string {
 const theVessel = ({ vessel }: Step): string =>
 	vessel === 0 ? "the mixer" : vesselName(vessel);
 
-function cells(input: PlanInput, row: PlanRow, number: number): CellValue[] {
+function stepOf(input: PlanInput, row: PlanRow, number: number): PlanStep {
 	const { step } = row;
-	return [
-		number,
-		vesselName(step.vessel),
-		step.kind === "fill" ? "pull off" : step.kind,
-		what(input, step),
-		fromSi(row.amountKg, scale(step), input.units),
-		unitName(scale(step), input.units),
-		row.dose,
-		row.undosedKg,
-		remark(input, row),
-	];
+	return {
+		step: number,
+		vessel: vesselName(step.vessel),
+		action: step.kind === "fill" ? "pull off" : step.kind,
+		what: what(input, step),
+		amount: fromSi(row.amountKg, scale(step), input.units),
+		unit: unitName(scale(step), input.units),
+		dose: row.dose,
+		leftKg: row.undosedKg,
+		remark: remark(input, row),
+	};
 }
 
 function what({ tones, pigments }: PlanInput, step: Step): string {

@@ -1,0 +1,45 @@
+/** What the answers are worked out from: both files, read by their fields. */
+import type { Field, Read } from "../fields/field";
+import { SETTINGS, type SettingKey } from "../fields/settings";
+import type { JobFile } from "../jobfile";
+import type { UnitSystem } from "../reading/units";
+import { fromSi, type Quantity, unitName } from "../reading/units";
+import type { StudioFile } from "../studiofile";
+import { type Known, readField } from "./known";
+
+export interface Given {
+	studio: StudioFile;
+	job: JobFile;
+	/** Of the workbook, and so of every answer. */
+	units: UnitSystem;
+}
+
+type Settings = Read<typeof SETTINGS>;
+
+/** A setting in SI; missing where its cell is blank. */
+export const setting = <K extends SettingKey>(
+	{ studio, units }: Pick<Given, "studio" | "units">,
+	key: K,
+): Known<Exclude<Settings[K], undefined>> =>
+	readField(
+		SETTINGS as Record<SettingKey, Field>,
+		key,
+		studio.settings,
+		units,
+	) as Known<Exclude<Settings[K], undefined>>;
+
+/** A number in the workbook's unit. */
+export const inUnit = (
+	{ units }: Pick<Given, "units">,
+	quantity: Quantity,
+	si: number,
+): number => fromSi(si, quantity, units);
+
+/** An amount as a sentence says it, e.g. `12.5 kg`. */
+export const amountText = (
+	given: Pick<Given, "units">,
+	quantity: Quantity,
+	si: number,
+	digits = 4,
+): string =>
+	`${Number(inUnit(given, quantity, si).toPrecision(digits))} ${unitName(quantity, given.units)}`;

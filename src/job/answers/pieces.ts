@@ -1,0 +1,309 @@
+/** Each piece: its sizes and weight, who carries it how, and which hand its mold is. */
+
+import type { PieceCutout } from "../../calc/cutouts";
+import { peopleToLift, selfWeightStressPa } from "../../calc/handling";
+import { type Lie, moldPlan } from "../../calc/mold";
+import { nameKey, sameName } from "../../calc/names";
+import {
+	longestSideM,
+	type Piece,
+	type PieceSizes,
+	pieceSizes,
+	visibleDropM,
+} from "../../calc/takeoff";
+import type { Read } from "../fields/field";
+import { JOB } from "../fields/job";
+import { CUTOUT } from "../fields/openings";
+import { PIECE, type PieceRow } from "../fields/piece";
+import { plain } from "../reading/cells";
+import { checkComma } from "../reading/typed";
+import { fromSi, toSi, unitName } from "../reading/units";
+import { type Given, setting } from "./given";
+import {
+	all,
+	from,
+	fromBoth,
+	isKnown,
+	type Known,
+	look,
+	missing,
+	readField,
+	readRow,
+} from "./known";
+import type { MixAnswers } from "./mix";
+import { type MoldWords, moldWords } from "./moldwords";
+
+/** Everything in SI. */
+export interface PieceAnswer {
+	name: string;
+	quantity: Known<number>;
+	piece: Known<Piece>;
+	cutouts: Known<readonly PieceCutout[]>;
+	sizes: Known<PieceSizes>;
+	/** Of one, as cast. */
+	massKg: Known<number>;
+	/** To batch for all of them, waste included. */
+	batchKg: Known<number>;
+	/** Undefined for a piece given by its area. */
+	longestSideM: Known<number | undefined>;
+	/** Undefined where there is no drop edge. */
+	visibleDropM: Known<number | undefined>;
+	people: Known<number | "equipment">;
+	/** Carried flat by its ends; undefined where that says nothing of it. */
+	stressPa: Known<number | undefined>;
+	/** The stress over the strength to count on. */
+	stressShare: Known<number | undefined>;
+	carry: Known<string>;
+	mold: Known<MoldWords>;
+}
+
+/** The pieces in their order; a row without anything typed is none. */
+export function pieceAnswers(given: Given, mix: MixAnswers): PieceAnswer[] {
+	const { job } = given;
+	return job.pieces.map((row, index) => pieceAnswer(given, mix, row, index));
+}
+
+function pieceAnswer(
+	given: Given,
+	mix: MixAnswers,
+	row: PieceRow,
+	index: number,
+): PieceAnswer {
+	const { job, units } = given;
+	const name = String(row.name ?? "").trim();
+	const read = readRow(PIECE, row, units);
+	const twice = job.pieces.findIndex(
+		(other, at) =>
+			at < index && nameKey(String(other.name ?? "")) === nameKey(name),
+	);
+	const piece =
+		twice >= 0
+			? look(`${name} is the name of piece ${twice + 1} too`)
+			: pieceOf(given, read, row, index);
+	const cutouts = cutoutsOf(given, name);
+	const lengthText = (lengthM: number) =>
+		`${plain(fromSi(lengthM, "length", units))} ${unitName("length", units)}`;
+	const sizes = from(
+		all([piece, cutouts] as [typeof piece, typeof cutouts]),
+		([one, own]) => pieceSizes([one], own, lengthText)[0] as PieceSizes,
+	);
+	const massKg = fromBoth(
+		sizes,
+		mix.densityKgPerM3,
+		({ volumeM3 }, density) => volumeM3 * density,
+	);
+	const people = peopleFor(given, massKg);
+	const stressPa = stressOf(piece, mix);
+	const stressShare = fromBoth(
+		stressPa,
+		setting(given, "flexural"),
+		(stress, strength) =>
+			stress === undefined ? undefined : stress / strength,
+	);
+	return {
+		name,
+		quantity: from(piece, ({ quantity }) => quantity),
+		piece,
+		cutouts,
+		sizes,
+		massKg,
+		batchKg: from(
+			all([massKg, piece, wasteOf(given)] as [
+				typeof massKg,
+				typeof piece,
+				Known<number>,
+			]),
+			([mass, { quantity }, waste]) => mass * quantity * (1 + waste),
+		),
+		longestSideM: from(piece, longestSideM),
+		visibleDropM: from(piece, visibleDropM),
+		people,
+		stressPa,
+		stressShare,
+		carry: carryOf(given, { piece, cutouts, massKg, people, stressShare }),
+		mold: fromBoth(piece, read, (one, typed) => moldOf(given, one, typed)),
+	};
+}
+
+/** Waste of this job, or the studio's usual one. */
+export function wasteOf(given: Given): Known<number> {
+	const own = readField(JOB, "waste", given.job, given.units);
+	return "missing" in own ? setting(given, "waste") : own;
+}
+
+/** A text that is a number stands in a cell kept as text. */
+function areaNumber(typed: unknown): number {
+	if (typeof typed === "number") return typed;
+	const text = String(typed).trim();
+	checkComma(text);
+	return Number(text.replace(",", "."));
+}
+
+function pieceOf(
+	{ units }: Given,
+	read: Known<Read<typeof PIECE>>,
+	row: PieceRow,
+	index: number,
+): Known<Piece> {
+	const needed = NEEDED.find(
+		(key) => row[key] === undefined || row[key] === "",
+	);
+	if (isKnown(read) && needed)
+		return missing(PIECE[needed].label.toLowerCase());
+	return from(read, (typed) => {
+		const { shape = "rectangle", a } = typed;
+		const isArea = shape === "area";
+		return {
+			row: index + 1,
+			name: typed.name ?? "",
+			quantity: typed.quantity ?? 0,
+			shape,
+			aM: isArea ? undefined : a,
+			areaM2: isArea ? toSi(areaNumber(row.a), "area", units) : undefined,
+			bM: typed.b,
+			cM: typed.c,
+			dM: typed.d,
+			thicknessM: typed.thickness ?? 0,
+			dropHeightM: typed.dropHeight,
+			dropRunM: typed.dropRun,
+			dropThicknessM: typed.dropThickness,
+		};
+	});
+}
+
+const NEEDED = ["name", "quantity", "shape", "a", "thickness"] as const;
+
+/** The cutouts of a piece; a row of another piece is not read here. */
+function cutoutsOf(
+	{ job, units }: Given,
+	name: string,
+): Known<readonly PieceCutout[]> {
+	return all(
+		(job.cutouts ?? []).flatMap((row, index) =>
+			sameName(String(row.piece ?? ""), name)
+				? [
+						from(
+							readRow(CUTOUT, row, units),
+							({ piece = "", count = 1, shape = "rectangle", a = 0, b }) => ({
+								row: index + 1,
+								piece,
+								count,
+								shape,
+								aM: a,
+								bM: b,
+							}),
+						),
+					]
+				: [],
+		),
+	);
+}
+
+/** Rows of cutouts that name no piece of the job. */
+export const strayCutouts = ({ job }: Given): string[] =>
+	(job.cutouts ?? []).flatMap(({ piece }, index) => {
+		const name = String(piece ?? "").trim();
+		return job.pieces.some((one) => sameName(String(one.name ?? ""), name))
+			? []
+			: [`cutout ${index + 1}: there is no piece ${name || "without a name"}`];
+	});
+
+function peopleFor(
+	given: Given,
+	massKg: Known<number>,
+): Known<number | "equipment"> {
+	return fromBoth(massKg, setting(given, "one_person"), (mass, limit) => {
+		const people = peopleToLift(mass, limit);
+		return people === "lifting equipment" ? "equipment" : people;
+	});
+}
+
+const isSlab = ({ shape }: Piece): boolean =>
+	shape !== "basin" && shape !== "tube" && shape !== "area";
+
+function stressOf(
+	piece: Known<Piece>,
+	mix: MixAnswers,
+): Known<number | undefined> {
+	return fromBoth(piece, mix.densityKgPerM3, (one, densityKgPerM3) =>
+		isSlab(one)
+			? selfWeightStressPa({
+					lengthM: longestSideM(one) ?? 0,
+					thicknessM: one.thicknessM,
+					densityKgPerM3,
+					support: "ends",
+					factor: 1,
+				})
+			: undefined,
+	);
+}
+
+/** How many are there to lift for this job. */
+export function crewOf(given: Given): Known<number> {
+	const own = readField(JOB, "crew", given.job, given.units);
+	return "missing" in own ? setting(given, "crew") : own;
+}
+
+interface Carried {
+	piece: Known<Piece>;
+	cutouts: Known<readonly PieceCutout[]>;
+	massKg: Known<number>;
+	people: Known<number | "equipment">;
+	stressShare: Known<number | undefined>;
+}
+
+/** Words for carrying a piece, by what would break it. */
+function carryOf(
+	given: Given,
+	{ piece, cutouts, massKg, people, stressShare }: Carried,
+): Known<string> {
+	const crew = crewOf(given);
+	return from(
+		all([piece, cutouts, massKg] as [
+			typeof piece,
+			typeof cutouts,
+			typeof massKg,
+		]),
+		([one, own]) => {
+			const { shape } = one;
+			if (shape === "basin" || shape === "tube")
+				return `by its floor and walls, not by the rim${tooMany(people, crew)}`;
+			const weak =
+				own.length > 0
+					? ", openings stiffened by a bar across"
+					: shape === "L" || shape === "U"
+						? ", notch stiffened by a bar across"
+						: "";
+			const flat =
+				isKnown(stressShare) && (stressShare.is ?? 0) * 2 > 1
+					? "; flat on a board only"
+					: "";
+			return `on edge${weak}${flat}${tooMany(people, crew)}`;
+		},
+	);
+}
+
+const tooMany = (
+	people: Known<number | "equipment">,
+	crew: Known<number>,
+): string =>
+	isKnown(people) &&
+	(people.is === "equipment" || (isKnown(crew) && people.is > crew.is))
+		? "; more than the crew"
+		: "";
+
+function moldOf(
+	{ job, units }: Given,
+	piece: Piece,
+	{ face, notch, dropOn }: Read<typeof PIECE>,
+): MoldWords {
+	const lie: Lie = {
+		face,
+		notchAt: notch,
+		dropOn,
+		cut: (job.cutouts ?? []).some(({ piece: name }) =>
+			sameName(String(name ?? ""), piece.name),
+		),
+	};
+	return moldWords(piece, lie, moldPlan(piece, lie), units);
+}

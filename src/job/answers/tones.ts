@@ -1,0 +1,267 @@
+/** The tones of the job: their part of the mix, their doses dry and as weighed, and what each takes. */
+import { pigmentHeadroom } from "../../calc/headroom";
+import { nameKey, sameName } from "../../calc/names";
+import { sum } from "../../calc/sum";
+import { type Tone, toneWeights } from "../../calc/tones";
+import { TONE } from "../fields/tone";
+import type { ToneInput } from "../jobfile";
+import { isBlank } from "../reading/cells";
+import { shareIn } from "../reading/limits";
+import type { Given } from "./given";
+import {
+	all,
+	attempt,
+	from,
+	fromBoth,
+	isKnown,
+	type Known,
+	look,
+	missing,
+	readRow,
+} from "./known";
+import { readLength } from "./lengths";
+import { type LoadsAnswer, overPieces } from "./loads";
+import type { MixAnswers } from "./mix";
+import type { PieceAnswer } from "./pieces";
+import type { PigmentAnswer } from "./pigments";
+
+export interface TonesAnswer {
+	/** Tones with their shares as typed and dry doses of binder; in a mold lay-up the shares are of the face. */
+	typed: Known<readonly Tone[]>;
+	/** Tones with their shares of all the mix and dry doses of binder. */
+	dry: Known<readonly Tone[]>;
+	/** The same, doses as they go on the scale: pigment with its water. */
+	asWeighed: Known<readonly Tone[]>;
+	/** Share of the mix that is toned face; of a mold lay-up only. */
+	faceShare: Known<number>;
+	/** Water that comes with the pigment, share of the undosed mix. */
+	pigmentWater: Known<number>;
+	rows: readonly ToneAnswer[];
+}
+
+/** In SI. */
+export interface ToneAnswer {
+	name: string;
+	/** Undosed mix for the whole job. */
+	undosedKg: Known<number>;
+	/** On the scale, pigment and its water included. */
+	scaleKg: Known<number>;
+	/** Each pigment with its water. */
+	weighedKg: Known<readonly number[]>;
+	/** Each pigment dry. */
+	dryKg: Known<readonly number[]>;
+	/** How far the total dose is below what is allowed, share of cement. */
+	headroom: Known<number>;
+}
+
+/** What the tones are worked out from. */
+export interface ToneInputs {
+	given: Given;
+	mix: MixAnswers;
+	pieces: readonly PieceAnswer[];
+	loads: LoadsAnswer;
+	pigments: readonly PigmentAnswer[];
+}
+
+export function tonesAnswer(inputs: ToneInputs): TonesAnswer {
+	const { given, mix, loads, pigments } = inputs;
+	const typed = typedTones(inputs);
+	const faceShare = faceShareOf(inputs);
+	const dry = withBacking(given, typed, faceShare);
+	const wet = all(pigments.map(({ wetPerDry }) => wetPerDry));
+	const asWeighed = fromBoth(dry, wet, (tones, factors) =>
+		tones.map((tone) => ({
+			...tone,
+			doses: tone.doses.map((dose, i) => dose * (factors[i] ?? 1)),
+		})),
+	);
+	const pigmentWater = from(
+		all([dry, asWeighed, mix.binderShare] as [
+			typeof dry,
+			typeof asWeighed,
+			Known<number>,
+		]),
+		([dryTones, wetTones, binder]) =>
+			(binder *
+				sum(
+					wetTones.map(
+						({ share, doses }, i) =>
+							share * (sum(doses) - sum(dryTones[i]?.doses ?? [])),
+					),
+				)) /
+			sum(wetTones.map(({ share }) => share)),
+	);
+	const weights = (tones: Known<readonly Tone[]>) =>
+		from(
+			all([tones, loads.batchKg, mix.binderShare, pigmentWater] as [
+				typeof tones,
+				Known<number>,
+				Known<number>,
+				Known<number>,
+			]),
+			([each, batchKg, binderShare, water]) =>
+				toneWeights({
+					tones: each,
+					massKg: batchKg * (1 - water),
+					binderShare: binderShare / (1 - water),
+				}),
+		);
+	const wetWeights = weights(asWeighed);
+	const dryWeights = weights(dry);
+	return {
+		typed,
+		dry,
+		asWeighed,
+		faceShare,
+		pigmentWater,
+		rows: given.job.tones.map((row, i) => ({
+			name: String(row.name ?? "").trim(),
+			undosedKg: from(wetWeights, (all) => all[i]?.undosedKg ?? 0),
+			scaleKg: from(wetWeights, (all) => all[i]?.scaleKg ?? 0),
+			weighedKg: from(wetWeights, (all) => all[i]?.pigmentsKg ?? []),
+			dryKg: from(dryWeights, (all) => all[i]?.pigmentsKg ?? []),
+			headroom: headroomOf(inputs, dry, i),
+		})),
+	};
+}
+
+/** The tones as typed, doses turned into shares of binder. */
+function typedTones({ given, pigments }: ToneInputs): Known<readonly Tone[]> {
+	const { tones } = given.job;
+	if (tones.length === 0)
+		return missing("name the tones, and give each its share");
+	const twice = tones.find(({ name }, i) =>
+		tones.some(
+			(other, at) =>
+				at < i &&
+				nameKey(String(other.name ?? "")) === nameKey(String(name ?? "")),
+		),
+	);
+	if (twice) return look(`two tones are named ${twice.name}`);
+	return all(tones.map((tone) => typedTone(given, tone, pigments)));
+}
+
+function typedTone(
+	{ units }: Given,
+	tone: ToneInput,
+	pigments: readonly PigmentAnswer[],
+): Known<Tone> {
+	const read = readRow(TONE, tone, units);
+	const name = String(tone.name ?? "").trim();
+	if (name === "") return missing("the name of a tone");
+	const doses = all(
+		pigments.map((pigment) =>
+			fromBoth(
+				attempt(() => doseIn(tone, pigment.name)),
+				pigment.toBinder,
+				(dose, factor) => dose * factor,
+			),
+		),
+	);
+	return fromBoth(read, doses, ({ share = 0 }, each) => ({
+		name,
+		share,
+		doses: each,
+	}));
+}
+
+/** A dose as it was typed; none where nothing was. */
+function doseIn({ name, doses = {} }: ToneInput, pigment: string): number {
+	const typed = Object.entries(doses).find(([key]) => sameName(key, pigment));
+	return typed === undefined || isBlank(typed[1])
+		? 0
+		: shareIn(`the dose of ${pigment} in ${name}`, typed[1], {});
+}
+
+/** Share of the mix that faces, edges and drops take to the typed depth. */
+function faceShareOf({ given, pieces }: ToneInputs): Known<number> {
+	const { job } = given;
+	if (isBlank(job.faceDepth)) return missing("how deep the toned face is");
+	const sizes = overPieces(given, pieces, ({ sizes, quantity }) =>
+		fromBoth(sizes, quantity, ({ finishM2, volumeAllM3 }, count) => ({
+			finishM2: finishM2 * count,
+			volumeM3: volumeAllM3,
+		})),
+	);
+	return fromBoth(
+		sizes,
+		readLength(given, "the toned face", job.faceDepth),
+		(each, depthM) => {
+			const volumeM3 = sum(each.map((size) => size.volumeM3));
+			return volumeM3 > 0
+				? Math.min(
+						1,
+						(sum(each.map((size) => size.finishM2)) * depthM) / volumeM3,
+					)
+				: 0;
+		},
+	);
+}
+
+export const isLayUp = ({ job }: Given): boolean =>
+	sameName(String(job.placing ?? ""), "mold lay-up");
+
+/** In a mold lay-up the toned face is a part of the mix, and one tone backs the rest. */
+function withBacking(
+	given: Given,
+	typed: Known<readonly Tone[]>,
+	faceShare: Known<number>,
+): Known<readonly Tone[]> {
+	if (!isLayUp(given)) return typed;
+	const backing = String(given.job.backedWith ?? "");
+	return fromBoth(typed, faceShare, (tones, face) => {
+		const total = sum(tones.map(({ share }) => share));
+		return tones.map((tone) => ({
+			...tone,
+			share:
+				(total > 0 ? (tone.share / total) * face : 0) +
+				(sameName(tone.name, backing) ? 1 - face : 0),
+		}));
+	});
+}
+
+/** Whether the tone that backs a lay-up is one of the job's. */
+export function backingProblem(given: Given): string | undefined {
+	const { job } = given;
+	if (!isLayUp(given)) return undefined;
+	if (isBlank(job.faceDepth)) return "type how deep the toned face is";
+	return job.tones.some(({ name }) =>
+		sameName(String(name ?? ""), String(job.backedWith ?? "")),
+	)
+		? undefined
+		: "choose the tone that backs it";
+}
+
+function headroomOf(
+	{ mix, pigments }: ToneInputs,
+	dry: Known<readonly Tone[]>,
+	tone: number,
+): Known<number> {
+	const maxima = all(pigments.map(({ maximum }) => maximum));
+	return from(
+		all([dry, maxima, mix.cementShare] as [
+			typeof dry,
+			typeof maxima,
+			Known<number>,
+		]),
+		([tones, most, cementShare]) =>
+			pigmentHeadroom({
+				doses: tones[tone]?.doses ?? [],
+				maxima: most,
+				cementShare,
+			}),
+	);
+}
+
+/** The mean dose of binder of each pigment, all tones that are seen together. */
+export const meanDoses = ({ typed }: TonesAnswer): Known<readonly number[]> =>
+	from(typed, (tones) => {
+		const total = sum(tones.map(({ share }) => share));
+		const pigments = tones[0]?.doses.length ?? 0;
+		return Array.from({ length: pigments }, (_, i) =>
+			sum(tones.map(({ share, doses }) => (share / total) * (doses[i] ?? 0))),
+		);
+	});
+
+export const isDosed = (tones: Known<readonly Tone[]>): boolean =>
+	isKnown(tones) && tones.is.some(({ doses }) => sum(doses) > 0);
