@@ -1,0 +1,202 @@
+/** A job from the regions of its tabs: what was typed, and nothing else. */
+import { sameName } from "../../calc/names";
+import {
+	CHANGE,
+	GOODS,
+	PAYMENT,
+	PRICE,
+	QUOTE,
+	TRAVEL,
+	WHAT_IF,
+} from "../fields/cost";
+import { CURE } from "../fields/cure";
+import { type Field, type Fields, number, type Row } from "../fields/field";
+import { JOB } from "../fields/job";
+import { CUTOUT, KNOCKOUT } from "../fields/openings";
+import { PIECE } from "../fields/piece";
+import { CURE_LOG, POUR } from "../fields/pour";
+import { LOOK, TONE } from "../fields/tone";
+import { type JobFile, MOST, type PourInput, type ToneInput } from "../jobfile";
+import { isBlank } from "../reading/cells";
+import type { UnitSystem } from "../reading/units";
+import type { StudioFile } from "../studiofile";
+import {
+	type Grid,
+	isEmpty,
+	listIn,
+	placeOf,
+	rowsIn,
+	typedIn,
+} from "./regions";
+
+/** The regions of a job's tabs, by the end of their names: `job14_pieces`. */
+export const JOB_REGIONS = [
+	"head",
+	"pieces",
+	"tones",
+	"card",
+	"cure",
+	"cost",
+	"quote",
+] as const;
+
+export type JobRegion = (typeof JOB_REGIONS)[number];
+
+/** Where one table ends the next begins, under its title. */
+export const TABLE_TITLES = {
+	cutouts: "Cutouts",
+	knockouts: "Knockouts",
+	changes: "Change orders",
+	payments: "Payments",
+	goods: "Mold and other goods",
+	travel: "Travel and outside help",
+	work: "Work",
+} as const;
+
+const TITLES = Object.values(TABLE_TITLES);
+
+/** Rows of the weigh-out and of the plan that the card has room for; row 0 of the plan is the reserve. */
+export const CARD_ROWS = { weighed: 13, steps: 37 } as const;
+
+/** The last row of the weigh-out. */
+export const ICE = "Ice, crushed";
+
+/** What stands in the card's column of keys. */
+export const weighedKey = (row: number): string => `Weighed ${row}`;
+export const stepKey = (step: number): string => `Step ${step}`;
+
+const WEIGHED: Field = number("", {}, {});
+
+/** All rows of a table, blank ones too. */
+const tableIn = <F extends Fields>(
+	fields: F,
+	grid: Grid,
+	units: UnitSystem,
+): Row<F>[] => rowsIn(fields, grid, placeOf(fields, grid, units, TITLES));
+
+type Rows = readonly object[];
+
+/** The filled rows, and none at all where every row is blank. */
+const filled = <K extends string, R extends object>(
+	key: K,
+	rows: readonly R[],
+): Partial<Record<K, R[]>> => {
+	const own = rows.filter((row) => !isEmpty(row));
+	return (own.length > 0 ? { [key]: own } : {}) as Partial<Record<K, R[]>>;
+};
+
+/** For each row of a table, the place of the filled row among the filled ones. */
+export const filledPlaces = (rows: Rows): (number | undefined)[] => {
+	let next = 0;
+	return rows.map((row) => (isEmpty(row) ? undefined : next++));
+};
+
+export const pieceRows = (grid: Grid, units: UnitSystem) =>
+	tableIn(PIECE, grid, units);
+export const knockoutRows = (grid: Grid, units: UnitSystem) =>
+	tableIn(KNOCKOUT, grid, units);
+
+/** The tones with what stands under the names of pigments, and these names; blank rows too. */
+export function toneTable(
+	grid: Grid,
+	units: UnitSystem,
+): { pigments: string[]; rows: ToneInput[] } {
+	const place = placeOf(TONE, grid, units);
+	const rows = rowsIn(TONE, grid, place).map((row, index): ToneInput => {
+		const cells = grid[place.row + 1 + index] ?? [];
+		const doses = place.others.flatMap(([column, name]) =>
+			isBlank(cells[column])
+				? []
+				: [[name.trim(), typedIn(WEIGHED, cells[column]) ?? ""] as const],
+		);
+		return doses.length > 0
+			? { ...row, doses: Object.fromEntries(doses) }
+			: row;
+	});
+	return { pigments: place.others.map(([, name]) => name.trim()), rows };
+}
+
+/** The job, as far as its regions are given. */
+export function jobIn(
+	regions: Partial<Record<JobRegion, Grid>>,
+	studio: StudioFile,
+	units: UnitSystem,
+): JobFile {
+	const { head, pieces, tones, card, cure, cost, quote } = regions;
+	const toned = tones ? toneTable(tones, units) : undefined;
+	const look = tones ? listIn(LOOK, tones, units) : {};
+	return {
+		units,
+		...(head && listIn(JOB, head, units, 2)),
+		...look,
+		pieces: pieces
+			? pieceRows(pieces, units).filter((row) => !isEmpty(row))
+			: [],
+		...(pieces && {
+			...filled("cutouts", tableIn(CUTOUT, pieces, units)),
+			...filled("knockouts", knockoutRows(pieces, units)),
+		}),
+		...(toned && toned.pigments.length > 0 && { pigments: toned.pigments }),
+		tones: toned?.rows.filter((row) => !isEmpty(row)) ?? [],
+		...(card && poursIn(card, ingredientsOf(studio, look.mix), units)),
+		...(cure && {
+			...listIn(CURE, cure, units),
+			...filled("cureLog", tableIn(CURE_LOG, cure, units)),
+		}),
+		...(cost && {
+			...listIn(PRICE, cost, units),
+			whatIfs: [1, 2].map((column) => listIn(WHAT_IF, cost, units, column)),
+			...filled("changes", tableIn(CHANGE, cost, units)),
+			...filled("payments", tableIn(PAYMENT, cost, units)),
+			...filled("goods", tableIn(GOODS, cost, units)),
+			...filled("travel", tableIn(TRAVEL, cost, units)),
+		}),
+		...(quote && listIn(QUOTE, quote, units)),
+	};
+}
+
+/** Names of the ingredients in the order of the card's rows, ice last. */
+export const ingredientsOf = (
+	{ mixes }: StudioFile,
+	mix: unknown,
+): string[] => [
+	...mixes
+		.filter((row) => sameName(String(row.mix ?? ""), String(mix ?? "")))
+		.map(({ ingredient }) => String(ingredient ?? ""))
+		.slice(0, CARD_ROWS.weighed - 1),
+	ICE,
+];
+
+/** The load that the card shows, and what was typed of each load. */
+function poursIn(
+	grid: Grid,
+	ingredients: readonly string[],
+	units: UnitSystem,
+): Pick<JobFile, "load" | "pours"> {
+	const keys = new Map(
+		grid.map((row, index) => [String(row[0] ?? "").trim(), index] as const),
+	);
+	const at = (key: string, column: number) =>
+		typedIn(WEIGHED, grid[keys.get(key) ?? -1]?.[column]);
+	const pours = Array.from({ length: MOST.pours }, (_, i): PourInput => {
+		const column = i + 1;
+		const weighed = ingredients.flatMap((name, row) => {
+			const place =
+				row === ingredients.length - 1 ? CARD_ROWS.weighed : row + 1;
+			const typed = at(weighedKey(place), column);
+			return typed === undefined ? [] : [[name, typed] as const];
+		});
+		const steps = Array.from({ length: CARD_ROWS.steps }, (_, step) =>
+			at(stepKey(step), column),
+		).flatMap((typed, step) =>
+			typed === undefined ? [] : [[String(step), typed] as const],
+		);
+		return {
+			load: column,
+			...listIn(POUR, grid, units, column),
+			...(weighed.length > 0 && { weighed: Object.fromEntries(weighed) }),
+			...(steps.length > 0 && { steps: Object.fromEntries(steps) }),
+		};
+	}).filter((pour) => Object.keys(pour).length > 1);
+	return pours.length > 0 ? { pours } : {};
+}

@@ -1,0 +1,163 @@
+/**
+ * How typed cells stand in a region of a tab, and what a file makes of them.
+ *
+ * A region is a rectangle without formulas: labels with what was typed beside them, and headings with rows below. It is read by
+ * these words, so that a column or row put in, or rows in another order, change nothing.
+ */
+import { InputError } from "../../calc/errors";
+import { nameKey } from "../../calc/names";
+import type { Field, Fields, Row, Typed } from "../fields/field";
+import { isBlank } from "../reading/cells";
+import { dayIn } from "../reading/days";
+import { type Quantity, type UnitSystem, unitName } from "../reading/units";
+
+/** Cells as a range gives them. */
+export type Grid = readonly (readonly unknown[])[];
+
+const UNIT = /\{(\w+)\}/g;
+
+/** A label with the unit in place of its token. */
+export const labelText = (label: string, units: UnitSystem): string =>
+	label.replace(UNIT, (_, quantity: Quantity) => unitName(quantity, units));
+
+/** The words by which a field is found. */
+const wordsOf = (
+	{ label, formerly = [] }: Field,
+	units: UnitSystem,
+): string[] =>
+	[label, ...formerly].map((text) => nameKey(labelText(text, units)));
+
+const wordOf = (cell: unknown): string =>
+	typeof cell === "string" ? nameKey(cell) : "";
+
+/** A cell's value as a file keeps it; nothing where it is blank. */
+export function typedIn(field: Field, cell: unknown): Typed | undefined {
+	if (isBlank(cell)) return undefined;
+	if (field.kind === "day") return dayOrText(cell);
+	if (typeof cell === "number") return cell;
+	return typeof cell === "boolean" ? (cell ? "TRUE" : "FALSE") : String(cell);
+}
+
+/** A text that is no day is kept as it was typed: the answers say what is wrong with it. */
+function dayOrText(cell: unknown): Typed {
+	try {
+		return dayIn("day", cell);
+	} catch (error) {
+		if (error instanceof InputError) return String(cell);
+		throw error;
+	}
+}
+
+const withoutBlanks = <F extends Fields>(
+	entries: readonly (readonly [string, Typed | undefined])[],
+): Row<F> =>
+	Object.fromEntries(
+		entries.filter(([, typed]) => typed !== undefined),
+	) as Row<F>;
+
+/**
+ * What was typed beside the labels of a record, in the column so many places to the right of them (the first is 1).
+ *
+ * @throws InputError for a label that is gone.
+ */
+export function listIn<F extends Fields>(
+	fields: F,
+	grid: Grid,
+	units: UnitSystem,
+	column = 1,
+): Row<F> {
+	return withoutBlanks(
+		Object.entries(fields).map(([key, field]) => {
+			const words = wordsOf(field, units);
+			for (const row of grid) {
+				const at = row.findIndex((cell) => words.includes(wordOf(cell)));
+				if (at >= 0) return [key, typedIn(field, row[at + column])];
+			}
+			throw new InputError(
+				`the label ${labelText(field.label, units)} is gone: bring it back, for what stands beside it is not read without`,
+			);
+		}),
+	);
+}
+
+/** A table in a region: where its headings are, and which column is whose. */
+export interface TablePlace {
+	/** Row of the headings, counted from 0. */
+	row: number;
+	/** Column of each field. */
+	columns: Readonly<Record<string, number>>;
+	/** Headings that are no field's, such as the names of pigments, by column. */
+	others: readonly (readonly [column: number, heading: string])[];
+	/** First row behind it. */
+	end: number;
+}
+
+/**
+ * The table with these headings.
+ *
+ * It ends at the region's end or at `titles`, the first cells of what stands below.
+ *
+ * @throws InputError where a heading is gone.
+ */
+export function placeOf(
+	fields: Fields,
+	grid: Grid,
+	units: UnitSystem,
+	titles: readonly string[] = [],
+): TablePlace {
+	const words = Object.entries(fields).map(
+		([key, field]) => [key, wordsOf(field, units)] as const,
+	);
+	const matches = grid.map((row) => {
+		const there = row.map(wordOf);
+		return words.filter(([, any]) => any.some((word) => there.includes(word)))
+			.length;
+	});
+	const most = Math.max(0, ...matches);
+	const row = most > 0 ? matches.indexOf(most) : -1;
+	const headings = (grid[row] ?? []).map(wordOf);
+	const columns: Record<string, number> = {};
+	for (const [key, any] of words) {
+		const at = headings.findIndex((heading) => any.includes(heading));
+		if (at < 0)
+			throw new InputError(
+				`the heading ${labelText(fields[key]?.label ?? key, units)} is gone: bring it back, for its column is not read without`,
+			);
+		columns[key] = at;
+	}
+	const own = new Set(Object.values(columns));
+	const ends = titles.map(nameKey);
+	const end = grid.findIndex(
+		(cells, index) =>
+			index > row &&
+			cells.some((cell) => ends.includes(wordOf(cell))) &&
+			cells.filter((cell) => !isBlank(cell)).length === 1,
+	);
+	return {
+		row,
+		columns,
+		others: (grid[row] ?? []).flatMap((cell, column) =>
+			own.has(column) || isBlank(cell) ? [] : [[column, String(cell)] as const],
+		),
+		end: end < 0 ? grid.length : end,
+	};
+}
+
+/** Rows of a table as they stand, blank ones too. */
+export const rowsIn = <F extends Fields>(
+	fields: F,
+	grid: Grid,
+	{ row, columns, end }: TablePlace,
+): Row<F>[] =>
+	grid
+		.slice(row + 1, end)
+		.map((cells) =>
+			withoutBlanks(
+				Object.entries(fields).map(([key, field]) => [
+					key,
+					typedIn(field, cells[columns[key] ?? -1]),
+				]),
+			),
+		);
+
+export const isEmpty = (row: object): boolean => Object.keys(row).length === 0;

@@ -1,0 +1,114 @@
+/**
+ * What a tab answers: declared once as rows and columns. The sheet function of that name computes it from the typed regions, and the
+ * template gives its cells their formats.
+ *
+ * Headings and labels are part of the answer, so that they stay with their numbers where a person puts a column in between.
+ */
+import type { Core } from "../answers/core";
+import { coreOf } from "../answers/core";
+import { isKnown, type Known, type Said, saying } from "../answers/known";
+import { type JobRegion, jobIn } from "../cells/jobcells";
+import { type Grid, labelText } from "../cells/regions";
+import { type StudioRegion, studioIn } from "../cells/studiocells";
+import { fromSi, type Quantity, type UnitSystem } from "../reading/units";
+
+/** What a cell shows. */
+export type Cell = string | number;
+
+/** How a cell shows it. */
+export type Format =
+	| "text"
+	| "plain"
+	| "whole"
+	| "number"
+	| "share"
+	| "percent"
+	| "money"
+	| "date"
+	| "length"
+	| "area"
+	| "volume"
+	| "coating"
+	| "mass"
+	| "weighed"
+	| "pigment"
+	| "density"
+	| "temperature";
+
+export interface Shown {
+	/** Heading of the column or label of the row; `{mass}` stands for the unit. */
+	label: string;
+	format: Format;
+	/** What it is in: numbers come in SI and are turned into the workbook's unit. */
+	unit?: Quantity;
+	/** The public function that gives the same. */
+	by?: string;
+	/** What a person may want to know of it. */
+	note?: string;
+	wrap?: true;
+}
+
+export type Region = JobRegion | StudioRegion;
+
+/** What an answer is worked out from. */
+export interface TabInput extends Core {
+	regions: Readonly<Partial<Record<Region, Grid>>>;
+	units: UnitSystem;
+}
+
+/** A value of an answer, known or not. */
+export type Value = Known<Cell | undefined> | Said | Cell | undefined;
+
+export interface TabAnswer {
+	/** Of its sheet function. */
+	name: string;
+	summary: string;
+	/** Regions that it reads, beside the studio's settings. */
+	needs: readonly Region[];
+	/** A heading a column, or a label a row. */
+	shape: "table" | "list";
+	shown: readonly Shown[];
+	/** Of a table: rows under the headings. Of a list: one row with a value for each label. */
+	values(input: TabInput): readonly (readonly Value[])[];
+}
+
+/** Reads the regions and works out what all answers stand on. */
+export function tabInput(
+	regions: Readonly<Partial<Record<Region, Grid>>>,
+): TabInput {
+	const settings = regions.settings ?? [];
+	const { units, ...studio } = studioIn({ ...regions, settings });
+	return { ...coreOf(studio, jobIn(regions, studio, units)), regions, units };
+}
+
+/** The answer as cells, with its headings or labels. */
+export function tabCells(answer: TabAnswer, input: TabInput): Cell[][] {
+	const { shape, shown } = answer;
+	const values = answer.values(input);
+	const label = ({ label }: Shown) => labelText(label, input.units);
+	const cell = (value: Value, at: number) =>
+		cellOf(value, shown[at]?.unit, input.units);
+	return shape === "table"
+		? [shown.map(label), ...values.map((row) => row.map(cell))]
+		: shown.map((each, at) => [label(each), cell(values[0]?.[at], at)]);
+}
+
+function cellOf(
+	value: Value,
+	unit: Quantity | undefined,
+	units: UnitSystem,
+): Cell {
+	if (value === undefined) return "";
+	if (typeof value === "object") {
+		if ("say" in value) return value.say;
+		return isKnown(value) ? cellOf(value.is, unit, units) : saying(value);
+	}
+	return unit && typeof value === "number" ? fromSi(value, unit, units) : value;
+}
+
+/** The rows of an answer beside the rows of a typed table: blank where nothing was typed. */
+export const besideTyped = (
+	places: readonly (number | undefined)[],
+	rows: readonly (readonly Value[])[],
+): (readonly Value[])[] =>
+	places.map((place) => (place === undefined ? [] : (rows[place] ?? [])));
