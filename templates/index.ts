@@ -44,7 +44,7 @@ export const demo = {
 	us: guesthouseUs,
 } as Record<UnitSystem, JobInput>;
 
-/** All of it. A function, since the add-on carries it packed and unpacks it when a call needs it. */
+/** All of it. A function, since the add-on has it in a file apart and asks for it only when a call needs it. */
 export const workbook = (): Workbook => ({
 	studioTabs,
 	jobTabs,

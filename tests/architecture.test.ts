@@ -30,7 +30,7 @@ const TABLE: Record<string, Floor> = {
 	"src/build": {
 		folders: ["src/functions", "src/job", "templates"],
 		types: ["src/template"],
-		packages: /^(node:|esbuild$|acorn$|@gfx\/zopfli$)/,
+		packages: /^(node:|esbuild$|acorn$)/,
 	},
 };
 

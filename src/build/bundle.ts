@@ -1,10 +1,10 @@
 import { join } from "node:path";
-import { build } from "esbuild";
+import { type BuildOptions, build } from "esbuild";
 import type { SheetFunction } from "../functions/declare";
+import { bodyOf } from "./body";
 import { entryPoints } from "./entries";
-import { packedTemplates } from "./packed";
-import { entryStub, NAMESPACE, sheetStub } from "./stubs";
-import { withoutDocumentation } from "./undocumented";
+import { entryStub, NAMESPACE, sheetStub, TEMPLATES } from "./stubs";
+import { templatesApart } from "./templates";
 
 export interface CodeSources {
 	/** Directory that the two modules are named from. */
@@ -22,18 +22,40 @@ export const PRODUCT: CodeSources = {
 	entries: "./src/sheets/entries.ts",
 };
 
-/**
- * Names of quantities in SI, which `calc` ends with their unit: they stay inside the script, so short ones do as well.
- * What the panel sends or gets, and what templates say, has other names.
- */
-export const INSIDE = /[a-z](Kg|M|M2|M3|C|KgPerM3|M2PerM3)$/;
-
 const gathered = ({ functions, entries }: CodeSources): string => `
 import { callFunction, registry } from "${functions}";
 export * from "${entries}";
 const byName = new Map(registry.map((fn) => [fn.name, fn]));
 export const call = (name, args) => callFunction(byName.get(name), Array.from(args));
 `;
+
+/**
+ * The language's objects as names of the script's own: a host may look at each use of a global, and one lookup then
+ * costs as much as the arithmetic behind it.
+ */
+const OWN = "Math, Number, Object, String, Array";
+
+/** A module as Apps Script takes it: readable, in the language of 2020. */
+async function bundled(
+	contents: string,
+	root: string,
+	more: BuildOptions = {},
+): Promise<string> {
+	const result = await build({
+		...more,
+		stdin: { contents, resolveDir: root, sourcefile: "index", loader: "ts" },
+		absWorkingDir: PRODUCT.root,
+		bundle: true,
+		write: false,
+		format: "esm",
+		platform: "neutral",
+		mainFields: ["module", "main"],
+		target: "es2020",
+		charset: "utf8",
+		legalComments: "none",
+	});
+	return bodyOf(result.outputFiles[0]?.text ?? "");
+}
 
 /**
  * The script for Apps Script: everything inside one private global, then a plain top-level function, under its
@@ -43,33 +65,23 @@ export async function bundleCode(
 	registry: readonly SheetFunction[],
 	sources: CodeSources = PRODUCT,
 ): Promise<string> {
-	const result = await build({
-		stdin: {
-			contents: gathered(sources),
-			resolveDir: sources.root,
-			loader: "ts",
-		},
-		bundle: true,
-		write: false,
-		format: "iife",
-		globalName: NAMESPACE,
-		platform: "neutral",
-		mainFields: ["module", "main"],
-		target: "es2020",
-		charset: "utf8",
-		legalComments: "none",
-		// Every cell's call loads the whole script, so it is small; its lines stay short enough to find an error in.
-		minify: true,
-		mangleProps: INSIDE,
-		lineLimit: 500,
-		inject: [join(import.meta.dirname, "builtins.ts")],
-		plugins: [withoutDocumentation, packedTemplates],
+	const body = await bundled(gathered(sources), sources.root, {
+		plugins: [templatesApart],
 	});
 	const entries = await entryPoints(join(sources.root, sources.entries));
 	return [
 		"/** @OnlyCurrentDoc */",
-		result.outputFiles[0]?.text ?? "",
+		`var ${NAMESPACE} = ((${OWN}) => {\n${body}\n})(${OWN});\n`,
 		...registry.map(sheetStub),
 		...entries.map(entryStub),
 	].join("\n");
+}
+
+/** The tabs of a workbook as the body of a function, which no cell calls: each cell's call loads all files. */
+export async function bundleTemplates(): Promise<string> {
+	const body = await bundled(
+		'export { workbook } from "./templates/index";',
+		PRODUCT.root,
+	);
+	return `/** The tabs of a workbook as data. */\nfunction ${TEMPLATES}() {\n${body}\n}\n`;
 }

@@ -1,4 +1,4 @@
-/** `npm run build`: makes `dist/`, the three files that go to Google, once they pass the gates. */
+/** `npm run build`: makes `dist/`, the files that go to Google, once they pass the gates. */
 import {
 	mkdirSync,
 	readdirSync,
@@ -8,13 +8,18 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { registry } from "../functions/index";
-import { bundleCode, PRODUCT } from "./bundle";
+import { bundleCode, bundleTemplates, PRODUCT } from "./bundle";
 import { complaints, type Dist, kilobytes } from "./gates";
 import { bundlePanel } from "./panel";
 
-const [code, panel] = await Promise.all([bundleCode(registry), bundlePanel()]);
+const [code, templates, panel] = await Promise.all([
+	bundleCode(registry),
+	bundleTemplates(),
+	bundlePanel(),
+]);
 const dist: Dist = {
 	"Code.js": code,
+	"Templates.js": templates,
 	"Panel.html": panel,
 	"appsscript.json": readFileSync(
 		join(PRODUCT.root, "appsscript.json"),

@@ -6,6 +6,9 @@ import { paramHelp } from "./help";
 /** The one private global: Sheets does not call a name that ends in `_`. */
 export const NAMESPACE = "tonefold_";
 
+/** The function of a file of its own that returns the templates, private too. */
+export const TEMPLATES = "templates_";
+
 /** Nothing in a comment may end it or start a tag. */
 const inComment = (text: string): string =>
 	text.replace(/\s+/g, " ").replace(/\*\//g, "* /").replace(/@/g, "(at)");

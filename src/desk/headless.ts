@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { addOnOf } from "./addon-files";
 import type { AddOn, Desk, DeskOptions } from "./contract";
 import { openDesk } from "./desk";
 import { openNodeRealm } from "./realm-node";
@@ -10,17 +11,12 @@ export function readAddOn(dist: string): AddOn {
 	const file = join(dist, "Code.js");
 	if (!existsSync(file))
 		throw new Error(`${file} is missing: npm run build makes it`);
-	const pages = readdirSync(dist).filter((name) => name.endsWith(".html"));
-	return {
-		name: "Tonefold",
-		code: readFileSync(file, "utf8"),
-		pages: Object.fromEntries(
-			pages.map((name) => [
-				name.replace(/\.html$/, ""),
-				readFileSync(join(dist, name), "utf8"),
-			]),
+	const names = readdirSync(dist).filter((name) => /\.(js|html)$/.test(name));
+	return addOnOf(
+		Object.fromEntries(
+			names.map((name) => [name, readFileSync(join(dist, name), "utf8")]),
 		),
-	};
+	);
 }
 
 export type HeadlessOptions = Partial<

@@ -13,7 +13,6 @@ export function openNodeRealm(): Realm {
 		compile: (parameters, body) =>
 			vm.compileFunction(body, [...parameters], {
 				parsingContext: context,
-				filename: "Code.js",
 			}) as (...values: unknown[]) => unknown,
 		globals: () =>
 			vm.runInContext("Object.getOwnPropertyNames(globalThis)", context),

@@ -87,7 +87,7 @@ export function loadScript(
 ): Run {
 	const load = realm.compile(
 		services,
-		`${script.code}\n;return { ${script.names.join(", ")} };`,
+		`${script.code}\n;return { ${script.names.join(", ")} };\n//# sourceURL=Code.js`,
 	);
 	const adopt = adopter(realm);
 	const known = new Set(realm.globals());

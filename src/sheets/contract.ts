@@ -1,7 +1,8 @@
 /** The tab that holds every function to an answer printed elsewhere, in the place of the one written before. */
-import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
+import { registry } from "../functions/index";
 import type { Tab } from "../template/plan";
+import { contractTab } from "./contracttab";
 import { waitForTurn } from "./lock";
 import { pageOf } from "./page";
 import { type Added, reason, takeBack } from "./undo";
@@ -11,8 +12,7 @@ type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
 /** The name of the tab, which compares by itself. @throws InputError for a person's own tab of that name. */
 export function contractWritten(spreadsheet: Spreadsheet): string {
-	const { contract } = workbook();
-	if (!contract) throw new Error("The page carries no contract");
+	const contract = contractTab(registry);
 	waitForTurn();
 	const earlier = spreadsheet.getSheetByName(contract.name);
 	if (earlier && earlier.getRange("A1").getValue() !== contract.name)

@@ -26,8 +26,8 @@ export interface Pigment {
 }
 
 /**
- * The panel's views. A menu entry opens the panel at one of them: the page that is served then has
- * `<div id="panel" data-view="checks" data-job="14">`; without these attributes it is for the panel to choose.
+ * The panel's views. A menu entry opens the panel at one of them: the page that is served then ends
+ * with `<div id="opening" data-view="checks" data-job="14"></div>`; without it, it is for the panel to choose.
  */
 export type View =
 	| "newjob"

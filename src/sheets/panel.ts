@@ -1,8 +1,7 @@
 import type { View } from "./messages";
 
-const PLACE = '<div id="panel"';
-
-/** Opens the side panel, at one of its views when one is wanted; its page is one of the script's own files. */
+/** Opens the side panel, at one of its views when one is wanted; its page is one of the script's own files. What Google
+ * makes of that page is never read back: it strips what looks like a comment. */
 export function showPanel({
 	view,
 	job = 0,
@@ -12,10 +11,8 @@ export function showPanel({
 }): void {
 	const page = HtmlService.createHtmlOutputFromFile("Panel");
 	if (view)
-		page.setContent(
-			page
-				.getContent()
-				.replace(PLACE, `${PLACE} data-view="${view}" data-job="${job}"`),
+		page.append(
+			`<div id="opening" data-view="${view}" data-job="${job}"></div>`,
 		);
 	SpreadsheetApp.getUi().showSidebar(page.setTitle("Tonefold"));
 }

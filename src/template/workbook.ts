@@ -11,6 +11,4 @@ export interface Workbook {
 	starter: Readonly<Record<UnitSystem, Slots>>;
 	/** An invented job. */
 	demo: Readonly<Record<UnitSystem, JobInput>>;
-	/** Holds each function to its example; the build puts it in, which knows the functions. */
-	contract?: Tab;
 }

@@ -1,7 +1,7 @@
 import type { Param, SheetFunction } from "../../src/functions/declare";
 import { registry } from "../../src/functions/index";
 import { milliseconds, ms, type Row, times } from "./row";
-import { compiled, distText, loaded } from "./script";
+import { compiled, distCode, loaded } from "./script";
 
 const ROWS = 1000;
 
@@ -53,7 +53,7 @@ function longArguments(fn: SheetFunction): unknown[] | undefined {
 
 /** A function's example in a fresh context, and a thousand rows in one call. */
 export function functionRows(): Row[] {
-	const code = distText("Code.js");
+	const code = distCode();
 	const script = compiled(code);
 	return registry.map((fn) => {
 		const once = milliseconds(() => loaded(script)(fn.name, fn.example.values));

@@ -7,6 +7,10 @@ const DIST = join(import.meta.dirname, "../../dist");
 export const distText = (file: string): string =>
 	readFileSync(join(DIST, file), "utf8");
 
+/** Both files of the script, which share one scope and are loaded for every call. */
+export const distCode = (): string =>
+	[distText("Code.js"), distText("Templates.js")].join("\n");
+
 /** Calls a sheet function by name; the arguments are built inside the context before the clock starts. */
 export type Call = (name: string, args: readonly unknown[]) => unknown;
 
@@ -30,4 +34,4 @@ export const compiled = (code: string): Script =>
 	new Script(code, { filename: "Code.js" });
 
 /** The built script, loaded once. */
-export const built = (): Call => loaded(compiled(distText("Code.js")));
+export const built = (): Call => loaded(compiled(distCode()));

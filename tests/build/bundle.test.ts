@@ -1,20 +1,12 @@
-import {
-	mkdirSync,
-	mkdtempSync,
-	readFileSync,
-	rmSync,
-	writeFileSync,
-} from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { bundleCode, INSIDE, PRODUCT } from "../../src/build/bundle";
+import { bundleCode, PRODUCT } from "../../src/build/bundle";
 import { entryPoints } from "../../src/build/entries";
 import { scriptComplaints } from "../../src/build/gates/script";
 import { stubComplaints } from "../../src/build/gates/stubs";
-import { undocumented } from "../../src/build/undocumented";
 import { registry } from "../../src/functions/index";
-import { workbook } from "../../templates/index";
 import { bareCaller } from "./bare";
 
 /** Entry points of every form that the real ones might take. */
@@ -31,16 +23,6 @@ export { answer };
 `;
 const ANSWER = `/** Says it. */
 export function answer(): string { return "42"; }`;
-
-/** Every key of the templates, as the script gets them. */
-function carriedKeys(): string[] {
-	const keys: string[] = [];
-	JSON.stringify(workbook(), (key, value) => {
-		keys.push(key);
-		return value;
-	});
-	return keys;
-}
 
 let folder: string;
 let code: string;
@@ -100,23 +82,6 @@ describe("Code.js", () => {
 		expect(stubComplaints(code, names)).toEqual([]);
 	});
 
-	test("gives short names only to what stays inside it", () => {
-		// what crosses to the panel, and what templates and job files say
-		const crossing = ["sheets/messages", "template/job", "template/plan"]
-			.map((file) => readFileSync(join(PRODUCT.root, `src/${file}.ts`), "utf8"))
-			.join("\n");
-		const fields = [...crossing.matchAll(/^\s*(\w+)\??:/gm)].map(
-			([, name = ""]) => name,
-		);
-		expect(fields.length).toBeGreaterThan(50);
-		expect(fields.filter((name) => INSIDE.test(name))).toEqual([]);
-		expect(carriedKeys().filter((name) => INSIDE.test(name))).toEqual([]);
-		// a name as a text would still be the long one
-		const texts = [...code.matchAll(/["'`](\w+)["'`]/g)];
-		expect(texts.filter(([, text = ""]) => INSIDE.test(text))).toEqual([]);
-		expect(code).not.toMatch(/\bmassKg\b/);
-	});
-
 	test("says that it wants the open file only", () => {
 		expect(code).toMatch(/^\/\*\* @OnlyCurrentDoc \*\/\n/);
 	});
@@ -138,53 +103,6 @@ describe("Code.js", () => {
 		const help = code.slice(0, code.indexOf("\nfunction READ_LENGTH("));
 		expect(help.slice(help.lastIndexOf("/**"))).toMatch(
 			/^\/\*\*\n \* \w.*\n(?: \* .*\n)* \*\n \* @param \{[^}]+\} text \w.*\n \* @param \{"us"\} units .*\n \* @customfunction\n \*\/$/,
-		);
-	});
-});
-
-describe("a declaration in the script", () => {
-	const left = (source: string): string =>
-		undocumented(source).replace(/\s+/g, " ").trim();
-
-	test("keeps what computes and leaves out what a reader is told", () => {
-		expect(
-			left(`
-			export const A = sheetFunction({
-				name: "A", group: "G", summary: "S", limits: \`L, \${1}\`,
-				params: { group: text("kept") },
-				answer: { shape: "table", text: "T", columns: [{ text: "C", unit: "mass" }] },
-				example: { shown: ["1, 2"] }, source: "B",
-				compute: ({ example }) => example,
-			});
-			export const other = { source: "kept too" };`),
-		).toBe(
-			'export const A = sheetFunction({ name: "A", params: { group: text("kept") }, answer: { shape: "table", columns: [{ unit: "mass" }] }, compute: ({ example }) => example }); export const other = { source: "kept too" };',
-		);
-	});
-
-	test("loses the help of arguments, but for the name of columns that follow", () => {
-		expect(
-			left(`
-			import { mass, word, table, text } from "./arguments";
-			import { said } from "./other";
-			export const a = mass("Help", { blank: 1 });
-			export const b = word(["x"], \`Help\`, { blank: "x" });
-			export const c = table("Help", { name: text("Help") }, { more: mass("dose", {}) });
-			export const d = said("kept");`),
-		).toBe(
-			'import { mass, word, table, text } from "./arguments"; import { said } from "./other"; export const a = mass("", { blank: 1 }); export const b = word(["x"], "", { blank: "x" }); export const c = table("", { name: text("") }, { more: mass("dose", {}) }); export const d = said("kept");',
-		);
-	});
-
-	test("loses the help given to a function of its own that takes one", () => {
-		expect(
-			left(`
-			import { text } from "./arguments";
-			const typed = (help: string) => text(help, { blank: "" });
-			const kept = (name: string) => name;
-			export const a = [typed("Help"), kept("kept")];`),
-		).toBe(
-			'import { text } from "./arguments"; const typed = (help) => text(help, { blank: "" }); const kept = (name) => name; export const a = [typed(""), kept("kept")];',
 		);
 	});
 });

@@ -15,7 +15,12 @@ import { complaints } from "../../src/build/gates";
 import { callFunction, registry } from "../../src/functions/index";
 import { bareCaller } from "./bare";
 
-const FILES = ["Code.js", "Panel.html", "appsscript.json"] as const;
+const FILES = [
+	"Code.js",
+	"Panel.html",
+	"Templates.js",
+	"appsscript.json",
+] as const;
 const ROOT = PRODUCT.root;
 const read = (file: string): string => readFileSync(join(ROOT, file), "utf8");
 
@@ -28,13 +33,14 @@ beforeAll(() => {
 afterAll(() => rmSync(copy, { recursive: true }));
 
 describe("dist", () => {
-	test("holds three files and nothing else", () => {
+	test("holds its files and nothing else", () => {
 		expect(readdirSync(join(ROOT, "dist")).sort()).toEqual(FILES);
 	});
 
 	test("passes the gates as it lies there", () => {
 		const dist = {
 			"Code.js": read("dist/Code.js"),
+			"Templates.js": read("dist/Templates.js"),
 			"Panel.html": read("dist/Panel.html"),
 			"appsscript.json": read("dist/appsscript.json"),
 		};
@@ -103,16 +109,16 @@ describe("clasp", () => {
 		);
 		return [...JSON.parse(status).filesToPush].sort();
 	}
-	const three = FILES.map((file) => `dist/${file}`);
+	const ours = FILES.map((file) => `dist/${file}`);
 
-	test("would push exactly the three files", () => {
-		expect(pushed()).toEqual(three);
+	test("would push exactly these files", () => {
+		expect(pushed()).toEqual(ours);
 	});
 
-	test("would push a fourth in dist/ too, so that it must not lie there", () => {
-		const fourth = join(copy, "dist/fourth.js");
-		writeFileSync(fourth, "");
-		expect(pushed()).toEqual([...three, "dist/fourth.js"].sort());
-		rmSync(fourth);
+	test("would push another in dist/ too, so that it must not lie there", () => {
+		const other = join(copy, "dist/other.js");
+		writeFileSync(other, "");
+		expect(pushed()).toEqual([...ours, "dist/other.js"].sort());
+		rmSync(other);
 	});
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { complaints, type Dist } from "../../src/build/gates";
+import { complaints, type Dist, LIMITS_KB } from "../../src/build/gates";
 
 const STUB = `/**
  * Twice a number.
@@ -18,12 +18,20 @@ function onOpen(event) {
 const BUNDLE = `var tonefold_ = (() => { const call = (name, args) => 2 * args[0]; return { call }; })();`;
 
 const PANEL = `<!DOCTYPE html><html><head><style>p { color: #123; }</style></head>
-<body><script>document.title = "http://www.w3.org/2000/svg";</script>
-<script type="text/plain" id="workbook">text</script></body></html>`;
+<body><script>
+// see http://www.w3.org
+document.title = "http:\\u002f/www.w3.org/2000/svg"; /* a namespace */
+</script></body></html>`;
+
+const TEMPLATES = `/** The tabs. */
+function templates_() {
+  return { workbook: () => ({}) };
+}`;
 
 const MANIFEST = {
 	timeZone: "Etc/UTC",
 	runtimeVersion: "V8",
+	exceptionLogging: "NONE",
 	oauthScopes: [
 		"https://www.googleapis.com/auth/spreadsheets.currentonly",
 		"https://www.googleapis.com/auth/script.container.ui",
@@ -32,12 +40,15 @@ const MANIFEST = {
 
 const GOOD: Dist = {
 	"Code.js": [BUNDLE, STUB, ENTRY].join("\n"),
+	"Templates.js": TEMPLATES,
 	"Panel.html": PANEL,
 	"appsscript.json": JSON.stringify(MANIFEST),
 };
 
 const withCode = (code: string): string[] =>
 	complaints({ ...GOOD, "Code.js": code }, ["DOUBLED"]);
+const withTemplates = (templates: string): string[] =>
+	complaints({ ...GOOD, "Templates.js": templates }, ["DOUBLED"]);
 const withPanel = (html: string): string[] =>
 	complaints({ ...GOOD, "Panel.html": html }, ["DOUBLED"]);
 const withManifest = (change: object): string[] =>
@@ -49,7 +60,7 @@ const withManifest = (change: object): string[] =>
 const inside = (statement: string): string[] =>
 	withCode(GOOD["Code.js"].replace("const call", `${statement}; const call`));
 
-test("three good files pass", () => {
+test("good files pass", () => {
 	expect(complaints(GOOD, ["DOUBLED"])).toEqual([]);
 });
 
@@ -282,7 +293,68 @@ describe("panel", () => {
 
 	test("a script that ends early is refused", () => {
 		expect(withPanel(PANEL.replace("= ", '= "</script>" + '))).toEqual([
-			"Panel.html has 3 ends of a script, not 2",
+			"Panel.html has 2 ends of a script, not 1",
+		]);
+	});
+});
+
+describe("templates", () => {
+	test.each([
+		["a syntax of later", "let a = null; a ??= 1", "not an ES2020 script"],
+		["a name that nobody declares", "process.x", "Apps Script has no process"],
+	])("%s is refused in them too", (_, statement, sentence) => {
+		expect(
+			withTemplates(TEMPLATES.replace("return", `${statement}; return`)),
+		).toEqual([expect.stringContaining(sentence)]);
+	});
+
+	test("outside a function they would be made at each cell's call", () => {
+		expect(withTemplates(`${TEMPLATES}\nvar tabs = [1];`)).toEqual([
+			"Templates.js: tabs: not a function, at the top level",
+		]);
+	});
+});
+
+describe("comments", () => {
+	/** The good page with a statement more in its script. */
+	const inPage = (statement: string): string[] =>
+		withPanel(PANEL.replace("document", `${statement}\ndocument`));
+
+	test.each([
+		["in a string", 'const a = "http://b";'],
+		["in a string, an opening one", 'const a = "/*";'],
+		["in a template", "const a = `//`;"],
+		["in a template with a value", `const a = \`\${1}/*\${2}*/\`;`],
+		["behind a regular expression's last sign", "const a = /b\\//;"],
+		["in a regular expression", "const a = /[/*]/;"],
+		["in a comment of the other kind", "// a /* b\nconst a = 1; /* c */"],
+		["that joins two words", "const/**/a = 1;"],
+	])("what looks like one %s is refused", (_, statement) => {
+		expect(inPage(statement)).toContainEqual(
+			expect.stringMatching(
+				/^Panel\.html: line \d+: \/\/ or \/\* outside a comment$/,
+			),
+		);
+	});
+
+	test.each([
+		"// a comment, `quoted`",
+		"/** A comment\n * of several lines. */",
+		'const a = "/" + /[*]/.source + 1 / 2;',
+		'const a = "/\\u002f";',
+	])("%s may stand there", (statement) => {
+		expect(inPage(statement)).toEqual([]);
+	});
+
+	test("what is no program is refused", () => {
+		expect(inPage("const = 1;")).toEqual([
+			expect.stringContaining("Panel.html: not an ES2020 script"),
+		]);
+	});
+
+	test("a page is not read back, since it comes without them", () => {
+		expect(inside("const f = (page) => page.getContent()")).toEqual([
+			"line 1: getContent() gives a page without what looks like a comment",
 		]);
 	});
 });
@@ -301,6 +373,8 @@ describe("manifest", () => {
 		],
 		[{ oauthScopes: undefined }],
 		[{ runtimeVersion: "DEPRECATED_ES5" }],
+		[{ exceptionLogging: "STACKDRIVER" }],
+		[{ exceptionLogging: undefined }],
 		[{ addOns: {} }],
 		[{ dependencies: {} }],
 		[{ urlFetchWhitelist: [] }],
@@ -310,15 +384,18 @@ describe("manifest", () => {
 });
 
 describe("size", () => {
-	test("Code.js over 160 kB is refused", () => {
-		expect(withCode(`${GOOD["Code.js"]}\n// ${"x".repeat(160_000)}`)).toEqual([
-			expect.stringMatching(/^Code\.js has 160\.\d kB, more than 160$/),
-		]);
-	});
-
-	test("Panel.html over 120 kB is refused", () => {
-		expect(withPanel(`${PANEL}<!-- ${"x".repeat(120_000)} -->`)).toEqual([
-			expect.stringMatching(/^Panel\.html has 120\.\d kB, more than 120$/),
-		]);
-	});
+	test.each(Object.entries(LIMITS_KB))(
+		"%s over %i kB is refused",
+		(file, limit) => {
+			const comment = file.endsWith(".html") ? ["<!--", "-->"] : ["/*", "*/"];
+			const more = comment.join("x".repeat(limit * 1000));
+			const name = file as keyof typeof LIMITS_KB;
+			const large = { ...GOOD, [name]: `${GOOD[name]}\n${more}` };
+			expect(complaints(large, ["DOUBLED"])).toEqual([
+				expect.stringMatching(
+					new RegExp(`^${file} has ${limit}\\.\\d kB, more than ${limit}$`),
+				),
+			]);
+		},
+	);
 });

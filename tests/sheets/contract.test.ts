@@ -1,10 +1,9 @@
 import { afterEach, describe, expect, test } from "vitest";
-import { bundleCode } from "../../src/build/bundle";
-import { contractTab } from "../../src/build/contract";
 import type { Desk } from "../../src/desk/contract";
 import { openHeadlessDesk } from "../../src/desk/headless";
 import { registry } from "../../src/functions/index";
-import { openWorkbook, PANEL } from "./workbook";
+import { contractTab } from "../../src/sheets/contracttab";
+import { builtAddOn, openWorkbook } from "./workbook";
 
 const TAB = "Contract check";
 const CHECKED = `A5:C${contractTab(registry).rows}`;
@@ -28,11 +27,11 @@ const verdicts = () =>
 
 /** A desk whose script has been changed. */
 async function openChanged(change: (code: string) => string): Promise<void> {
-	const code = await bundleCode(registry);
-	const changed = change(code);
-	expect(changed).not.toBe(code);
+	const addOn = await builtAddOn();
+	const code = change(addOn.code);
+	expect(code).not.toBe(addOn.code);
 	desk = await openHeadlessDesk("", {
-		addOn: { name: "Tonefold", code: changed, pages: { Panel: PANEL } },
+		addOn: { ...addOn, code },
 		enabled: true,
 	});
 }

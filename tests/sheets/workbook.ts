@@ -1,24 +1,40 @@
 /** A local workbook with the add-on as it is built, for the tests of this folder. */
-import { bundleCode } from "../../src/build/bundle";
-import { carriedTemplates } from "../../src/build/packed";
-import type { Desk } from "../../src/desk/contract";
+import { bundleCode, bundleTemplates } from "../../src/build/bundle";
+import { addOnOf } from "../../src/desk/addon-files";
+import type { AddOn, Desk } from "../../src/desk/contract";
 import {
 	type HeadlessOptions,
 	openHeadlessDesk,
 } from "../../src/desk/headless";
 import { registry } from "../../src/functions/index";
 
-/** As much of the panel's page as the script looks at. */
-export const PANEL = `<div id="panel"></div>${await carriedTemplates()}`;
+/** As much of the panel's page as a workbook without a browser needs. */
+const PANEL = '<div id="panel"></div>';
 
-let code: Promise<string> | undefined;
+let built: Promise<AddOn> | undefined;
+
+async function bundled(): Promise<AddOn> {
+	const [code, templates] = await Promise.all([
+		bundleCode(registry),
+		bundleTemplates(),
+	]);
+	return addOnOf({
+		"Code.js": code,
+		"Templates.js": templates,
+		"Panel.html": PANEL,
+	});
+}
+
+export function builtAddOn(): Promise<AddOn> {
+	built ??= bundled();
+	return built;
+}
 
 export async function openWorkbook(
 	options: HeadlessOptions = {},
 ): Promise<Desk> {
-	code ??= bundleCode(registry);
 	return openHeadlessDesk("", {
-		addOn: { name: "Tonefold", code: await code, pages: { Panel: PANEL } },
+		addOn: await builtAddOn(),
 		enabled: true,
 		...options,
 	});

@@ -14,9 +14,8 @@ const READY: Answers = {
 	insertFormula: { gives: "C7" },
 };
 
-test("the page is at most 120 kB and loads nothing", async () => {
+test("the page loads nothing, and is the same where Google strips its comments", async () => {
 	const html = await panelHtml();
-	expect(Buffer.byteLength(html)).toBeLessThanOrEqual(120_000);
 	expect(panelComplaints(html)).toEqual([]);
 });
 

@@ -3,7 +3,7 @@ const SCOPES = [
 	"https://www.googleapis.com/auth/spreadsheets.currentonly",
 ];
 
-/** Complaints of the manifest: the two scopes and no more, an editor add-on, the current runtime. */
+/** Complaints of the manifest: the two scopes and no more, an editor add-on, the current runtime, no log of errors. */
 export function manifestComplaints(json: string): string[] {
 	const manifest = JSON.parse(json);
 	const scopes = [...(manifest.oauthScopes ?? [])].sort().join(" ");
@@ -17,6 +17,10 @@ export function manifestComplaints(json: string): string[] {
 		...(manifest.runtimeVersion === "V8"
 			? []
 			: ["appsscript.json is not for V8"]),
+		// Uncaught errors would go to the script's own project, and ours say what stands in a cell.
+		...(manifest.exceptionLogging === "NONE"
+			? []
+			: ["appsscript.json lets uncaught errors be logged"]),
 		...beyond,
 	];
 }

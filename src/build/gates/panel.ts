@@ -1,4 +1,4 @@
-import { unpackedScript } from "../selfunpacking";
+import { stripped, strippedComplaints } from "./stripped";
 
 /** What a page would fetch, by what asks for it. */
 const LOADS: Record<string, RegExp> = {
@@ -12,15 +12,20 @@ const LOADS: Record<string, RegExp> = {
 		/\b(localStorage|sessionStorage|indexedDB)\b|document\.cookie/,
 };
 
-/** Complaints of the panel: one page that loads nothing, small. */
+const SCRIPT = /<script>([\s\S]*?)<\/script>/i;
+
+/** Complaints of the panel: one page that loads nothing, with one script that Google may strip of comments. */
 export function panelComplaints(html: string): string[] {
-	// In a script that is unpacked `a<?b` would be no mark of a template: Google never reads it.
-	const script = unpackedScript(html).replace(/<\?/g, "");
+	const served = html.replace(SCRIPT, stripped);
 	const found = Object.entries(LOADS)
-		.filter(([, pattern]) => pattern.test(html) || pattern.test(script))
+		.filter(([, pattern]) => pattern.test(served))
 		.map(([what]) => `Panel.html has ${what}`);
 	const scripts = html.match(/<\/script/gi)?.length ?? 0;
-	const elements =
-		scripts === 2 ? [] : [`Panel.html has ${scripts} ends of a script, not 2`];
-	return [...found, ...elements];
+	if (scripts !== 1)
+		return [...found, `Panel.html has ${scripts} ends of a script, not 1`];
+	const [, script = ""] = SCRIPT.exec(html) ?? [];
+	return [
+		...found,
+		...strippedComplaints(script).map((line) => `Panel.html: ${line}`),
+	];
 }

@@ -1,3 +1,4 @@
+import { addOnOf } from "../addon-files";
 import type { AddOn } from "../contract";
 
 async function text(path: string): Promise<string> {
@@ -23,18 +24,9 @@ async function builtFiles(): Promise<Record<string, string>> {
  */
 export async function fetchAddOn(): Promise<AddOn> {
 	const files = await builtFiles();
-	const code = files["Code.js"];
-	if (code === undefined)
+	if (files["Code.js"] === undefined)
 		throw new Error("The built files are missing: run npm run build.");
-	const pages = Object.entries(files)
-		.filter(([name]) => name.endsWith(".html"))
-		.map(([name, page]) => [name.replace(/\.html$/, ""), page] as const);
-	return {
-		name: "Tonefold",
-		code,
-		pages: Object.fromEntries(pages),
-		manifest: files["appsscript.json"],
-	};
+	return addOnOf(files);
 }
 
 /** The script that gives the panel's page its `google.script`. */

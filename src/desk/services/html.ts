@@ -3,19 +3,14 @@ import type { Sidebar } from "../contract";
 import type { Call } from "./call";
 
 type HtmlOutput = GoogleAppsScript.HTML.HtmlOutput;
-type OutputMethods = Pick<
-	HtmlOutput,
-	"getContent" | "getTitle" | "setContent" | "setTitle"
->;
+type OutputMethods = Pick<HtmlOutput, "append" | "setTitle">;
 
 const KIND = "HtmlOutput";
 
 function htmlOutput(call: Call, page: Sidebar): HtmlOutput {
 	const methods: OutputMethods = {
-		getContent: () => page.html,
-		getTitle: () => page.title,
-		setContent(content) {
-			page.html = String(content);
+		append(added) {
+			page.html += String(added);
 			return served;
 		},
 		setTitle(title) {
@@ -26,6 +21,14 @@ function htmlOutput(call: Call, page: Sidebar): HtmlOutput {
 	const served: HtmlOutput = call.serve<HtmlOutput>(KIND, methods, page);
 	return served;
 }
+
+/** A page's scripts lose what looks like a comment, inside a text too: Google does no less. */
+const processed = (html: string): string =>
+	html.replace(
+		/(<script\b[^>]*>)([\s\S]*?)(<\/script>)/gi,
+		(_, open, script, close) =>
+			open + script.replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, "") + close,
+	);
 
 /** The page behind an output. */
 export function pageOf(call: Call, output: unknown): Sidebar {
@@ -41,7 +44,7 @@ export function htmlService(call: Call): object {
 			const html = call.host.addOn.pages[String(name).replace(/\.html$/, "")];
 			if (html === undefined)
 				throw new Error(`No HTML file named ${name} was found.`);
-			return htmlOutput(call, { title: "", html });
+			return htmlOutput(call, { title: "", html: processed(html) });
 		},
 	};
 	return call.serve("HtmlService", methods);

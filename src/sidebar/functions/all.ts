@@ -1,8 +1,5 @@
-import type { FunctionHelp } from "../../functions/help";
-import { type HelpTables, helpFrom } from "../../functions/helptables";
-
-/** Put in by the build. The page needs what the functions say, not how they compute. */
-declare const FUNCTION_HELP: HelpTables;
+import { type FunctionHelp, helpOf } from "../../functions/help";
+import { registry } from "../../functions/index";
 
 /** What every sheet function says to a person. */
-export const functionHelp: readonly FunctionHelp[] = helpFrom(FUNCTION_HELP);
+export const functionHelp: readonly FunctionHelp[] = registry.map(helpOf);

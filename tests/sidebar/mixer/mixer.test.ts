@@ -321,10 +321,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 	});
 
 	test("a menu entry opens the panel at a view and a job", async () => {
-		const html = (await panelHtml()).replace(
-			'<div id="panel">',
-			'<div id="panel" data-view="mixer" data-job="4">',
-		);
+		const html = `${await panelHtml()}<div id="opening" data-view="mixer" data-job="4"></div>`;
 		await open(answersOf(cardScript({ ...CARD, number: 4 })), html);
 		await page().getByText("Step 1 of 7").waitFor();
 		expect(await page().locator("#mixer-job").inputValue()).toBe("4");

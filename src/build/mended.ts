@@ -1,0 +1,25 @@
+import { differentLine, tokensOf } from "./gates/tokens";
+
+/** What a page's script may not hold in a text: Google reads comments there, and a browser marks and ends of elements. */
+const MARK = /\/(?=[/*])|<(?=[!?/])/g;
+
+const escaped = (sign: string): string =>
+	`\\u00${sign.charCodeAt(0).toString(16)}`;
+
+/**
+ * A script with such marks in its texts escaped: `"http://a"` becomes `"http:\u002f/a"`, which means the same.
+ *
+ * @throws Error where it would not.
+ */
+export function mended(script: string): string {
+	const texts = tokensOf(script).filter(({ type }) =>
+		["string", "template"].includes(type.label),
+	);
+	const mended = texts.reduceRight((text, { start, end }) => {
+		const meant = text.slice(start, end).replace(MARK, escaped);
+		return text.slice(0, start) + meant + text.slice(end);
+	}, script);
+	const line = differentLine(script, mended);
+	if (line) throw new Error(`line ${line}: cannot be escaped: ${MARK}`);
+	return mended;
+}
