@@ -71,6 +71,13 @@ describe("the menu", () => {
 			expect(desk.sidebar()?.html).toContain('<div id="panel"');
 		},
 	);
+
+	test("Start a job opens it at that view", async () => {
+		await desk.choose("Start a job");
+		expect(desk.sidebar()?.html).toContain(
+			'<div id="opening" data-view="newjob" data-job="0"></div>',
+		);
+	});
 });
 
 describe("what the panel starts with", { timeout: 60_000 }, () => {
