@@ -61,7 +61,6 @@ export interface Person {
 	alert?(question: Question): string;
 	prompt?(question: Question): { button: string; text: string };
 	sidebar?(page: Sidebar): void;
-	toast?(text: string, title: string): void;
 }
 
 export interface DeskOptions {
@@ -133,12 +132,9 @@ export interface PictureNote {
 	y: number;
 	width: number;
 	height: number;
-	/** The size it has of itself. */
-	inherent: { width: number; height: number };
 	/** A `data:` address that holds all of it. */
 	source: string;
 	title: string;
-	description: string;
 }
 
 export interface Counts {

@@ -5,6 +5,7 @@ import { type Limits, within } from "./limits";
 import { loadScript, type Run, type Script } from "./script";
 import { type Call, type Host, startCall } from "./services/call";
 import { SERVICES, servicesOf } from "./services/services";
+import { sheetService } from "./services/sheet";
 import { sentAnswer, type Wire } from "./wire";
 
 export interface Entered {
@@ -60,6 +61,7 @@ export function enter(
 		host,
 		mode,
 		realm,
+		sheetOf: sheetService,
 		before(count) {
 			if (count === options.otherAt) options.other?.(other);
 			if (count === options.failAt) throw new Error(FAULT);

@@ -8,7 +8,6 @@ const MENU =
 
 it.each<[Mode, string, boolean]>([
 	["NONE", MENU, true],
-	["NONE", "Session.getActiveUserLocale();", true],
 	["NONE", "SpreadsheetApp.getActive();", false],
 	["NONE", "PropertiesService.getDocumentProperties();", false],
 	["NONE", "LockService.getDocumentLock();", false],
@@ -44,9 +43,11 @@ it("a service touched by global code breaks onOpen of a file where the add-on is
 });
 
 it("onOpen is told its mode", async () => {
-	const code = `function onOpen(e) { SpreadsheetApp.getUi().createMenu(String(e.authMode == ScriptApp.AuthMode.NONE)).addItem("Go", "go").addToUi(); }`;
-	expect((await open(code, { enabled: false })).menus()[0]?.title).toBe("true");
-	expect((await open(code, { enabled: true })).menus()[0]?.title).toBe("false");
+	const code = `function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem(e.authMode, "go").addToUi(); }`;
+	const told = async (enabled: boolean) =>
+		(await open(code, { enabled })).menus()[0]?.items[0]?.label;
+	expect(await told(false)).toBe("NONE");
+	expect(await told(true)).toBe("LIMITED");
 });
 
 it("a menu item without its function says so", async () => {
@@ -63,7 +64,7 @@ it("the person answers what is asked, and sees the panel", async () => {
 	const seen: unknown[] = [];
 	const desk = await open(
 		entry(
-			"var ui = SpreadsheetApp.getUi(); var b = ui.alert('Remove?', 'Job 1 goes', ui.ButtonSet.YES_NO); var p = ui.prompt('Name?'); ui.showSidebar(HtmlService.createHtmlOutputFromFile('Panel').setTitle('Here')); ss.toast('done', 'Job'); return [b == ui.Button.YES, p.getSelectedButton() == ui.Button.OK, p.getResponseText()];",
+			"var ui = SpreadsheetApp.getUi(); var b = ui.alert('Remove?', 'Job 1 goes', ui.ButtonSet.YES_NO); var p = ui.prompt('Name?'); ui.showSidebar(HtmlService.createHtmlOutputFromFile('Panel').setTitle('Here')); return [b == ui.Button.YES, p.getSelectedButton() == ui.Button.OK, p.getResponseText()];",
 		),
 		{
 			person: {
@@ -72,14 +73,12 @@ it("the person answers what is asked, and sees the panel", async () => {
 					return "YES";
 				},
 				prompt: () => ({ button: "OK", text: "Ann" }),
-				toast: (text, title) => seen.push([text, title]),
 			},
 		},
 	);
 	expect(await desk.call("run")).toEqual([true, true, "Ann"]);
 	expect(seen).toEqual([
 		{ title: "Remove?", text: "Job 1 goes", buttons: ["YES", "NO"] },
-		["done", "Job"],
 	]);
 	expect(desk.sidebar()).toEqual({ title: "Here", html: "<p>panel</p>" });
 	desk.closeSidebar();

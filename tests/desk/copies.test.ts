@@ -1,18 +1,17 @@
 /** Copies of tabs and cells. */
 import { describe, expect, it } from "vitest";
-import { entry, open, ran } from "./open";
+import { entry, open, ran, tabNamed } from "./open";
 
 /** A tab with something of everything that a copy takes over. */
 const FULL = `
 	s.getRange('A1:C2').setValues([['a', 2, true], ['x', '', '']]);
 	s.getRange('B2').setFormula('=B1*3').setNumberFormat('0.00');
-	s.getRange('A1').setBackground('#ff0000').setNote('why').setFontWeight('bold');
+	s.getRange('A1').setBackground('#ff0000').setNote('why').setFontWeights([['bold']]);
 	s.getRange('C1').setDataValidation(SpreadsheetApp.newDataValidation().requireValueInList(['p', 'q']).setAllowInvalid(false).build());
 	s.setConditionalFormatRules([SpreadsheetApp.newConditionalFormatRule().whenFormulaSatisfied('=B1>1').setBackground('#00ff00').setRanges([s.getRange('B1')]).build()]);
-	s.setColumnWidth(1, 222).setRowHeight(2, 44).setTabColor('#123456');
+	s.setColumnWidths(1, 1, 222).setTabColor('#123456');
 	s.setFrozenRows(1);
 	s.hideColumns(3);
-	s.getRange('A2:B2').merge();
 	s.getRange('D5').setValue(4);
 `;
 const COPY = `${FULL} var t = ss.insertSheet('Copy', 0, { template: s });`;
@@ -37,23 +36,31 @@ describe("a tab made of a template", () => {
 		["format", "t.getRange('A1').getBackground()", "#ff0000"],
 		["note", "t.getRange('A1').getNote()", "why"],
 		["rules", "t.getConditionalFormatRules().length", 1],
-		["frozen", "t.getFrozenRows()", 1],
-		[
-			"widths and heights",
-			"[t.getColumnWidth(1), t.getRowHeight(2), t.getColumnWidth(2)]",
-			[222, 44, 100],
-		],
-		["color", "t.getTabColor()", "#123456"],
-		[
-			"what is out of sight",
-			"[t.isColumnHiddenByUser(3), t.isColumnHiddenByUser(2)]",
-			[true, false],
-		],
 		["size", "[t.getMaxRows(), t.getMaxColumns()]", [1000, 26]],
 		["another id", "t.getSheetId() !== s.getSheetId()", true],
 	])("%s", async (_, read, expected) =>
 		expect(await ran(`${COPY} return ${read};`)).toEqual(expected),
 	);
+
+	it("has its sizes, color, and what is frozen, merged and out of sight", async () => {
+		const desk = await open(entry(COPY));
+		const own = desk.engine.api.getActiveWorkbook()?.getSheetByName("Sheet1");
+		own?.setRowHeight(1, 44);
+		own?.getRange("A2:B2").merge();
+		await desk.call("run");
+		const copy = tabNamed(desk, "Copy");
+		expect([0, 1].map((column) => copy.getColumnWidth(column))).toEqual([
+			222, 100,
+		]);
+		expect(copy.getRowHeight(1)).toBe(44);
+		expect(copy.getTabColor()).toBe("#123456");
+		expect(copy.getFreeze().ySplit).toBe(1);
+		expect([1, 2].map((column) => copy.getColVisible(column))).toEqual([
+			true,
+			false,
+		]);
+		expect(copy.getMergedCell(1, 1)).toMatchObject({ endColumn: 1 });
+	});
 
 	it("has its choices", async () => {
 		await expect(
@@ -62,15 +69,20 @@ describe("a tab made of a template", () => {
 	});
 
 	it("goes its own way afterwards", async () => {
-		const body = `${COPY} t.getRange('A1').setValue('b').setBackground('#0000ff').setNote('now'); t.setColumnWidth(1, 50);
-			return [s.getRange('A1').getValue(), s.getRange('A1').getBackground(), s.getRange('A1').getNote(), s.getColumnWidth(1)];`;
-		expect(await ran(body)).toEqual(["a", "#ff0000", "why", 222]);
+		const desk = await open(
+			entry(`${COPY} t.getRange('A1').setValue('b').setBackground('#0000ff').setNote('now'); t.setColumnWidths(1, 1, 50);
+			return [s.getRange('A1').getValue(), s.getRange('A1').getBackground(), s.getRange('A1').getNote()];`),
+		);
+		expect(await desk.call("run")).toEqual(["a", "#ff0000", "why"]);
+		expect(tabNamed(desk, "Sheet1").getColumnWidth(0)).toBe(222);
 	});
 
 	it("of a hidden one is in sight", async () => {
 		const body =
-			"ss.insertSheet('B'); s.hideSheet(); return ss.insertSheet('C', { template: s }).isSheetHidden();";
-		expect(await ran(body)).toBe(false);
+			"ss.insertSheet('B'); s.hideSheet(); ss.insertSheet('C', { template: s });";
+		const desk = await open(entry(body));
+		await desk.call("run");
+		expect(tabNamed(desk, "C").isSheetHidden()).toBe(0);
 	});
 
 	it.each([

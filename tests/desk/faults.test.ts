@@ -77,10 +77,10 @@ it("the state tells whole workbooks apart", async () => {
 	const desk = await open(
 		`${MAKES}
 function bg() { SpreadsheetApp.getActive().getSheets()[0].getRange("A1").setBackground("#ff0000"); }
-function width() { SpreadsheetApp.getActive().getSheets()[0].setColumnWidth(1, 50); }
+function width() { SpreadsheetApp.getActive().getSheets()[0].setColumnWidths(1, 1, 50); }
 function name() { SpreadsheetApp.getActive().setNamedRange("a", SpreadsheetApp.getActive().getSheets()[0].getRange("A1")); }
 function note() { SpreadsheetApp.getActive().getSheets()[0].getRange("A1").setNote("n"); }
-function guard() { SpreadsheetApp.getActive().getSheets()[0].getRange("A1").protect(); }
+function guard() { SpreadsheetApp.getActive().getSheets()[0].protect(); }
 function choice() { SpreadsheetApp.getActive().getSheets()[0].getRange("A1").setDataValidation(SpreadsheetApp.newDataValidation().requireCheckbox().build()); }
 function property() { PropertiesService.getDocumentProperties().setProperty("a", "b"); }`,
 	);
@@ -144,7 +144,8 @@ it("a kept workbook opens as it was, properties, protections and all", async () 
 function fill() {
 	var ss = SpreadsheetApp.getActive(), s = ss.getSheets()[0];
 	s.getRange("A1:A2").setValues([[4], ["=TWICE(A1)"]]);
-	s.getRange("A1").setNote("n").setBackground("#ff0000").protect().setDescription("d");
+	s.getRange("A1").setNote("n").setBackground("#ff0000");
+	s.protect().setWarningOnly(true).setUnprotectedRanges([s.getRange("A1")]);
 	ss.setNamedRange("kept", s.getRange("A2"));
 	PropertiesService.getDocumentProperties().setProperty("a", "b");
 }

@@ -31,6 +31,13 @@ export async function open(
 export const entry = (body: string, more = "") =>
 	`function run(a, b) { var ss = SpreadsheetApp.getActive(); var s = ss.getSheets()[0]; ${body} }\n${more}`;
 
+/** A tab as the engine has it: what no call of the add-on asks. */
+export function tabNamed(desk: Desk, name: string) {
+	const tab = desk.engine.api.getActiveWorkbook()?.getSheetByName(name);
+	if (!tab) throw new Error(`there is no tab ${name}`);
+	return tab.getSheet();
+}
+
 /** Runs a body on a fresh desk and answers what it returned. */
 export async function ran(
 	body: string,

@@ -23,16 +23,14 @@ function meaning([ok = "OK", cancel = "CANCEL"]: readonly string[]): string {
 
 /** The button pressed. The script waits for it, so only the browser's own dialogs will do. */
 function alerted(question: Question): string {
-	const [first = "OK", ...others] = question.buttons;
-	if (others.length === 0) {
+	const [first = "OK", second] = question.buttons;
+	if (second === undefined) {
 		window.alert(asked(question));
 		return first;
 	}
-	if (window.confirm(asked(question) + meaning(question.buttons))) return first;
-	const [second = "CANCEL", third] = others;
-	if (third === undefined) return second;
-	const again = `${asked(question)}\n\nOK is ${WORDS[second]}, Cancel is ${WORDS[third]}.`;
-	return window.confirm(again) ? second : third;
+	return window.confirm(asked(question) + meaning(question.buttons))
+		? first
+		: second;
 }
 
 function prompted(question: Question): { button: string; text: string } {
@@ -60,7 +58,6 @@ export function personAtPage(sidebar: Person["sidebar"]): Person {
 	return {
 		alert: alerted,
 		prompt: prompted,
-		toast: (text, title) => showMessage(text, title),
 		sidebar,
 	};
 }

@@ -55,14 +55,11 @@ function gridOf(desk: Desk, sheet: Worksheet): Grid | undefined {
 	};
 }
 
-const words = ({ title, description }: PictureNote) =>
-	[title, description].filter((text) => text !== "").join(": ");
-
 /** The picture as an image of a page. */
 export function imageOf(note: PictureNote): HTMLImageElement {
 	const image = document.createElement("img");
 	image.src = note.source;
-	image.alt = words(note);
+	image.alt = note.title;
 	return image;
 }
 

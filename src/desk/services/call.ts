@@ -15,14 +15,13 @@ import { isDate } from "../dates";
 import { adopter, thrower } from "../script";
 import { permissionProblem } from "./permission";
 
-/** A warning that someone edits protected cells; it stops nobody. */
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** A warning that someone edits a protected tab; it stops nobody. */
 export interface ProtectionNote {
 	sheetId: string;
-	/** Absent for a whole tab. */
-	block: Block | undefined;
-	/** In a protected tab, the cells that stay free. */
+	/** The cells that stay free. */
 	unprotected?: Block[];
-	description: string;
 	warningOnly: boolean;
 }
 
@@ -57,6 +56,8 @@ export interface Call {
 	/** What stands behind a service object, if it is of that kind. */
 	inner<T extends object>(service: unknown, kind: string): T;
 	adopt(value: unknown): unknown;
+	/** The tab as the script sees it: tabs give ranges, and a range gives its tab. */
+	sheetOf(place: { sheetId: string }): Sheet;
 }
 
 /** Methods and constants of a service, by name. */
@@ -68,6 +69,7 @@ export interface CallSetup {
 	realm: Realm;
 	/** Runs before the service call of this number. */
 	before(count: number): void;
+	sheetOf(call: Call, place: { sheetId: string }): Sheet;
 }
 
 function describe(value: unknown): string {
@@ -88,7 +90,13 @@ export function signature(args: readonly unknown[], method: string): Error {
 const SILENT = new Set(["then", "toJSON", "constructor", "valueOf"]);
 
 /** Starts a call; its services live as long as it does. */
-export function startCall({ host, mode, realm, before }: CallSetup): Call {
+export function startCall({
+	host,
+	mode,
+	realm,
+	before,
+	sheetOf,
+}: CallSetup): Call {
 	const behind = new WeakMap<object, { kind: string; inner: object }>();
 	const adoptPlain = adopter(realm, (value) => behind.has(value));
 	const makeError = thrower(realm);
@@ -120,6 +128,7 @@ export function startCall({ host, mode, realm, before }: CallSetup): Call {
 		written: false,
 		tally,
 		adopt: adoptPlain,
+		sheetOf: (place) => sheetOf(call, place),
 		serve<T extends object>(name: string, members: Members, inner = members) {
 			const served = new Proxy(members, {
 				get(target, key) {

@@ -1,4 +1,4 @@
-/** Puts values, formats and lines into cells. */
+/** Puts values into cells, and takes away what is in them. */
 import { CellValueType, type Worksheet } from "@univerjs/core";
 import type { Cell } from "../book";
 import { isDate, isDatePattern, serialOf } from "../dates";
@@ -7,7 +7,6 @@ import { NO_CONTENT, typedCell } from "../writing";
 import type { Call } from "./call";
 import { changeCells } from "./change";
 import { type Place, sheetAt } from "./place";
-import { bordersAt, type Sides, STYLES } from "./style";
 import { checkValid } from "./valid";
 
 function contentFor(
@@ -56,64 +55,6 @@ export function writeValues(
 			checkValid(call.host.book, sheet, row, column, cell.v);
 		return cell;
 	});
-}
-
-/** Puts a format on all cells of the places, in one command a tab. */
-export function writeStyle(
-	call: Call,
-	places: readonly Place[],
-	method: keyof typeof STYLES,
-	value: unknown,
-): void {
-	const style = STYLES[method](value, `SpreadsheetApp.Range.${method}`);
-	for (const sheetId of new Set(places.map((place) => place.sheetId))) {
-		const own = places.filter((place) => place.sheetId === sheetId);
-		changeCells(
-			call,
-			sheetAt(call, { sheetId }),
-			own.map(({ block }) => block),
-			() => ({ s: style }),
-		);
-	}
-}
-
-/** Draws lines around and inside each place. */
-export function writeBorders(
-	call: Call,
-	places: readonly Place[],
-	sides: Sides,
-): void {
-	for (const place of places)
-		changeCells(
-			call,
-			sheetAt(call, place),
-			[place.block],
-			(row, column, block) => ({
-				s: {
-					bd: bordersAt(sides, {
-						top: row === block.startRow,
-						bottom: row === block.endRow,
-						left: column === block.startColumn,
-						right: column === block.endColumn,
-					}),
-				},
-			}),
-		);
-}
-
-/** The arguments of `setBorder`, which Range and RangeList share. */
-export function sidesOf(args: readonly unknown[]): Sides {
-	const on = (index: number) => (args[index] ?? null) as boolean | null;
-	return {
-		top: on(0),
-		left: on(1),
-		bottom: on(2),
-		right: on(3),
-		vertical: on(4),
-		horizontal: on(5),
-		color: (args[6] ?? null) as string | null,
-		style: (args[7] ?? null) as string | null,
-	};
 }
 
 /** Takes away content, formats or both. */

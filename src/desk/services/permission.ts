@@ -7,10 +7,9 @@ import type { Mode } from "../contract";
 
 /** Allowed before the person has allowed anything: building the menu, and what belongs to nobody. */
 const FREE =
-	/^(?:SpreadsheetApp\.getUi|Ui\.create(?:Addon)?Menu|Menu\.|Logger\.|Utilities\.|Blob\.|Session\.getActiveUserLocale$)/;
+	/^(?:SpreadsheetApp\.getUi|Ui\.createAddonMenu|Menu\.|Utilities\.|Blob\.)/;
 /** The interface beyond menus needs a person who has asked for it. */
-const ASKED =
-	/^Ui\.(?:alert|prompt|showSidebar|showModalDialog|showModelessDialog)$/;
+const ASKED = /^Ui\.(?:alert|prompt|showSidebar)$/;
 
 /** Why the mode forbids the service call, or undefined where it does not. */
 export function permissionProblem(

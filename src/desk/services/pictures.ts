@@ -4,31 +4,16 @@ import type { PictureNote } from "../contract";
 import { imageSize } from "../image-size";
 import { type BlobData, blobData } from "./blob";
 import { type Call, signature } from "./call";
-import { type Place, placeBySize, sheetAt } from "./place";
-import { rangeService } from "./range";
-import { sheetService } from "./sheet";
+import { placeBySize } from "./place";
 
 type Picture = GoogleAppsScript.Spreadsheet.OverGridImage;
 type Methods = Pick<
 	Picture,
-	| "getAltTextDescription"
 	| "getAltTextTitle"
-	| "getAnchorCell"
-	| "getAnchorCellXOffset"
-	| "getAnchorCellYOffset"
 	| "getHeight"
-	| "getInherentHeight"
-	| "getInherentWidth"
-	| "getSheet"
-	| "getUrl"
 	| "getWidth"
 	| "remove"
-	| "resetSize"
-	| "setAltTextDescription"
 	| "setAltTextTitle"
-	| "setAnchorCell"
-	| "setAnchorCellXOffset"
-	| "setAnchorCellYOffset"
 	| "setHeight"
 	| "setWidth"
 >;
@@ -44,33 +29,6 @@ const count = (value: unknown, method: string, least: number): number => {
 	return value;
 };
 
-const text = (value: unknown, method: string): string => {
-	if (typeof value !== "string")
-		throw signature([value], `SpreadsheetApp.${KIND}.${method}`);
-	return value;
-};
-
-function readMethods(call: Call, note: PictureNote) {
-	return {
-		getAltTextDescription: () => note.description,
-		getAltTextTitle: () => note.title,
-		getAnchorCell: () =>
-			rangeService(
-				call,
-				placeBySize(sheetAt(call, note), [note.row, note.column, 1, 1]),
-			),
-		getAnchorCellXOffset: () => note.x,
-		getAnchorCellYOffset: () => note.y,
-		getHeight: () => note.height,
-		getInherentHeight: () => note.inherent.height,
-		getInherentWidth: () => note.inherent.width,
-		getSheet: () => sheetService(call, note),
-		// there is one only for a picture that was given as an address
-		getUrl: () => null,
-		getWidth: () => note.width,
-	};
-}
-
 function pictureService(call: Call, note: PictureNote): Picture {
 	const put = (part: Partial<PictureNote>) => {
 		call.written = true;
@@ -78,7 +36,9 @@ function pictureService(call: Call, note: PictureNote): Picture {
 		return served;
 	};
 	const methods: Methods = {
-		...readMethods(call, note),
+		getAltTextTitle: () => note.title,
+		getHeight: () => note.height,
+		getWidth: () => note.width,
 		remove() {
 			call.written = true;
 			const { pictures } = call.host;
@@ -86,22 +46,11 @@ function pictureService(call: Call, note: PictureNote): Picture {
 			if (index < 0) throw new Error("The image has already been removed.");
 			pictures.splice(index, 1);
 		},
-		resetSize: () => put({ ...note.inherent }),
-		setAltTextDescription: (description) =>
-			put({ description: text(description, "setAltTextDescription") }),
-		setAltTextTitle: (title) => put({ title: text(title, "setAltTextTitle") }),
-		setAnchorCell(cell: unknown) {
-			const { sheetId, block } = call.inner<Place>(cell, "Range");
-			return put({
-				sheetId,
-				row: block.startRow + 1,
-				column: block.startColumn + 1,
-			});
+		setAltTextTitle(title: unknown) {
+			if (typeof title !== "string")
+				throw signature([title], `SpreadsheetApp.${KIND}.setAltTextTitle`);
+			return put({ title });
 		},
-		setAnchorCellXOffset: (x) =>
-			put({ x: count(x, `${KIND}.setAnchorCellXOffset`, 0) }),
-		setAnchorCellYOffset: (y) =>
-			put({ y: count(y, `${KIND}.setAnchorCellYOffset`, 0) }),
 		setHeight: (height) =>
 			put({ height: count(height, `${KIND}.setHeight`, 1) }),
 		setWidth: (width) => put({ width: count(width, `${KIND}.setWidth`, 1) }),
@@ -144,10 +93,8 @@ export function insertImage(
 		x: count(x, method, 0),
 		y: count(y, method, 0),
 		...size,
-		inherent: size,
 		source,
 		title: "",
-		description: "",
 	};
 	call.written = true;
 	call.host.pictures.push(note);

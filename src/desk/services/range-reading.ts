@@ -3,7 +3,6 @@ import type { Worksheet } from "@univerjs/core";
 import { type Block, cellA1, formatA1 } from "../a1";
 import { mapBlock } from "../book";
 import {
-	displayAt,
 	formulaAt,
 	isCalculated,
 	patternAt,
@@ -11,7 +10,7 @@ import {
 	valueAt,
 } from "../values";
 import type { Call } from "./call";
-import { height, width } from "./fitting";
+import { height } from "./fitting";
 import { noteAt } from "./notes";
 import { type Place, sheetAt } from "./place";
 
@@ -43,27 +42,17 @@ export function readMethods(call: Call, place: Place) {
 		checkReadable(call, sheet(), block);
 		return each((on, row, column) => valueAt(book, on, row, column));
 	};
-	const shown = () => {
-		checkReadable(call, sheet(), block);
-		return each((on, row, column) => displayAt(book, on, row, column));
-	};
 	const formulas = () =>
 		each((on, row, column) => formulaAt(book, on, row, column));
-	const notes = () => each((on, row, column) => noteAt(call, on, row, column));
-	const formats = () =>
-		each((on, row, column) => patternAt(book, on, row, column));
 	const first = <T>(rows: T[][]) => rows[0]?.[0] as T;
 	return {
 		getValues: values,
 		getValue: () => first(values()),
-		getDisplayValues: shown,
-		getDisplayValue: () => first(shown()),
 		getFormulas: formulas,
 		getFormula: () => first(formulas()),
-		getNotes: notes,
-		getNote: () => first(notes()),
-		getNumberFormats: formats,
-		getNumberFormat: () => first(formats()),
+		getNote: () => noteAt(call, sheet(), block.startRow, block.startColumn),
+		getNumberFormats: () =>
+			each((on, row, column) => patternAt(book, on, row, column)),
 		getBackground: () =>
 			styleAt(book, sheet(), block.startRow, block.startColumn).bg?.rgb ??
 			"#ffffff",
@@ -74,9 +63,6 @@ export function readMethods(call: Call, place: Place) {
 		getA1Notation: () => formatA1(block),
 		getRow: () => block.startRow + 1,
 		getColumn: () => block.startColumn + 1,
-		getLastRow: () => block.endRow + 1,
-		getLastColumn: () => block.endColumn + 1,
 		getNumRows: () => height(block),
-		getNumColumns: () => width(block),
 	};
 }

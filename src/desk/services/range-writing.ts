@@ -1,22 +1,24 @@
 /** What a range of the script can be told to change. */
-import {
-	AddWorksheetMergeMutation,
-	RemoveWorksheetMergeMutation,
-} from "@univerjs/sheets";
 import { mapBlock } from "../book";
 import { engineFormula, NO_CONTENT } from "../writing";
 import { type Call, signature } from "./call";
-import { change, changeCells } from "./change";
+import { changeCells } from "./change";
 import { setChoices } from "./choice";
-import { writeValues } from "./fill";
+import { clearCells, writeValues } from "./fill";
 import { fitting } from "./fitting";
-import { STYLE_NAMES } from "./marking";
 import { writeNote } from "./notes";
 import { copyCells } from "./paste";
 import { type Place, sheetAt } from "./place";
 import { STYLES } from "./style";
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
+type Style = keyof typeof STYLES;
+type At = (row: number, column: number) => unknown;
+
+const STYLE_NAMES = Object.keys(STYLES) as Style[];
+const SINGLE = ["setBackground", "setNumberFormat"] as const;
+
+export type StyleMethod = (typeof SINGLE)[number] | `${Style}s`;
 
 export function contentMethods(call: Call, place: Place, self: () => Range) {
 	const { block } = place;
@@ -31,11 +33,11 @@ export function contentMethods(call: Call, place: Place, self: () => Range) {
 					f: engineFormula(call.host.book, sheet(), formula, "script"),
 				};
 	};
-	const eachCell = (write: (row: number, column: number) => void) => {
-		mapBlock(block, write);
-		return self();
-	};
 	return {
+		setValue(value: unknown) {
+			writeValues(call, place, () => value);
+			return self();
+		},
 		setValues(values: unknown) {
 			writeValues(call, place, fitting(block, values, "setValues"));
 			return self();
@@ -52,39 +54,17 @@ export function contentMethods(call: Call, place: Place, self: () => Range) {
 			);
 			return self();
 		},
-		setNote: (note: unknown) =>
-			eachCell((row, column) => writeNote(call, sheet(), row, column, note)),
-		setNotes(notes: unknown) {
-			const given = fitting(block, notes, "setNotes");
-			return eachCell((row, column) =>
-				writeNote(call, sheet(), row, column, given(row, column) ?? null),
+		setNote(note: unknown) {
+			mapBlock(block, (row, column) =>
+				writeNote(call, sheet(), row, column, note),
 			);
+			return self();
 		},
-		clearNote: () =>
-			eachCell((row, column) => writeNote(call, sheet(), row, column, null)),
+		clearContent() {
+			clearCells(call, [place], { content: true, format: false });
+			return self();
+		},
 		copyTo: (...args: unknown[]) => copyCells(call, place, args),
-		merge() {
-			change(call, sheet(), AddWorksheetMergeMutation.id, {
-				ranges: [{ ...block }],
-			});
-			return self();
-		},
-		breakApart() {
-			const merged = sheet()
-				.getConfig()
-				.mergeData.filter(
-					(cells) =>
-						cells.startRow >= block.startRow &&
-						cells.endRow <= block.endRow &&
-						cells.startColumn >= block.startColumn &&
-						cells.endColumn <= block.endColumn,
-				);
-			if (merged.length > 0)
-				change(call, sheet(), RemoveWorksheetMergeMutation.id, {
-					ranges: merged,
-				});
-			return self();
-		},
 	};
 }
 
@@ -98,27 +78,31 @@ export function ruleMethods(call: Call, place: Place, self: () => Range) {
 		setDataValidation: (rule: unknown) => set(() => rule),
 		setDataValidations: (rules: unknown) =>
 			set(fitting(block, rules, "setDataValidations")),
-		clearDataValidations: () => set(() => null),
 	};
 }
 
-/** A look for each cell, where `markingMethods` gives all of them one. */
+/** Looks: one for all cells, where a script asks for it, and one for each. */
 export function styleMethods(call: Call, place: Place, self: () => Range) {
-	const methods = STYLE_NAMES.map((name) => {
-		const plural = pluralOf(name);
-		const method = `SpreadsheetApp.Range.${plural}`;
-		const set = (values: unknown) => {
-			const given = fitting(place.block, values, plural);
-			const cellFor = once((value) => ({ s: STYLES[name](value, method) }));
-			changeCells(call, sheetAt(call, place), [place.block], (row, column) =>
-				cellFor(given(row, column) ?? null),
-			);
-			return self();
-		};
-		return [plural, set];
-	});
-	return Object.fromEntries(methods) as Record<
-		string,
+	const put = (method: string, name: Style, valueAt: At) => {
+		const cellFor = once((value) => ({
+			s: STYLES[name](value, `SpreadsheetApp.Range.${method}`),
+		}));
+		changeCells(call, sheetAt(call, place), [place.block], (row, column) =>
+			cellFor(valueAt(row, column) ?? null),
+		);
+		return self();
+	};
+	const single = SINGLE.map((name) => [
+		name,
+		(value: unknown) => put(name, name, () => value),
+	]);
+	const plural = STYLE_NAMES.map((name) => [
+		`${name}s`,
+		(values: unknown) =>
+			put(`${name}s`, name, fitting(place.block, values, `${name}s`)),
+	]);
+	return Object.fromEntries([...single, ...plural]) as Record<
+		StyleMethod,
 		(values: unknown) => Range
 	>;
 }
@@ -132,10 +116,3 @@ function once<T>(make: (value: unknown) => T): (value: unknown) => T {
 		return known;
 	};
 }
-
-const pluralOf = (name: string) =>
-	name === "setFontFamily"
-		? "setFontFamilies"
-		: name === "setWrapStrategy"
-			? "setWrapStrategies"
-			: `${name}s`;

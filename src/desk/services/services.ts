@@ -4,27 +4,16 @@ import { newConditionalFormatRule } from "./conditional";
 import { htmlService } from "./html";
 import { COPY_PASTE_TYPES } from "./paste";
 import { lockService, propertiesServices } from "./properties";
-import { rangeService } from "./range";
-import { sheetService } from "./sheet";
-import { activePlace, spreadsheetService } from "./spreadsheet";
-import { BORDER_STYLES } from "./style";
+import { spreadsheetService } from "./spreadsheet";
 import { uiService } from "./ui";
 import { utilities } from "./utilities";
 import { newDataValidation } from "./validation";
 
-const names = (...words: string[]) =>
-	Object.fromEntries(words.map((word) => [word, word]));
-
 function spreadsheetApp(call: Call): Members {
 	return {
-		BorderStyle: BORDER_STYLES,
 		CopyPasteType: COPY_PASTE_TYPES,
-		ProtectionType: names("RANGE", "SHEET"),
-		WrapStrategy: names("WRAP", "OVERFLOW", "CLIP"),
 		flush: () => null,
 		getActive: () => spreadsheetService(call),
-		getActiveRange: () => rangeService(call, activePlace(call)),
-		getActiveSheet: () => sheetService(call, activePlace(call)),
 		getActiveSpreadsheet: () => spreadsheetService(call),
 		getUi: () => uiService(call),
 		newConditionalFormatRule: () => newConditionalFormatRule(call),
@@ -40,10 +29,7 @@ export const SERVICES = [
 	"HtmlService",
 	"PropertiesService",
 	"LockService",
-	"ScriptApp",
-	"Session",
 	"Utilities",
-	"Logger",
 ] as const;
 
 export type Services = Readonly<Record<(typeof SERVICES)[number], unknown>>;
@@ -54,12 +40,7 @@ export function servicesOf(call: Call): Services {
 		HtmlService: htmlService(call),
 		PropertiesService: propertiesServices(call),
 		LockService: lockService(call),
-		ScriptApp: call.serve("ScriptApp", {
-			AuthMode: names("NONE", "CUSTOM_FUNCTION", "LIMITED", "FULL"),
-		}),
-		Session: call.serve("Session", { getActiveUserLocale: () => "en" }),
 		Utilities: utilities(call),
-		Logger: call.serve("Logger", { log: () => null }),
 	};
 }
 

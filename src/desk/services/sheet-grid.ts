@@ -2,11 +2,7 @@
 import type { Worksheet } from "@univerjs/core";
 import {
 	SetColHiddenMutation,
-	SetColVisibleMutation,
-	SetRowHiddenMutation,
-	SetRowVisibleMutation,
 	SetWorksheetColWidthMutation,
-	SetWorksheetRowHeightMutation,
 } from "@univerjs/sheets";
 import type { Call } from "./call";
 import { change } from "./change";
@@ -20,13 +16,6 @@ const columnsFrom = (sheet: Worksheet, column: number, count: number) => ({
 	startColumn: column - 1,
 	endColumn: column + count - 2,
 });
-const rowsFrom = (sheet: Worksheet, row: number, count: number) => ({
-	startColumn: 0,
-	endColumn: sheet.getColumnCount() - 1,
-	startRow: row - 1,
-	endRow: row + count - 2,
-});
-
 export function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 	const sheet = () => sheetAt(call, place);
 	const facade = () => {
@@ -50,24 +39,14 @@ export function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 		if (count >= all)
 			throw new Error(`You can't delete all the ${of} on the sheet.`);
 	};
-	const deleteRows = (first: number, count: number) => {
-		checkCut(first, count, sheet().getRowCount(), "rows");
-		whileOpen(() => facade().deleteRows(first - 1, count));
-	};
-	const deleteColumns = (first: number, count: number) => {
-		checkCut(first, count, sheet().getColumnCount(), "columns");
-		whileOpen(() => facade().deleteColumns(first - 1, count));
-	};
 	return {
-		deleteRows,
-		deleteRow(row: number) {
-			deleteRows(row, 1);
-			return self();
+		deleteRows(first: number, count: number) {
+			checkCut(first, count, sheet().getRowCount(), "rows");
+			whileOpen(() => facade().deleteRows(first - 1, count));
 		},
-		deleteColumns,
-		deleteColumn(column: number) {
-			deleteColumns(column, 1);
-			return self();
+		deleteColumns(first: number, count: number) {
+			checkCut(first, count, sheet().getColumnCount(), "columns");
+			whileOpen(() => facade().deleteColumns(first - 1, count));
 		},
 		insertRowsAfter: (row: number, count: number) => {
 			facade().insertRowsAfter(row - 1, count);
@@ -80,38 +59,20 @@ export function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 	};
 }
 
-/** Widths, heights, and what is hidden. */
-export function sizeMethods(call: Call, place: SheetPlace) {
-	const sheet = () => sheetAt(call, place);
+/** How wide columns are, and which are out of sight. */
+export function sizeMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 	const columns = (id: string, column: number, count: number, rest = {}) => {
-		const ranges = [columnsFrom(sheet(), column, count)];
-		placeBySize(sheet(), [1, column, 1, count]);
-		change(call, sheet(), id, { ranges, ...rest });
+		const sheet = sheetAt(call, place);
+		placeBySize(sheet, [1, column, 1, count]);
+		const ranges = [columnsFrom(sheet, column, count)];
+		change(call, sheet, id, { ranges, ...rest });
 	};
-	const rows = (id: string, row: number, count: number, rest = {}) => {
-		const ranges = [rowsFrom(sheet(), row, count)];
-		placeBySize(sheet(), [row, 1, count, 1]);
-		change(call, sheet(), id, { ranges, ...rest });
-	};
-	const setWidths = (column: number, count: number, colWidth: number) =>
-		columns(SetWorksheetColWidthMutation.id, column, count, { colWidth });
-	const setHeights = (row: number, count: number, rowHeight: number) =>
-		rows(SetWorksheetRowHeightMutation.id, row, count, { rowHeight });
 	return {
-		setWidths,
-		setHeights,
-		getColumnWidth: (column: number) => sheet().getColumnWidth(column - 1),
-		getRowHeight: (row: number) => sheet().getRowHeight(row - 1),
-		isColumnHiddenByUser: (column: number) =>
-			!sheet().getColVisible(column - 1),
-		isRowHiddenByUser: (row: number) => !sheet().getRowVisible(row - 1),
+		setColumnWidths(column: number, count: number, colWidth: number) {
+			columns(SetWorksheetColWidthMutation.id, column, count, { colWidth });
+			return self();
+		},
 		hideColumns: (column: number, count = 1) =>
 			columns(SetColHiddenMutation.id, column, count),
-		showColumns: (column: number, count = 1) =>
-			columns(SetColVisibleMutation.id, column, count),
-		hideRows: (row: number, count = 1) =>
-			rows(SetRowHiddenMutation.id, row, count),
-		showRows: (row: number, count = 1) =>
-			rows(SetRowVisibleMutation.id, row, count),
 	};
 }

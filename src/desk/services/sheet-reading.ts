@@ -1,5 +1,5 @@
 /** What a tab of the script can be asked, and the ranges it gives. */
-import { BooleanNumber, type Worksheet } from "@univerjs/core";
+import type { Worksheet } from "@univerjs/core";
 import { tabNumber } from "../book";
 import { rawAt } from "../values";
 import { type Call, signature } from "./call";
@@ -12,10 +12,9 @@ import {
 	type SheetPlace,
 	sheetAt,
 } from "./place";
-import { protectionsOf } from "./protection";
 import { rangeService } from "./range";
-import { rangeListService } from "./range-list";
-import { spreadsheetService } from "./spreadsheet";
+
+type RangeList = GoogleAppsScript.Spreadsheet.RangeList;
 
 /** The last row and column that hold anything, from 1; 0 in a blank tab. */
 function contentSize(call: Call, sheet: Worksheet) {
@@ -41,9 +40,21 @@ function placeOf(call: Call, sheet: Worksheet, args: unknown[]): Place {
 	return placeBySize(sheet, [row, column, rows, columns]);
 }
 
+/** Many ranges found in one call. */
+function rangeList(call: Call, sheet: Worksheet, texts: unknown): RangeList {
+	if (!Array.isArray(texts) || texts.length === 0)
+		throw signature([texts], "SpreadsheetApp.Sheet.getRangeList");
+	const places = Array.from(texts, (text) =>
+		placeByText(call, sheet, String(text)),
+	);
+	const methods: Pick<RangeList, "getRanges"> = {
+		getRanges: () => places.map((place) => rangeService(call, place)),
+	};
+	return call.serve<RangeList>("RangeList", methods);
+}
+
 export function readMethods(call: Call, place: SheetPlace) {
 	const sheet = () => sheetAt(call, place);
-	const size = () => contentSize(call, sheet());
 	return {
 		getName: () => sheet().getName(),
 		getSheetId: () => tabNumber(place.sheetId),
@@ -52,20 +63,12 @@ export function readMethods(call: Call, place: SheetPlace) {
 				.getWorkbook()
 				.getSheets()
 				.findIndex((other) => other.getSheetId() === place.sheetId) + 1,
-		getParent: () => spreadsheetService(call),
 		getMaxRows: () => sheet().getRowCount(),
 		getMaxColumns: () => sheet().getColumnCount(),
-		getLastRow: () => size().rows,
-		getLastColumn: () => size().columns,
-		getFrozenRows: () => sheet().getFreeze().ySplit,
-		getFrozenColumns: () => sheet().getFreeze().xSplit,
-		getTabColor: () => sheet().getTabColor() || null,
-		isSheetHidden: () => sheet().isSheetHidden() === BooleanNumber.TRUE,
 		getImages: () => picturesOf(call, place.sheetId),
-		getProtections: (kind: unknown) => protectionsOf(call, place.sheetId, kind),
 		getConditionalFormatRules: () => conditionalFormatRules(call, sheet()),
 		getDataRange() {
-			const { rows, columns } = size();
+			const { rows, columns } = contentSize(call, sheet());
 			return rangeService(
 				call,
 				placeBySize(sheet(), [1, 1, Math.max(rows, 1), Math.max(columns, 1)]),
@@ -73,13 +76,6 @@ export function readMethods(call: Call, place: SheetPlace) {
 		},
 		getRange: (...args: unknown[]) =>
 			rangeService(call, placeOf(call, sheet(), args)),
-		getRangeList: (texts: unknown) => {
-			if (!Array.isArray(texts))
-				throw signature([texts], "SpreadsheetApp.Sheet.getRangeList");
-			return rangeListService(
-				call,
-				Array.from(texts, (text) => placeByText(call, sheet(), String(text))),
-			);
-		},
+		getRangeList: (texts: unknown) => rangeList(call, sheet(), texts),
 	};
 }

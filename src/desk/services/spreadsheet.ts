@@ -1,5 +1,7 @@
 /** `Spreadsheet` of the script. */
+import { formatA1 } from "../a1";
 import { sheetNamed, sheets } from "../book";
+import { showSelected } from "../hand";
 import { namedRange, namedRanges, removeName, setName } from "../names";
 import type { Call } from "./call";
 import {
@@ -10,17 +12,15 @@ import {
 	type SheetPlace,
 	sheetAt,
 } from "./place";
-import { activateCells, rangeService } from "./range";
+import { rangeService } from "./range";
 import { sheetService } from "./sheet";
-import { deleteSheet, insertSheet, moveActiveSheet } from "./tabs";
+import { deleteSheet, insertSheet } from "./tabs";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type NamedRange = GoogleAppsScript.Spreadsheet.NamedRange;
 type Methods = Pick<
 	Spreadsheet,
 	| "deleteSheet"
-	| "getActiveCell"
-	| "getActiveRange"
 	| "getActiveSheet"
 	| "getCurrentCell"
 	| "getName"
@@ -31,14 +31,11 @@ type Methods = Pick<
 	| "getSheetByName"
 	| "getSheets"
 	| "getSpreadsheetLocale"
-	| "getSpreadsheetTimeZone"
 	| "insertSheet"
-	| "moveActiveSheet"
 	| "removeNamedRange"
 	| "setActiveRange"
 	| "setActiveSheet"
 	| "setNamedRange"
-	| "toast"
 >;
 
 function namedRangeService(call: Call, name: string): NamedRange {
@@ -82,38 +79,27 @@ function nameMethods(call: Call) {
 	};
 }
 
-/** The selected cells of the open tab. */
-export function activePlace(call: Call): Place {
+/** The first of the selected cells of the open tab. */
+function currentPlace(call: Call): Place {
 	const sheet = call.host.book.workbook.getActiveSheet();
 	const cells = sheet.getSelection()?.getActiveRange()?.getRange();
-	const { startRow, startColumn, endRow, endColumn } = cells ?? {
-		startRow: 0,
-		startColumn: 0,
-		endRow: 0,
-		endColumn: 0,
-	};
+	const { startRow, startColumn } = cells ?? { startRow: 0, startColumn: 0 };
 	return {
 		sheetId: sheet.getSheetId(),
-		block: { startRow, startColumn, endRow, endColumn },
+		block: { startRow, startColumn, endRow: startRow, endColumn: startColumn },
 	};
+}
+
+/** Opens the tab and selects the cells. */
+function activateCells(call: Call, place: Place): void {
+	activate(call, place);
+	const sheet = call.host.book.workbook.getSheetBySheetId(place.sheetId);
+	if (sheet) showSelected(sheet, formatA1(place.block));
 }
 
 function activeMethods(call: Call) {
 	const { workbook } = call.host.book;
 	const activeSheet = () => workbook.getActiveSheet();
-	const current = () => {
-		const { sheetId, block } = activePlace(call);
-		const { startRow, startColumn } = block;
-		return rangeService(call, {
-			sheetId,
-			block: {
-				startRow,
-				startColumn,
-				endRow: startRow,
-				endColumn: startColumn,
-			},
-		});
-	};
 	return {
 		getActiveSheet: () =>
 			sheetService(call, { sheetId: activeSheet().getSheetId() }),
@@ -122,25 +108,22 @@ function activeMethods(call: Call) {
 			activate(call, place);
 			return sheetService(call, place);
 		},
-		getActiveRange: () => rangeService(call, activePlace(call)),
 		setActiveRange(range: unknown) {
 			const place = call.inner<Place>(range, "Range");
 			activateCells(call, place);
 			return rangeService(call, place);
 		},
-		getCurrentCell: current,
-		getActiveCell: current,
+		getCurrentCell: () => rangeService(call, currentPlace(call)),
 	};
 }
 
 export function spreadsheetService(call: Call): Spreadsheet {
-	const { book, person } = call.host;
+	const { book } = call.host;
 	const methods: Methods = {
 		...nameMethods(call),
 		...activeMethods(call),
 		getName: () => book.workbook.getName(),
 		getSpreadsheetLocale: () => book.locale,
-		getSpreadsheetTimeZone: () => "Etc/UTC",
 		getSheets: () =>
 			sheets(book).map((sheet) =>
 				sheetService(call, { sheetId: sheet.getSheetId() }),
@@ -159,9 +142,6 @@ export function spreadsheetService(call: Call): Spreadsheet {
 		insertSheet: (...args: unknown[]) => insertSheet(call, args),
 		deleteSheet: (sheet) =>
 			deleteSheet(call, call.inner<SheetPlace>(sheet, "Sheet")),
-		moveActiveSheet: (position) => moveActiveSheet(call, position),
-		toast: (text: unknown, title: unknown = "") =>
-			person.toast?.(String(text), String(title ?? "")),
 	};
 	return call.serve<Spreadsheet>("Spreadsheet", methods);
 }

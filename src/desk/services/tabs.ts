@@ -1,9 +1,6 @@
-/** New tabs, tabs taken away, tabs moved. */
+/** New tabs, and tabs taken away. */
 import type { IWorksheetData, Worksheet } from "@univerjs/core";
-import {
-	InsertSheetMutation,
-	SetWorksheetOrderMutation,
-} from "@univerjs/sheets";
+import { InsertSheetMutation } from "@univerjs/sheets";
 import { execute, sheetNamed, sheets } from "../book";
 import { type Call, signature } from "./call";
 import { clearChoices } from "./choice";
@@ -132,18 +129,4 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 	const elsewhere = (note: SheetPlace) => note.sheetId !== place.sheetId;
 	host.protections = host.protections.filter(elsewhere);
 	host.pictures = host.pictures.filter(elsewhere);
-}
-
-export function moveActiveSheet(call: Call, position: unknown): void {
-	const { book } = call.host;
-	const all = sheets(book);
-	if (typeof position !== "number" || position < 1 || position > all.length)
-		throw new Error("The sheet position is out of bounds.");
-	const active = book.workbook.getActiveSheet().getSheetId();
-	call.written = true;
-	execute(book, SetWorksheetOrderMutation.id, {
-		subUnitId: active,
-		fromOrder: all.findIndex((sheet) => sheet.getSheetId() === active),
-		toOrder: position - 1,
-	});
 }

@@ -8,26 +8,24 @@ type UiMenu = GoogleAppsScript.Base.Menu;
 type PromptResponse = GoogleAppsScript.Base.PromptResponse;
 type UiMethods = Pick<
 	Ui,
-	"alert" | "createAddonMenu" | "createMenu" | "prompt" | "showSidebar"
+	"alert" | "createAddonMenu" | "prompt" | "showSidebar"
 >;
 
 const BUTTONS: Readonly<Record<string, readonly string[]>> = {
 	OK: ["OK"],
 	OK_CANCEL: ["OK", "CANCEL"],
 	YES_NO: ["YES", "NO"],
-	YES_NO_CANCEL: ["YES", "NO", "CANCEL"],
 };
 const names = (words: readonly string[]) =>
 	Object.fromEntries(words.map((word) => [word, word]));
 
 function menuService(call: Call, title: string): UiMenu {
 	const menu: Menu = { title, items: [] };
-	const methods: Pick<UiMenu, "addItem" | "addSeparator" | "addToUi"> = {
+	const methods: Pick<UiMenu, "addItem" | "addToUi"> = {
 		addItem(label, run) {
 			menu.items.push({ label: String(label), run: String(run) });
 			return served;
 		},
-		addSeparator: () => served,
 		addToUi() {
 			call.host.menus = [
 				...call.host.menus.filter((other) => other.title !== title),
@@ -58,7 +56,6 @@ export function uiService(call: Call): Ui {
 		Button: names(["CLOSE", "OK", "CANCEL", "YES", "NO"]),
 		ButtonSet: names(Object.keys(BUTTONS)),
 		createAddonMenu: () => menuService(call, host.addOn.name),
-		createMenu: (title: string) => menuService(call, String(title)),
 		alert: (...args: unknown[]) =>
 			(host.person.alert?.(question(args)) ??
 				"CLOSE") as unknown as GoogleAppsScript.Base.Button,
