@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { circles } from "./architecture/circles";
 import { written } from "./architecture/files";
 import { type Floor, imports, violations } from "./architecture/imports";
 
@@ -75,6 +76,26 @@ describe("imports", () => {
 		["src/sheets/menu.ts", '// import { a } from "../desk/serve";'],
 	])("in %s, %s is fine", (file, text) => {
 		expect(violations({ file, text }, TABLE)).toEqual([]);
+	});
+});
+
+describe("circles of files that import each other", () => {
+	test("there are none", () => {
+		expect(circles(sources)).toEqual([]);
+	});
+
+	test("are found, through types, folders and more than two files", () => {
+		const files = [
+			{ file: "src/a.ts", text: 'import { b } from "./b";' },
+			{ file: "src/b.ts", text: 'import type { C } from "./c";' },
+			{ file: "src/c/index.ts", text: 'export * from "../a";' },
+			{ file: "src/d.ts", text: 'import { a } from "./a";' },
+			{ file: "src/e.tsx", text: 'import { e } from "./e";' },
+		];
+		expect(circles(files)).toEqual([
+			"src/a.ts > src/b.ts > src/c/index.ts > src/a.ts",
+			"src/e.tsx > src/e.tsx",
+		]);
 	});
 });
 

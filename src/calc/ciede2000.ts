@@ -58,7 +58,7 @@ const hueWeight = (hue: number): number =>
  *
  * @source Sharma, Wu and Dalal, Color Research & Application 30(1) (2005), equations 2 to 22.
  */
-export function ciede2000(a: Lab, b: Lab): number {
+export function colorDifference(a: Lab, b: Lab): number {
 	const chromas =
 		Math.sqrt(a.a ** 2 + a.b ** 2) + Math.sqrt(b.a ** 2 + b.b ** 2);
 	const stretch = 1 + 0.5 * (1 - saturation(chromas / 2));

@@ -1,4 +1,4 @@
-/** Colors as L*, a*, b* under D65 for the 2° observer, how they differ, and how they look from afar. */
+/** Colors as L*, a*, b* under D65 for the 2° observer, and how they look from afar. */
 import {
 	convertLab65ToRgb,
 	convertLab65ToXyz65,
@@ -7,8 +7,6 @@ import {
 } from "culori/fn";
 import { InputError } from "./errors";
 import { sum } from "./sum";
-
-export { ciede2000 as colorDifference } from "./ciede2000";
 
 export interface Lab {
 	l: number;

@@ -1,6 +1,7 @@
 /** Where cutouts are drawn: their places are not known, so they stand evenly along the middle of the piece. */
+
+import type { Box } from "./box";
 import type { PieceCutout } from "./cutouts";
-import type { Box } from "./silhouette";
 import { sum } from "./sum";
 
 export type PlanCutout = Pick<PieceCutout, "count" | "shape" | "aM" | "bM">;

@@ -1,5 +1,6 @@
 /** How far off a dose read from a color may be, by draws of what the readings may be off by. */
-import { colorDifference, type Lab } from "./color";
+import { colorDifference } from "./ciede2000";
+import type { Lab } from "./color";
 import { normal } from "./noise";
 import { type Fit, fitted, fittedColor, type Swatch } from "./swatches";
 

@@ -1,5 +1,6 @@
 /** The dose that gives a color, and how well it is known. */
-import { colorDifference, type Lab } from "./color";
+import { colorDifference } from "./ciede2000";
+import type { Lab } from "./color";
 import { drawn, STEPS, spread } from "./doseband";
 import { InputError, percent } from "./errors";
 import { type Fit, fitted, fittedColor, type Swatch } from "./swatches";

@@ -1,5 +1,6 @@
 /** The colors that tones should have, from those of the studio's swatches that speak of the same thing. */
-import { colorDifference, type Lab } from "./color";
+import { colorDifference } from "./ciede2000";
+import type { Lab } from "./color";
 import { percent } from "./errors";
 import { sameName } from "./names";
 import { withRounding } from "./rounding";

@@ -1,15 +1,8 @@
 /** What is seen of a piece in plan: its outline with notches, a basin's walls and floor, and its cutouts. */
+import { type Box, boxOf, inBox } from "./box";
 import { cutoutOutlines, type PlanCutout } from "./cutoutplan";
 import { InputError } from "./errors";
 import type { Dimensions } from "./shapes";
-
-/** A part of the plan, m from the middle of the piece; y runs towards the person who stands in front. */
-export interface Box {
-	left: number;
-	top: number;
-	right: number;
-	bottom: number;
-}
 
 export interface Silhouette {
 	widthM: number;
@@ -19,16 +12,6 @@ export interface Silhouette {
 	/** Where along a curved face a place is. */
 	alongM(xM: number): number;
 }
-
-export const boxOf = (widthM: number, heightM: number): Box => ({
-	left: -widthM / 2,
-	top: -heightM / 2,
-	right: widthM / 2,
-	bottom: heightM / 2,
-});
-
-export const inBox = (box: Box, x: number, y: number): boolean =>
-	x >= box.left && x < box.right && y >= box.top && y < box.bottom;
 
 /** Length to width of the rectangle that stands for a free outline, of which only the area is known. */
 const FREE = 1.5;

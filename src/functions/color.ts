@@ -1,4 +1,5 @@
-import { colorDifference, farColor, hexOfLab, type Lab } from "../calc/color";
+import { colorDifference } from "../calc/ciede2000";
+import { farColor, hexOfLab, type Lab } from "../calc/color";
 import { type DoseForColor, doseFinder } from "../calc/dosecolor";
 import { at, InputError } from "../calc/errors";
 import { swatchesOf, toneColors } from "../calc/tonecolor";

@@ -1,9 +1,9 @@
 import ColorJs from "colorjs.io";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { colorDifference } from "../../src/calc/ciede2000";
 import {
 	channelsOf,
-	colorDifference,
 	farColor,
 	hexOfLab,
 	type Lab,

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { colorDifference } from "../../src/calc/ciede2000";
 import {
 	type Channels,
-	colorDifference,
 	hexOfLab,
 	type Lab,
 	labOfChannels,
