@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { circles } from "./architecture/circles";
 import { written } from "./architecture/files";
 import { type Floor, imports, violations } from "./architecture/imports";
+import { ENGINE_PRIVATE, privateReach } from "./architecture/private";
 
 /** Who may import whom: every import points down. Packages are those a floor stands on. */
 const TABLE: Record<string, Floor> = {
@@ -96,6 +97,39 @@ describe("circles of files that import each other", () => {
 			"src/a.ts > src/b.ts > src/c/index.ts > src/a.ts",
 			"src/e.tsx > src/e.tsx",
 		]);
+	});
+});
+
+describe("private parts of the engine", () => {
+	test("are in one file of the desk", () => {
+		expect(sources.flatMap(privateReach)).toEqual([]);
+	});
+
+	test("are there", () => {
+		const file = sources.find(({ file }) => file === ENGINE_PRIVATE);
+		expect(file && privateReach({ ...file, file: "src/desk/a.ts" })).toContain(
+			"src/desk/a.ts has .__getInjector",
+		);
+	});
+
+	test.each([
+		'import { a } from "@univerjs/core/lib/es/a";',
+		'import type { A } from "@univerjs/engine-formula/src/a";',
+		"const a = engine as unknown as Inner;",
+		"const a = engine as never;",
+		"engine._queue = [];",
+		'engine["_queue"] = [];',
+		"engine\n\t.__getInjector();",
+	])("%s is refused", (text) => {
+		expect(privateReach({ file: "src/desk/a.ts", text })).toHaveLength(1);
+	});
+
+	test.each([
+		'import "@univerjs/sheets/facade";',
+		'import texts from "@univerjs/preset-sheets-note/locales/en-US";',
+		"const { enabled: _, ...rest } = beside;",
+	])("%s is fine", (text) => {
+		expect(privateReach({ file: "src/desk/a.ts", text })).toEqual([]);
 	});
 });
 

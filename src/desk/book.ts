@@ -8,6 +8,7 @@ import {
 } from "@univerjs/core";
 import { type Block, parseA1 } from "./a1";
 import type { Engine, Locale } from "./contract";
+import { partOf } from "./engine-private";
 
 export type Workbook = NonNullable<ReturnType<Engine["api"]["getWorkbook"]>>;
 
@@ -29,7 +30,7 @@ export type Cells = IObjectMatrixPrimitiveType<Cell>;
  * @throws Error when the engine refuses it.
  */
 export function execute(book: Book, id: string, params: object): void {
-	const commands = book.engine.univer.__getInjector().get(ICommandService);
+	const commands = partOf(book.engine, ICommandService);
 	const done = commands.syncExecuteCommand(id, {
 		unitId: book.workbook.getId(),
 		...params,

@@ -1,11 +1,14 @@
 /** What the desk takes and offers, headless and in the page alike. */
 import type { Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import type { IFunctionNames } from "@univerjs/engine-formula";
+import type { BaseFunction, IFunctionNames } from "@univerjs/engine-formula";
 import type { Limits } from "./limits";
 
 /** A function class of the engine and the name it has in formulas. */
-export type EngineFunction = [new (name: IFunctionNames) => object, string];
+export type EngineFunction = [
+	new (name: IFunctionNames) => BaseFunction,
+	string,
+];
 
 /** One running Univer. Only one may live in a process at a time. */
 export interface Engine {

@@ -1,8 +1,8 @@
 /** The desk: a local workbook with the built add-on in it, in Node and in the page alike. */
 import { type Book, tabNamed } from "./book";
-import { compareCellByCell } from "./compare";
 import type { CallOptions, Desk, DeskOptions } from "./contract";
 import { differenceFrom } from "./difference";
+import { compareCellByCell } from "./engine-private";
 import { type Entrance, enter } from "./enter";
 import { cellFunctions } from "./functions";
 import { selectCells, typeInto } from "./hand";

@@ -5,6 +5,7 @@ import {
 	UniverInstanceType,
 } from "@univerjs/core";
 import type { SavedWorkbook } from "./contract";
+import { partOf } from "./engine-private";
 import type { Host } from "./services/call";
 import { besideFrom, besideOf, resourcesIn } from "./state";
 
@@ -101,10 +102,10 @@ function inTabs(
 }
 
 function resourcesNow({ book }: Host): IWorkbookData["resources"] {
-	return book.engine.univer
-		.__getInjector()
-		.get(IResourceManagerService)
-		.getResources(book.workbook.getId(), UniverInstanceType.UNIVER_SHEET);
+	return partOf(book.engine, IResourceManagerService).getResources(
+		book.workbook.getId(),
+		UniverInstanceType.UNIVER_SHEET,
+	);
 }
 
 /** The first difference as a path: of its tab and cell, or of what lies beside the cells. */

@@ -13,6 +13,7 @@ import {
 	splitReference,
 } from "./a1";
 import { type Book, execute, sheetNamed } from "./book";
+import { partOf } from "./engine-private";
 
 export interface Named {
 	id: string;
@@ -30,10 +31,9 @@ function cellsOf(book: Book, reference: string): Named["cells"] {
 }
 
 export function namedRanges(book: Book): Named[] {
-	const names = book.engine.univer
-		.__getInjector()
-		.get(IDefinedNamesService)
-		.getDefinedNameMap(book.workbook.getId());
+	const names = partOf(book.engine, IDefinedNamesService).getDefinedNameMap(
+		book.workbook.getId(),
+	);
 	return Object.values(names ?? {}).map(({ id, name, formulaOrRefString }) => ({
 		id,
 		name,

@@ -7,20 +7,13 @@ import {
 	SetFormulaCalculationStartMutation,
 } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
-import { TriggerCalculationController } from "@univerjs/sheets-formula";
 import type { Workbook } from "./book";
 import { lookAtOneTab } from "./calculation/one-tab";
 import { type Schedule, schedule } from "./calculation/schedule";
 import type { Engine } from "./contract";
+import { dirtyAfter, partOf, takeEdits } from "./engine-private";
 
 const MOST_PASSES = 8;
-
-/** Private parts of the engine that hold the edits it has not calculated yet; its version is pinned. */
-interface Waiting {
-	_waitingCommandQueue: unknown[];
-	_setTimeoutKey: ReturnType<typeof setTimeout>;
-	_generateDirty(commands: unknown[]): { dirtyRanges: IUnitRange[] };
-}
 
 export interface Settler {
 	/**
@@ -36,28 +29,15 @@ export interface Settler {
 	dispose(): void;
 }
 
-const waitingIn = (engine: Engine) =>
-	engine.univer
-		.__getInjector()
-		.get(TriggerCalculationController) as unknown as Waiting;
-
-/** The edits that were waiting for the engine's timer of 100 ms, which finds none any more. */
-function takeWaiting(waiting: Waiting): unknown[] {
-	clearTimeout(waiting._setTimeoutKey);
-	return waiting._waitingCommandQueue.splice(0);
-}
-
 /** One calculation of the edits that were waiting and of these cells, now and not by the engine's timer. */
 function calculate(
 	engine: Engine,
 	cells: readonly IUnitRange[],
 	forceCalculation: boolean,
 ): Promise<void> {
-	const commands = engine.univer.__getInjector().get(ICommandService);
-	const waiting = waitingIn(engine);
-	const dirty = waiting._generateDirty(takeWaiting(waiting));
+	const dirty = dirtyAfter(engine, takeEdits(engine));
 	const calculated = onCalculated(engine);
-	commands.syncExecuteCommand(
+	partOf(engine, ICommandService).syncExecuteCommand(
 		SetFormulaCalculationStartMutation.id,
 		{
 			...dirty,
@@ -71,7 +51,7 @@ function calculate(
 
 /** Resolves at the end of the next calculation, its results in their cells. */
 function onCalculated(engine: Engine): Promise<void> {
-	const commands = engine.univer.__getInjector().get(ICommandService);
+	const commands = partOf(engine, ICommandService);
 	return new Promise((done) => {
 		const listening = commands.onCommandExecuted(({ id, params }) => {
 			if (id !== SetFormulaCalculationNotificationMutation.id) return;
@@ -125,16 +105,15 @@ function onEdit(
 	edited: () => void,
 	changedMeaning: () => void,
 ): () => void {
-	const injector = engine.univer.__getInjector();
-	const dirty = injector.get(IActiveDirtyManagerService);
-	const listening = injector
-		.get(ICommandService)
-		.onCommandExecuted(({ id, type }, options) => {
+	const dirty = partOf(engine, IActiveDirtyManagerService);
+	const listening = partOf(engine, ICommandService).onCommandExecuted(
+		({ id, type }, options) => {
 			if (type !== CommandType.MUTATION || !dirty.get(id)) return;
 			if (id !== SetRangeValuesMutation.id) changedMeaning();
 			else if (options?.onlyLocal === true) return;
 			edited();
-		});
+		},
+	);
 	return () => listening.dispose();
 }
 
@@ -164,7 +143,7 @@ export function settler(engine: Engine, workbook: Workbook): Settler {
 			settled = seen;
 		},
 		postpone() {
-			takeWaiting(waitingIn(engine));
+			takeEdits(engine);
 			settled = 0;
 		},
 		keepSettled: () => keepSettled(engine, plan, () => busy),

@@ -5,11 +5,12 @@ import {
 	SetRangeValuesMutation,
 } from "@univerjs/sheets";
 import { type Book, type Cell, sheetNamed } from "./book";
+import { partOf } from "./engine-private";
 import { closeRanges, writtenFormula } from "./separators";
 
 /** The engine knows neither `;` between arguments nor open ranges: both are translated as they come. Returns a stop. */
 export function translateTyped(book: Book): () => void {
-	const commands = book.engine.univer.__getInjector().get(ICommandService);
+	const commands = partOf(book.engine, ICommandService);
 	const listening = commands.beforeCommandExecuted(({ id, params }) => {
 		if (id !== SetRangeValuesMutation.id) return;
 		const { cellValue, subUnitId } = params as ISetRangeValuesMutationParams;

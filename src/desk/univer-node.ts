@@ -1,4 +1,4 @@
-import { LocaleService, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverDocsPlugin } from "@univerjs/docs";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
@@ -13,6 +13,7 @@ import "@univerjs/sheets/facade";
 import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets-numfmt/facade";
 import type { Engine, EngineFunction } from "./contract";
+import { disposeQuietly } from "./engine-private";
 
 /** Univer without a grid. */
 export function startHeadlessEngine(functions: EngineFunction[]): Engine {
@@ -22,7 +23,7 @@ export function startHeadlessEngine(functions: EngineFunction[]): Engine {
 		logLevel: LogLevel.ERROR,
 	});
 	univer.registerPlugin(UniverFormulaEnginePlugin, {
-		function: functions as never,
+		function: functions,
 	});
 	univer.registerPlugin(UniverDocsPlugin);
 	univer.registerPlugin(UniverSheetsPlugin);
@@ -34,11 +35,6 @@ export function startHeadlessEngine(functions: EngineFunction[]): Engine {
 	return {
 		univer,
 		api: FUniver.newAPI(univer),
-		dispose() {
-			const locales = univer.__getInjector().get(LocaleService);
-			univer.dispose();
-			// a progress timer of the formula plugin may fire once more and asks for a text
-			locales.t = (key) => key;
-		},
+		dispose: () => disposeQuietly({ univer }),
 	};
 }

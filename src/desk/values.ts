@@ -10,6 +10,7 @@ import type { Book, Cell } from "./book";
 import { shownError } from "./bridge";
 import type { CellValue } from "./contract";
 import { dateOf, isDatePattern } from "./dates";
+import { partOf } from "./engine-private";
 import { shownFormula } from "./separators";
 
 const spilledCell = (
@@ -18,12 +19,9 @@ const spilledCell = (
 	row: number,
 	column: number,
 ) =>
-	book.engine.univer
-		.__getInjector()
-		.get(FormulaDataModel)
-		.getArrayFormulaCellData()[book.workbook.getId()]?.[sheet.getSheetId()]?.[
-		row
-	]?.[column];
+	partOf(book.engine, FormulaDataModel).getArrayFormulaCellData()[
+		book.workbook.getId()
+	]?.[sheet.getSheetId()]?.[row]?.[column];
 
 /** The cell's content: its own, or what a spill puts there. */
 function contentAt(

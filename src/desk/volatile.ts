@@ -7,6 +7,7 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 import { type Block, formatA1, parseA1, splitReference } from "./a1";
 import { type Book, sheetNamed, sheets } from "./book";
 import type { CellError } from "./contract";
+import { partOf } from "./engine-private";
 import { namedRanges } from "./names";
 
 interface FormulaCell {
@@ -43,10 +44,9 @@ function readsOf(book: Book, sheetId: string, formula: string) {
 }
 
 function formulaCells(book: Book): FormulaCell[] {
-	const spills = book.engine.univer
-		.__getInjector()
-		.get(FormulaDataModel)
-		.getArrayFormulaRange()[book.workbook.getId()];
+	const spills = partOf(book.engine, FormulaDataModel).getArrayFormulaRange()[
+		book.workbook.getId()
+	];
 	return sheets(book).flatMap((sheet) => {
 		const sheetId = sheet.getSheetId();
 		const found: FormulaCell[] = [];

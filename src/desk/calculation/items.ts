@@ -1,8 +1,20 @@
 /** Every formula of the workbook and what it reads, kept from one calculation to the next. */
 import type { IUnitRange } from "@univerjs/core";
-import type { IFormulaDataItem } from "@univerjs/engine-formula";
+import {
+	IFormulaCurrentConfigService,
+	type IFormulaDataItem,
+	IOtherFormulaManagerService,
+} from "@univerjs/engine-formula";
 import type { Block } from "../a1";
-import { forgetReadings, type Generator, type Tree } from "./generator";
+import type { Engine } from "../contract";
+import {
+	cellTree,
+	forgetReadings,
+	partOf,
+	readingOf,
+	ruleTrees,
+	type Tree,
+} from "../engine-private";
 
 /** One formula: of a cell, or of a rule for one of its cells. */
 export interface Item {
@@ -30,26 +42,8 @@ function blockOf({ range }: IUnitRange): Block {
 	};
 }
 
-async function itemOf(
-	generator: Generator,
-	tree: Tree,
-	text: string,
-): Promise<Item> {
-	const node = generator._getTreeNode(tree);
-	generator._runtimeService.setCurrent(
-		tree.row,
-		tree.column,
-		tree.rowCount,
-		tree.columnCount,
-		tree.subUnitId,
-		tree.unitId,
-	);
-	const { refOffsetX, refOffsetY } = tree;
-	const ranges = await generator._getRangeListByNode({
-		node,
-		refOffsetX,
-		refOffsetY,
-	});
+async function itemOf(engine: Engine, tree: Tree, text: string): Promise<Item> {
+	const { ranges, always } = await readingOf(engine, tree);
 	return {
 		tree,
 		text,
@@ -57,17 +51,18 @@ async function itemOf(
 			sheetId: range.sheetId,
 			block: blockOf(range),
 		})),
-		always:
-			generator._detectForcedRecalculationNodeRecursion(node) ||
-			generator._getAddressFunctionNodeList(node).length > 0,
+		always,
 		fills: undefined,
 	};
 }
 
 /** Formulas of cells as they stand now, by place. */
-function* cellFormulas(generator: Generator) {
-	const config = generator._currentConfigService;
-	for (const [unitId, sheets] of Object.entries(config.getFormulaData()))
+function* cellFormulas(engine: Engine) {
+	const formulas = partOf(
+		engine,
+		IFormulaCurrentConfigService,
+	).getFormulaData();
+	for (const [unitId, sheets] of Object.entries(formulas))
 		for (const [sheetId, rows] of Object.entries(sheets ?? {}))
 			for (const [row, columns] of Object.entries(rows ?? {}))
 				for (const [column, formula] of Object.entries(
@@ -78,28 +73,14 @@ function* cellFormulas(generator: Generator) {
 					yield {
 						key: `${sheetId}:${row}:${column}`,
 						text: x || y ? `${f} ${x} ${y}` : f,
-						tree() {
-							const tree = generator._createFDtree(
-								unitId,
-								sheetId,
-								Number(row),
-								Number(column),
-								config.getUnitData(),
+						tree: () =>
+							cellTree(
+								engine,
+								{ unitId, sheetId, row: Number(row), column: Number(column) },
 								formula,
-							);
-							return Object.assign(tree, { refOffsetX: x, refOffsetY: y });
-						},
+							),
 					};
 				}
-}
-
-/** Formulas of rules, one for each of their cells. */
-function ruleTrees(generator: Generator): Tree[] {
-	const data = generator._otherFormulaManagerService.getOtherFormulaData();
-	const trees: Tree[] = [];
-	generator._registerOtherFormulas(data, Object.keys(data), trees);
-	generator._dependencyTreeCache.clear();
-	return trees;
 }
 
 export interface Items {
@@ -131,7 +112,7 @@ function readersIn(items: Iterable<Item>): Readers {
 	return readers;
 }
 
-export function itemsOf(generator: Generator): Items {
+export function itemsOf(engine: Engine): Items {
 	let cells = new Map<string, Item>();
 	let rules: Item[] = [];
 	let rulesText = "";
@@ -149,12 +130,12 @@ export function itemsOf(generator: Generator): Items {
 	};
 	const refreshCells = async (added: Set<Item>) => {
 		const found = new Map<string, Item>();
-		for (const { key, text, tree } of cellFormulas(generator)) {
+		for (const { key, text, tree } of cellFormulas(engine)) {
 			const known = cells.get(key);
 			const item =
 				known?.text === text && !doubted
 					? known
-					: same(known, await itemOf(generator, tree(), text));
+					: same(known, await itemOf(engine, tree(), text));
 			if (item !== known) added.add(item);
 			found.set(key, item);
 		}
@@ -166,13 +147,13 @@ export function itemsOf(generator: Generator): Items {
 	};
 	const refreshRules = async (added: Set<Item>) => {
 		const text = JSON.stringify(
-			generator._otherFormulaManagerService.getOtherFormulaData(),
+			partOf(engine, IOtherFormulaManagerService).getOtherFormulaData(),
 		);
 		if (text === rulesText && !doubted) return;
 		rulesText = text;
 		rules = [];
-		for (const tree of ruleTrees(generator)) {
-			const item = await itemOf(generator, tree, tree.formula);
+		for (const tree of ruleTrees(engine)) {
+			const item = await itemOf(engine, tree, tree.formula);
 			rules.push(item);
 			added.add(item);
 		}
@@ -180,7 +161,7 @@ export function itemsOf(generator: Generator): Items {
 	return {
 		async refresh() {
 			const added = new Set<Item>();
-			if (doubted) forgetReadings(generator);
+			if (doubted) forgetReadings(engine);
 			const removed = await refreshCells(added);
 			await refreshRules(added);
 			doubted = false;

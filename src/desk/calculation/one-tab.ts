@@ -1,13 +1,13 @@
 import { CommandType, ICommandService } from "@univerjs/core";
 import {
-	FormulaDataModel,
-	type IFormulaData,
+	type FormulaDataModel,
 	RemoveDefinedNameMutation,
 	SetDefinedNameMutation,
 } from "@univerjs/engine-formula";
 import { InsertSheetMutation } from "@univerjs/sheets";
 import type { Workbook } from "../book";
 import type { Engine } from "../contract";
+import { partOf, readFormulas } from "../engine-private";
 
 type TabFormulas = ReturnType<FormulaDataModel["getSheetFormulaData"]>;
 
@@ -23,43 +23,35 @@ const HARMLESS: ReadonlySet<string> = new Set([
  * most of the time that it takes to write a job.
  */
 export function lookAtOneTab(engine: Engine, workbook: Workbook): () => void {
-	const injector = engine.univer.__getInjector();
-	const model = injector.get(FormulaDataModel);
-	const update = model.updateFormulaData.bind(model);
 	const known = new Map<string, TabFormulas>();
 	const unitId = workbook.getId();
-	const formulasOf = (sheetId: string): TabFormulas => {
+	const formulasOf = (
+		model: FormulaDataModel,
+		sheetId: string,
+	): TabFormulas => {
 		const formulas =
 			known.get(sheetId) ?? model.getSheetFormulaData(unitId, sheetId);
 		known.set(sheetId, formulas);
 		return formulas;
 	};
-	const allFormulas = (): IFormulaData => ({
+	readFormulas(engine, (model) => ({
 		[unitId]: Object.fromEntries(
 			workbook
 				.getWorkbook()
 				.getSheets()
-				.map((sheet) => [sheet.getSheetId(), formulasOf(sheet.getSheetId())]),
+				.map((sheet) => [
+					sheet.getSheetId(),
+					formulasOf(model, sheet.getSheetId()),
+				]),
 		),
-	});
-	const listening = injector
-		.get(ICommandService)
-		.beforeCommandExecuted(({ id, type, params }) => {
+	}));
+	const listening = partOf(engine, ICommandService).beforeCommandExecuted(
+		({ id, type, params }) => {
 			if (type !== CommandType.MUTATION) return;
 			const tab = (params as { subUnitId?: string } | undefined)?.subUnitId;
 			if (tab) known.delete(tab);
 			else if (!HARMLESS.has(id)) known.clear();
-		});
-	model.getFormulaData = allFormulas;
-	model.updateFormulaData = (_unitId, sheetId, cells) => {
-		model.getFormulaData = () => ({
-			[unitId]: { [sheetId]: model.getSheetFormulaData(unitId, sheetId) },
-		});
-		try {
-			return update(unitId, sheetId, cells);
-		} finally {
-			model.getFormulaData = allFormulas;
-		}
-	};
+		},
+	);
 	return () => listening.dispose();
 }

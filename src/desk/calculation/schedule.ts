@@ -8,9 +8,10 @@ import type { IUnitRange } from "@univerjs/core";
 import type { Block } from "../a1";
 import type { Workbook } from "../book";
 import type { Engine } from "../contract";
-import { dirtyRules, generatorOf, isAfterSpills } from "./generator";
+import { chooseFormulas } from "../engine-private";
 import { type Item, itemsOf, meet } from "./items";
 import { downstream, ordered } from "./order";
+import { passOf } from "./pass";
 import { shownIn } from "./shown";
 
 /** An item as it was before a calculation. */
@@ -39,9 +40,8 @@ function shuffled<T>(list: T[]): T[] {
 }
 
 export function schedule(engine: Engine, workbook: Workbook): Schedule {
-	const generator = generatorOf(engine);
-	const items = itemsOf(generator);
-	const own = generator.generate;
+	const pass = passOf(engine);
+	const items = itemsOf(engine);
 	let before: Before[] = [];
 	const shown = shownIn(engine, workbook);
 	const dependentsOf = (item: Item) =>
@@ -49,10 +49,9 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 
 	/** Items that the engine's list of changes, and what is new or gone, make wrong. */
 	const outdated = (added: ReadonlySet<Item>, removed: readonly Item[]) => {
-		const config = generator._currentConfigService;
-		if (config.isForceCalculate()) return [...items.all()];
+		if (pass.isForced()) return [...items.all()];
 		const changed = [
-			...config.getDirtyRanges(),
+			...pass.dirtyRanges(),
 			...removed.flatMap(({ tree, fills }) =>
 				fills ? [{ sheetId: tree.subUnitId, range: fills }] : [],
 			),
@@ -65,7 +64,7 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 			if (ranges) ranges.push(range);
 			else bySheet.set(sheetId, [range]);
 		}
-		const rules = dirtyRules(generator);
+		const rules = pass.dirtyRules();
 		for (const item of items.all()) {
 			const { subUnitId, formulaId } = item.tree;
 			const isWrong =
@@ -80,8 +79,8 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 		return found;
 	};
 
-	generator.generate = async () => {
-		if (isAfterSpills(generator)) return [];
+	const choose = async () => {
+		if (pass.isAfterSpills()) return [];
 		const { added, removed } = await items.refresh();
 		for (const item of items.all()) item.fills = shown.fills(item);
 		const wrong = outdated(added, removed);
@@ -90,14 +89,14 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 			shuffled([...downstream(wrong, dependentsOf), ...always]),
 		);
 		const { list, circular } = ordered(wanted, dependentsOf);
-		if (circular.size > 0) generator._runtimeService.enableCycleDependency();
+		if (circular.size > 0) pass.allowCircles();
 		before = list.map((item) => ({
 			item,
 			fills: item.fills,
 			value:
 				item.always || circular.has(item) ? shown.content(item) : undefined,
 		}));
-		generator._runtimeService.clearArrayObjectCache();
+		pass.forgetSpills();
 		return list.map(({ tree }) => tree);
 	};
 	return {
@@ -117,8 +116,6 @@ export function schedule(engine: Engine, workbook: Workbook): Schedule {
 				);
 			});
 		},
-		dispose() {
-			generator.generate = own;
-		},
+		dispose: chooseFormulas(engine, choose),
 	};
 }

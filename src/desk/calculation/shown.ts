@@ -3,6 +3,7 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { Block } from "../a1";
 import { mapBlock, type Workbook } from "../book";
 import type { Engine } from "../contract";
+import { partOf } from "../engine-private";
 import type { Item } from "./items";
 
 export interface Shown {
@@ -24,7 +25,7 @@ const alone = ({ tree: { row, column } }: Item): Block => ({
 });
 
 export function shownIn(engine: Engine, workbook: Workbook): Shown {
-	const data = () => engine.univer.__getInjector().get(FormulaDataModel);
+	const data = () => partOf(engine, FormulaDataModel);
 	const value = ({ tree }: Item) =>
 		workbook
 			.getWorkbook()

@@ -3,6 +3,8 @@ import {
 	LocaleType,
 	LogLevel,
 	mergeLocales,
+	type Plugin,
+	type PluginCtor,
 	Univer,
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
@@ -60,7 +62,7 @@ function presets(functions: EngineFunction[], { container, help }: Grid) {
 				disableForceStringMark: true,
 			},
 			formula: {
-				function: functions as never,
+				function: functions,
 				description: functions.map(([, name]) =>
 					described(name, help.get(name)),
 				),
@@ -77,14 +79,13 @@ function presets(functions: EngineFunction[], { container, help }: Grid) {
 
 /** Registers each plugin once, with the settings of the last preset that names it. */
 function register(univer: Univer, parts: ReturnType<typeof presets>): void {
-	const plugins = new Map<string, unknown[]>();
+	const plugins = new Map<string, [PluginCtor<Plugin>, unknown]>();
 	for (const plugin of parts.flatMap((part) => part.plugins)) {
 		const [type, settings] = Array.isArray(plugin) ? plugin : [plugin];
 		plugins.delete(type.pluginName);
 		plugins.set(type.pluginName, [type, settings]);
 	}
-	for (const [type, settings] of plugins.values())
-		univer.registerPlugin(type as never, settings as never);
+	univer.registerPlugins([...plugins.values()]);
 }
 
 /** Univer with its grid. */

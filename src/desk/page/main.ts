@@ -86,7 +86,7 @@ function startOver(): void {
 
 async function start(): Promise<void> {
 	const { desk } = await openEverything();
-	showSpilledBlanks(desk.engine.univer);
+	showSpilledBlanks(desk.engine);
 	if (!asked.has("empty")) {
 		await coverSays("Writing the demo job …");
 		await desk.call("createDemoJob", [

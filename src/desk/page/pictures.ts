@@ -6,6 +6,7 @@ import {
 	SheetSkeletonManagerService,
 } from "@univerjs/preset-sheets-core";
 import type { Desk, PictureNote } from "../contract";
+import { partOf } from "../engine-private";
 import { element } from "./elements";
 import { onCalculated, onTabOpened, soonOnce } from "./events";
 
@@ -25,10 +26,9 @@ interface Grid {
 }
 
 function gridOf(desk: Desk, sheet: Worksheet): Grid | undefined {
-	const render = desk.engine.univer
-		.__getInjector()
-		.get(IRenderManagerService)
-		.getRenderById(sheet.getUnitId());
+	const render = partOf(desk.engine, IRenderManagerService).getRenderById(
+		sheet.getUnitId(),
+	);
 	const skeleton = render
 		?.with(SheetSkeletonManagerService)
 		.getCurrentSkeleton();

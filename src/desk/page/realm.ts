@@ -38,7 +38,7 @@ export function openPageRealm(): Realm {
 	frame.hidden = true;
 	frame.title = "script";
 	document.body.append(frame);
-	const window = frame.contentWindow as unknown as typeof globalThis;
+	const window = frame.contentWindow as Window & typeof globalThis;
 	const stuck = strip(window);
 	return {
 		// a name that cannot be deleted becomes a parameter nobody passes

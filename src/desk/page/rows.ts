@@ -6,29 +6,31 @@ import {
 	SetWorksheetRowAutoHeightMutation,
 } from "@univerjs/sheets";
 import type { Desk } from "../contract";
+import { partOf } from "../engine-private";
 import { onCalculated, onTabOpened, soonOnce } from "./events";
 
 /** Makes rows of a tab higher where their text needs it. Not a step that a person could undo. */
 function fitRows(desk: Desk, sheet: Worksheet): void {
-	const injector = desk.engine.univer.__getInjector();
 	const whole = {
 		startRow: 0,
 		endRow: sheet.getRowCount() - 1,
 		startColumn: 0,
 		endColumn: sheet.getColumnCount() - 1,
 	};
-	const { redos } = injector
-		.get(AutoHeightController)
-		.getUndoRedoParamsOfAutoHeight([whole], sheet.getSheetId());
+	const { redos } = partOf(
+		desk.engine,
+		AutoHeightController,
+	).getUndoRedoParamsOfAutoHeight([whole], sheet.getSheetId());
 	for (const { id, params } of redos) {
 		if (id !== SetWorksheetRowAutoHeightMutation.id) continue;
 		const fitted = params as ISetWorksheetRowAutoHeightMutationParams;
 		const rowsAutoHeightInfo = fitted.rowsAutoHeightInfo.filter(
 			({ row, autoHeight }) => (autoHeight ?? 0) > sheet.getRowHeight(row),
 		);
-		injector
-			.get(ICommandService)
-			.syncExecuteCommand(id, { ...fitted, rowsAutoHeightInfo });
+		partOf(desk.engine, ICommandService).syncExecuteCommand(id, {
+			...fitted,
+			rowsAutoHeightInfo,
+		});
 	}
 }
 

@@ -149,7 +149,7 @@ export function startCall({
 				},
 			});
 			behind.set(served, { kind: name, inner });
-			return served as unknown as T;
+			return served as T;
 		},
 		inner<T extends object>(service: unknown, kind: string) {
 			const found =

@@ -10,6 +10,7 @@ import {
 	DeleteConditionalRuleMutation,
 	type IConditionFormattingRule,
 } from "@univerjs/sheets-conditional-formatting";
+import { partOf } from "../engine-private";
 import { engineFormula } from "../writing";
 import type { Call } from "./call";
 import { change } from "./change";
@@ -43,10 +44,10 @@ export function servedRule(call: Call, built: Built | Kept): Rule {
 }
 
 const rulesOf = (call: Call, sheet: Worksheet) =>
-	call.host.book.engine.univer
-		.__getInjector()
-		.get(ConditionalFormattingRuleModel)
-		.getSubunitRules(call.host.book.workbook.getId(), sheet.getSheetId()) ?? [];
+	partOf(call.host.book.engine, ConditionalFormattingRuleModel).getSubunitRules(
+		call.host.book.workbook.getId(),
+		sheet.getSheetId(),
+	) ?? [];
 
 /** The rules of the tab, the first wins. */
 export function conditionalFormatRules(call: Call, sheet: Worksheet): Rule[] {

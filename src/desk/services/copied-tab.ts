@@ -20,6 +20,7 @@ import {
 	SheetDataValidationModel,
 } from "@univerjs/sheets-data-validation";
 import { SheetsNoteModel, UpdateNoteMutation } from "@univerjs/sheets-note";
+import { partOf } from "../engine-private";
 import type { Call } from "./call";
 import { change } from "./change";
 import { copyPictures } from "./pictures";
@@ -42,10 +43,10 @@ export function copiedData(
 
 function copyChoices(call: Call, from: Worksheet, to: Worksheet): void {
 	const { engine, workbook } = call.host.book;
-	const rules = engine.univer
-		.__getInjector()
-		.get(SheetDataValidationModel)
-		.getRules(workbook.getId(), from.getSheetId());
+	const rules = partOf(engine, SheetDataValidationModel).getRules(
+		workbook.getId(),
+		from.getSheetId(),
+	);
 	rules.forEach((rule, index) => {
 		const uid = `choice_${to.getSheetId()}_copy_${index}`;
 		change(call, to, AddSheetDataValidationCommand.id, {
@@ -57,10 +58,10 @@ function copyChoices(call: Call, from: Worksheet, to: Worksheet): void {
 function copyRules(call: Call, from: Worksheet, to: Worksheet): void {
 	const { engine, workbook } = call.host.book;
 	const rules =
-		engine.univer
-			.__getInjector()
-			.get(ConditionalFormattingRuleModel)
-			.getSubunitRules(workbook.getId(), from.getSheetId()) ?? [];
+		partOf(engine, ConditionalFormattingRuleModel).getSubunitRules(
+			workbook.getId(),
+			from.getSheetId(),
+		) ?? [];
 	// the engine ranks a later one first
 	[...rules].reverse().forEach((rule, index) => {
 		const cfId = `rule_${to.getSheetId()}_${index}`;
@@ -72,10 +73,10 @@ function copyRules(call: Call, from: Worksheet, to: Worksheet): void {
 
 function copyNotes(call: Call, from: Worksheet, to: Worksheet): void {
 	const { engine, workbook } = call.host.book;
-	const notes = engine.univer
-		.__getInjector()
-		.get(SheetsNoteModel)
-		.getSheetNotes(workbook.getId(), from.getSheetId());
+	const notes = partOf(engine, SheetsNoteModel).getSheetNotes(
+		workbook.getId(),
+		from.getSheetId(),
+	);
 	const sheetId = to.getSheetId();
 	for (const note of [...(notes?.values() ?? [])]) {
 		const { row, col } = note;

@@ -5,6 +5,7 @@ import {
 	SheetsNoteModel,
 	UpdateNoteMutation,
 } from "@univerjs/sheets-note";
+import { partOf } from "../engine-private";
 import type { Call } from "./call";
 import { change } from "./change";
 
@@ -17,9 +18,7 @@ export function writeNote(
 ): void {
 	const sheetId = sheet.getSheetId();
 	const cell = { sheetId, row, col: column };
-	const notes = call.host.book.engine.univer
-		.__getInjector()
-		.get(SheetsNoteModel);
+	const notes = partOf(call.host.book.engine, SheetsNoteModel);
 	const old = notes.getNote(call.host.book.workbook.getId(), sheetId, {
 		row,
 		col: column,
@@ -49,7 +48,7 @@ export function noteAt(
 	column: number,
 ) {
 	const { book } = call.host;
-	const notes = book.engine.univer.__getInjector().get(SheetsNoteModel);
+	const notes = partOf(book.engine, SheetsNoteModel);
 	const found = notes.getNote(book.workbook.getId(), sheet.getSheetId(), {
 		row,
 		col: column,

@@ -4,6 +4,7 @@ import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
 import type { Block } from "../a1";
 import { type Cell, inBlock, mapBlock } from "../book";
+import { partOf } from "../engine-private";
 import { rawAt, styleAt } from "../values";
 import { NO_CONTENT } from "../writing";
 import { type Call, signature } from "./call";
@@ -108,9 +109,7 @@ function formulaCell(
 ): Cell {
 	const content = { ...NO_CONTENT, v: own?.v ?? null, t: own?.t ?? null };
 	if (!own?.f) return content;
-	const lexer = call.host.book.engine.univer
-		.__getInjector()
-		.get(LexerTreeBuilder);
+	const lexer = partOf(call.host.book.engine, LexerTreeBuilder);
 	return { ...NO_CONTENT, f: lexer.moveFormulaRefOffset(own.f, right, down) };
 }
 
@@ -137,7 +136,7 @@ function copiedCells(
 
 function pasteChoices(call: Call, from: Place, to: Block, on: Worksheet): void {
 	const { engine, workbook } = call.host.book;
-	const model = engine.univer.__getInjector().get(SheetDataValidationModel);
+	const model = partOf(engine, SheetDataValidationModel);
 	const rules = mapBlock(from.block, (row, column) =>
 		model.getRuleByLocation(workbook.getId(), from.sheetId, row, column),
 	);

@@ -6,10 +6,6 @@ import { pageOf } from "./html";
 type Ui = GoogleAppsScript.Base.Ui;
 type UiMenu = GoogleAppsScript.Base.Menu;
 type PromptResponse = GoogleAppsScript.Base.PromptResponse;
-type UiMethods = Pick<
-	Ui,
-	"alert" | "createAddonMenu" | "prompt" | "showSidebar"
->;
 
 const BUTTONS: Readonly<Record<string, readonly string[]>> = {
 	OK: ["OK"],
@@ -57,8 +53,7 @@ export function uiService(call: Call): Ui {
 		ButtonSet: names(Object.keys(BUTTONS)),
 		createAddonMenu: () => menuService(call, host.addOn.name),
 		alert: (...args: unknown[]) =>
-			(host.person.alert?.(question(args)) ??
-				"CLOSE") as unknown as GoogleAppsScript.Base.Button,
+			host.person.alert?.(question(args)) ?? "CLOSE",
 		prompt(...args: unknown[]) {
 			const answer = host.person.prompt?.(question(args)) ?? {
 				button: "CLOSE",
@@ -73,6 +68,6 @@ export function uiService(call: Call): Ui {
 			host.sidebar = pageOf(call, output);
 			host.person.sidebar?.(host.sidebar);
 		},
-	} satisfies Partial<Record<keyof Ui, unknown>> & UiMethods;
+	} satisfies Partial<Record<keyof Ui, unknown>>;
 	return call.serve<Ui>("Ui", methods);
 }

@@ -11,6 +11,7 @@ import { deserializeListOptions } from "@univerjs/sheets";
 import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
 import { cellA1, splitReference } from "../a1";
 import { type Book, blockOf, mapBlock, tabNamed } from "../book";
+import { partOf } from "../engine-private";
 import { rawAt } from "../values";
 
 type Rule = IDataValidationRuleBase & IDataValidationRuleOptions;
@@ -27,10 +28,12 @@ export function checkValid(
 	column: number,
 	value: unknown,
 ): void {
-	const rule = book.engine.univer
-		.__getInjector()
-		.get(SheetDataValidationModel)
-		.getRuleByLocation(book.workbook.getId(), sheet.getSheetId(), row, column);
+	const rule = partOf(book.engine, SheetDataValidationModel).getRuleByLocation(
+		book.workbook.getId(),
+		sheet.getSheetId(),
+		row,
+		column,
+	);
 	const strict = rule?.errorStyle === DataValidationErrorStyle.STOP;
 	if (!rule || !strict || !refuses(book, rule, value)) return;
 	const cell = cellA1(row, column);
