@@ -13,7 +13,7 @@ it.each<[Mode, string, boolean]>([
 	["NONE", "LockService.getDocumentLock();", false],
 	["NONE", "HtmlService.createHtmlOutputFromFile('Panel');", false],
 	["LIMITED", MENU, true],
-	["LIMITED", "SpreadsheetApp.getActive().getName();", true],
+	["LIMITED", "SpreadsheetApp.getActive().getNumSheets();", true],
 	["LIMITED", "PropertiesService.getDocumentProperties().getKeys();", true],
 	["LIMITED", "SpreadsheetApp.getUi().alert('x');", false],
 	[
@@ -36,7 +36,7 @@ it.each<[Mode, string, boolean]>([
 });
 
 it("a service touched by global code breaks onOpen of a file where the add-on is not enabled", async () => {
-	const code = `var name = SpreadsheetApp.getActive().getName();\nfunction onOpen() { ${MENU} }`;
+	const code = `var tabs = SpreadsheetApp.getActive().getNumSheets();\nfunction onOpen() { ${MENU} }`;
 	await expect(open(code, { enabled: false })).rejects.toThrow(
 		"You do not have permission to call SpreadsheetApp.getActive.",
 	);

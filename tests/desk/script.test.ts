@@ -64,7 +64,7 @@ it("arguments are of the script's own context", () => {
 
 it("cells find no service at all", async () => {
 	const desk = await open(
-		"function F() { return SpreadsheetApp.getActive().getName(); }\nfunction G() { return PropertiesService.getDocumentProperties(); }",
+		"function F() { return SpreadsheetApp.getActive().getNumSheets(); }\nfunction G() { return PropertiesService.getDocumentProperties(); }",
 	);
 	desk.type("Sheet1", "A1", "=F()");
 	desk.type("Sheet1", "A2", "=G()");

@@ -23,7 +23,6 @@ type Methods = Pick<
 	| "deleteSheet"
 	| "getActiveSheet"
 	| "getCurrentCell"
-	| "getName"
 	| "getNamedRanges"
 	| "getNumSheets"
 	| "getRange"
@@ -122,7 +121,6 @@ export function spreadsheetService(call: Call): Spreadsheet {
 	const methods: Methods = {
 		...nameMethods(call),
 		...activeMethods(call),
-		getName: () => book.workbook.getName(),
 		getSpreadsheetLocale: () => book.locale,
 		getSheets: () =>
 			sheets(book).map((sheet) =>
