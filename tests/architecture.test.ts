@@ -26,8 +26,7 @@ const TABLE: Record<string, Floor> = {
 		packages: /^preact(\/|$)/,
 	},
 	"src/desk": {
-		packages:
-			/^(node:|@univerjs\/|rxjs$|react$|react-dom|esbuild$|playwright-core$|acorn$|fflate$)/,
+		packages: /^(node:|@univerjs\/|esbuild$|playwright-core$|acorn$)/,
 	},
 	"src/build": {
 		folders: ["src/functions", "src/job", "templates"],

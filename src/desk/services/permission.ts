@@ -7,7 +7,7 @@ import type { Mode } from "../contract";
 
 /** Allowed before the person has allowed anything: building the menu, and what belongs to nobody. */
 const FREE =
-	/^(?:SpreadsheetApp\.getUi|Ui\.createAddonMenu|Menu\.|Utilities\.|Blob\.)/;
+	/^(?:SpreadsheetApp\.getUi|Ui\.createAddonMenu|Menu\.|Utilities\.)/;
 /** The interface beyond menus needs a person who has asked for it. */
 const ASKED = /^Ui\.(?:alert|prompt|showSidebar)$/;
 
