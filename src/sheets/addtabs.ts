@@ -32,16 +32,15 @@ export function addedTabs(
 	pages: readonly Page[],
 	added: Added,
 	tabsBefore: number,
-): { grids: Grid[]; fresh: Size } {
+): Grid[] {
 	const [first] = pages;
-	if (!first) return { grids: [], fresh: { rows: 0, columns: 0 } };
+	if (!first) return [];
 	const width = commonWidth(pages.map(seenWidths));
-	const { sheet, fresh } = firstTab(pages, added, tabsBefore, width);
-	const frames: Frame[] = [frameOf(first, sheet)];
+	const frames = [firstTab(pages, added, tabsBefore, width)];
 	for (const [index, page] of pages.slice(1).entries())
 		frames.push(copiedTab(page, frames, added, tabsBefore + index + 1));
 	const largest = largestOf(pages);
-	const grids = pages.flatMap((page, index) => {
+	return pages.flatMap((page, index) => {
 		const own = frames[index]?.sheet;
 		if (!own) return [];
 		cut(own, largest, page);
@@ -49,7 +48,6 @@ export function addedTabs(
 			own.setColumnWidths(run.first, run.count, run.width);
 		return [gridOf(page, own)];
 	});
-	return { grids, fresh };
 }
 
 const seenColumns = ({ tab: { widths, hidden = 0 } }: Page): number =>
@@ -86,7 +84,7 @@ function firstTab(
 	added: Added,
 	index: number,
 	width: number | undefined,
-) {
+): Frame {
 	const [page] = pages;
 	if (!page) throw new Error("There is no page");
 	const largest = largestOf(pages);
@@ -104,7 +102,7 @@ function firstTab(
 	]);
 	const blank = { sheet, color: undefined, frozenRows: 0, frozenColumns: 0 };
 	setFrame(sheet, page, blank);
-	return { sheet, fresh };
+	return frameOf(page, sheet);
 }
 
 /** Copied from the earlier tab that is most like it. */
@@ -146,7 +144,7 @@ function setFrame(sheet: Sheet, page: Page, has: Frame): void {
 }
 
 /** A new tab, which is noted as soon as it is there. */
-export function insertedSheet(
+function insertedSheet(
 	name: string,
 	index: number,
 	{ spreadsheet, tabs }: Added,

@@ -1,37 +1,44 @@
 /** Dropdowns and limits of what may be typed. */
 import type { Choice } from "../template/plan";
 import { areaOf } from "./a1";
+import type { Grid } from "./grid";
 import type { Page } from "./page";
 import { filled } from "./tokens";
 
-type Range = GoogleAppsScript.Spreadsheet.Range;
 type Rule = GoogleAppsScript.Spreadsheet.DataValidation;
-type Rules = (Rule | null)[][];
+type Cells = GoogleAppsScript.Spreadsheet.Range;
 
-type Demand = Pick<Choice, "list" | "between" | "help">;
+type Demand = Pick<Choice, "list" | "between" | "from" | "help">;
 
 interface Wanted {
 	/** The cells that it is for. */
 	range: string;
 	demand: Demand;
+	/** Alike for demands that are alike. */
 	key: string;
 }
 
-/** A list that stands in cells is not among them: those cells might move when the rule is copied. */
-const plainOf = ({ tab, tokens }: Page): Wanted[] =>
-	(tab.choices ?? [])
-		.filter(({ from }) => from === undefined)
-		.map(({ range, list, between, help = "" }) => {
-			const demand = { list, between, help: filled(help, tokens) };
-			return { range, demand, key: JSON.stringify(demand) };
-		});
+const wantedOf = ({ tab, tokens }: Page): Wanted[] =>
+	(tab.choices ?? []).map(({ range, list, between, from, help = "" }) => {
+		const demand = {
+			list,
+			between,
+			from: from && filled(from, tokens),
+			help: filled(help, tokens),
+		};
+		return { range, demand, key: JSON.stringify(demand) };
+	});
 
-/** One rule for all that are alike, by their key. A help text stays in the builder: those without come first. */
-function rulesOf(wanted: readonly Wanted[]): Map<string, Rule> {
+/** One rule for all demands that are alike, by their key. A help text stays in the builder: those without come first. */
+function rulesOf(
+	wanted: readonly Wanted[],
+	cellsIn: (reference: string) => Cells,
+): Map<string, Rule> {
 	const builder = SpreadsheetApp.newDataValidation();
-	const built = ({ list, between, help }: Demand): Rule => {
+	const built = ({ list, between, from, help }: Demand): Rule => {
 		if (list) builder.requireValueInList([...list], true);
 		if (between) builder.requireNumberBetween(...between);
+		if (from) builder.requireValueInRange(cellsIn(from), true);
 		if (help) builder.setHelpText(help);
 		return builder.build();
 	};
@@ -43,31 +50,20 @@ function rulesOf(wanted: readonly Wanted[]): Map<string, Rule> {
 	return rules;
 }
 
-/** The rule of each cell of each page, or none; without those that take their list from cells. */
-export function plainChoices(pages: readonly Page[]): Rules[] {
-	const wanted = pages.map(plainOf);
-	const rules = rulesOf(wanted.flat());
-	return pages.map(({ cells }, index) => {
-		const own: Rules = cells.map((row) => row.map(() => null));
+/** Sets the choices of new tabs, one call a tab; `cellsIn` answers the cells that a formula writes so. */
+export function setChoices(
+	grids: readonly Grid[],
+	cellsIn: (reference: string) => Cells,
+): void {
+	const wanted = grids.map(({ page }) => wantedOf(page));
+	const rules = rulesOf(wanted.flat(), cellsIn);
+	grids.forEach(({ page, cells }, index) => {
+		const own = page.cells.map((row) => row.map((): Rule | null => null));
 		for (const { range, key } of wanted[index] ?? []) {
 			const { row, column, rows, columns } = areaOf(range);
 			for (const line of own.slice(row, row + rows))
 				line.fill(rules.get(key) ?? null, column, column + columns);
 		}
-		return own;
+		if (own.flat().some(Boolean)) cells.setDataValidations(own);
 	});
 }
-
-/** Sets the choices that take their list from cells; `cellsIn` answers those that a formula writes so. */
-export function setListed(
-	{ tab, tokens }: Page,
-	at: (a1: string) => Range,
-	cellsIn: (reference: string) => Range,
-): void {
-	for (const { range, from } of tab.choices ?? [])
-		if (from !== undefined)
-			at(range).setDataValidation(listed(cellsIn(filled(from, tokens))));
-}
-
-const listed = (cells: Range): Rule =>
-	SpreadsheetApp.newDataValidation().requireValueInRange(cells, true).build();

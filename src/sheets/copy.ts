@@ -3,6 +3,7 @@ import type { Value } from "../template/plan";
 import { keptAsText } from "./content";
 import { placeFor, planned, written } from "./create";
 import { serialOf } from "./days";
+import { isFormula } from "./formulas";
 import { waitForTurn } from "./lock";
 import type { JobMade } from "./messages";
 import { blockArea, type Page } from "./page";
@@ -31,6 +32,7 @@ function withTyped(page: Page, from: JobTab): Page {
 		...page,
 		cells: page.cells.map((line, row) =>
 			line.map((cell, column) =>
+				// the template's own formula in an input stays: what it shows belongs to the other job
 				repeated[row]?.[column] && !isFormula(cell.value)
 					? { ...cell, value: kept(from.values[row]?.[column]) }
 					: cell,
@@ -38,10 +40,6 @@ function withTyped(page: Page, from: JobTab): Page {
 		),
 	};
 }
-
-/** The template's own formula in an input stays: what it shows belongs to the other job. */
-const isFormula = (value: unknown): boolean =>
-	typeof value === "string" && value.startsWith("=");
 
 /** True for each cell of inputs that a repeat order takes over; a block over another decides. */
 function repeatedCells({ cells, tab }: Page): boolean[][] {

@@ -1,4 +1,6 @@
 /** New tabs, and the ranges of them that a page speaks of. */
+import { a1Of } from "./a1";
+import { formulaBlocks } from "./formulas";
 import type { Page } from "./page";
 import { rangesOf } from "./rules";
 
@@ -35,15 +37,15 @@ export function resize(sheet: Sheet, from: Size, to: Size): void {
 /** The page's ranges in its tab, all fetched in two calls. */
 export function gridOf(page: Page, sheet: Sheet): Grid {
 	const { whole } = page;
-	const { choices = [], rules = [] } = page.tab;
+	const { rules = [] } = page.tab;
 	const texts = [
 		...new Set([
 			whole,
 			...Object.values(page.names),
 			...page.inputs,
 			...Object.keys(page.notes),
-			...choices.flatMap(({ range, from }) => (from ? [range] : [])),
 			...rules.flatMap(rangesOf),
+			...formulaBlocks(page).map(a1Of),
 		]),
 	];
 	const ranges = sheet.getRangeList(texts).getRanges();

@@ -1,8 +1,8 @@
 /** A tab of a template worked out to the cell: what each holds, how it looks, what is named. */
 import type { Block, Format, Look, Slots, Tab, Value } from "../template/plan";
 import { type Area, a1Of, areaOf } from "./a1";
-import { contentOf } from "./content";
-import { GENERAL, isNumber, numberFormat } from "./formats";
+import { contentOf, keptAsText } from "./content";
+import { GENERAL, isNumber, numberFormat, PLAIN_TEXT } from "./formats";
 import { filled, type Tokens } from "./tokens";
 
 /** One cell: its content as `setValues` takes it, and its form. */
@@ -84,6 +84,9 @@ function putBlock(page: Page, block: Block, slots: Slots): void {
 			if (!format) continue;
 			cell.format = numberFormat(format, block.look, page.tokens.units);
 			cell.number = isNumber(format, block.look);
+			// a plain text says the same in every locale
+			if (cell.format === PLAIN_TEXT && typeof cell.value === "number")
+				cell.value = keptAsText(String(cell.value));
 		}
 }
 

@@ -6,7 +6,7 @@ import type { Step } from "./steps";
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
 /** What Sheets would read as a formula, or as its own mark for a text. */
-const RISKY = /^[=+\-@']/;
+export const RISKY = /^[=+\-@']/;
 
 /** The step that puts a value in a cell of this format in place of `before`. */
 export function typedStep(

@@ -1,29 +1,31 @@
 /** Writes pages into the workbook in few calls. */
 import { addedTabs } from "./addtabs";
-import { setListed } from "./choices";
+import { setChoices } from "./choices";
 import { setForms } from "./forms";
+import { isFormula, writeFormulas } from "./formulas";
 import type { Grid } from "./grid";
 import type { Page } from "./page";
 import { setRules } from "./rules";
 import type { Added } from "./undo";
 
 /**
- * Adds a tab for each page and writes it; `added` says at every moment what there is to undo.
+ * Adds a tab for each page and writes it; `added` has at every moment what there is to undo.
  *
- * Tabs and names come first, since formulas want both. Formats come after the values: a cell that is plain text
- * already would keep the mark in front of a text as a part of it.
+ * Tabs and names come first, since formulas want both. Values come before formats: a cell that is plain text already
+ * would keep the mark in front of a text as a part of it. Formulas come last: services wait while cells calculate.
  */
 export function writePages(
 	pages: readonly Page[],
 	added: Added,
 	tabsBefore: number,
 ): void {
-	const { grids, fresh } = addedTabs(pages, added, tabsBefore);
+	const grids = addedTabs(pages, added, tabsBefore);
 	for (const grid of grids) setNames(grid, added);
-	for (const { page, cells } of grids)
-		cells.setValues(page.cells.map((row) => row.map(({ value }) => value)));
-	setForms(grids, added, { fresh, index: tabsBefore + pages.length });
-	for (const grid of grids) finish(grid, cellsIn(added));
+	for (const grid of grids) setValues(grid);
+	for (const grid of grids) setForms(grid);
+	setChoices(grids, cellsIn(added));
+	for (const grid of grids) finish(grid);
+	for (const grid of grids) writeFormulas(grid);
 }
 
 function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
@@ -33,18 +35,24 @@ function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
 	}
 }
 
+const setValues = ({ page, cells }: Grid): unknown =>
+	cells.setValues(
+		page.cells.map((row) =>
+			row.map(({ value }) => (isFormula(value) ? "" : value)),
+		),
+	);
+
 /** The cells that formulas write so, in tabs new or old. */
 const cellsIn =
 	({ spreadsheet }: Added) =>
 	(reference: string): GoogleAppsScript.Spreadsheet.Range =>
 		spreadsheet.getRange(reference.replace(/\$/g, ""));
 
-/** Everything of a tab but its names, values and formats. */
-function finish(grid: Grid, source: ReturnType<typeof cellsIn>): void {
+/** Sets notes, rules and the protection of a tab. */
+function finish(grid: Grid): void {
 	const { page, sheet, at } = grid;
 	const { rules = [] } = page.tab;
 	for (const [cell, note] of Object.entries(page.notes)) at(cell).setNote(note);
-	setListed(page, at, source);
 	if (rules.length > 0) setRules(page, sheet, at);
 	protect(grid);
 }
