@@ -2,48 +2,62 @@ import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
-/** Tests that start no workbook: they keep no state, so they can share a process and what it has loaded. */
+/** Tests that drive a browser. */
+const BROWSER = ["tests/{desk/page,sidebar}/**/*.test.{ts,tsx}"];
+
+/** Tests that start no workbook. */
 const PLAIN = [
-	"tests/{architecture,build,calc,check,functions,published,readme,sidebar}/**/*.test.{ts,tsx}",
+	"tests/{architecture,build,calc,check,functions,job/fields,published,readme}/**/*.test.{ts,tsx}",
 	"tests/{architecture,wording,templates}.test.ts",
 ];
 
-/** Minutes each, the longest first: begun last, one of them would keep one core busy and leave the other idle. */
-const LONG = ["/sheets/faults/", "/desk/page/", "/sidebar/"];
+/** Runs that try everything, for minutes: `npm run test:all` has them too. */
+const EXHAUSTIVE = "tests/**/*.all.test.{ts,tsx}";
+const everything = process.env.TONEFOLD_TESTS === "all";
 
-class LongFirst extends BaseSequencer {
+/** Kinds of tests in the order they are begun. */
+const KINDS = ["browser", "workbook", "plain"];
+
+/** A process goes on with a file of its own kind only, so one kind follows another; the longest file of each is begun first. */
+class KindByKind extends BaseSequencer {
 	override async sort(files: TestSpecification[]) {
-		const rank = ({ moduleId }: TestSpecification) => {
-			const place = LONG.findIndex((folder) => moduleId.includes(folder));
-			return place < 0 ? LONG.length : place;
-		};
+		const rank = ({ project }: TestSpecification) =>
+			KINDS.indexOf(project.name);
 		return (await super.sort(files)).sort((a, b) => rank(a) - rank(b));
 	}
 }
 
 export default defineConfig({
 	test: {
-		sequence: { sequencer: LongFirst },
+		sequence: { sequencer: KindByKind },
 		pool: "forks",
+		// Files of a kind share a process and what it has loaded; each leaves nothing behind.
+		isolate: false,
 		// The default leaves one core of two idle.
 		maxWorkers: availableParallelism(),
 		testTimeout: 60_000,
 		hookTimeout: 60_000,
+		expect: { poll: { timeout: 30_000 } },
+		exclude: everything ? [] : [EXHAUSTIVE],
 		projects: [
 			{
 				extends: true,
-				test: { name: "plain", include: PLAIN, isolate: false },
+				test: {
+					name: "browser",
+					include: BROWSER,
+					globalSetup: "tests/run/setup.ts",
+				},
 			},
 			{
 				extends: true,
 				test: {
-					// One workbook may live in a process at a time, so each file has its own.
 					name: "workbook",
 					include: ["tests/**/*.test.{ts,tsx}"],
-					exclude: PLAIN,
+					exclude: [...BROWSER, ...PLAIN],
 					server: { deps: { external: [/@univerjs/] } },
 				},
 			},
+			{ extends: true, test: { name: "plain", include: PLAIN } },
 		],
 	},
 });

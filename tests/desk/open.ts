@@ -1,4 +1,4 @@
-import { afterEach } from "vitest";
+import { onTestFinished } from "vitest";
 import type { Desk } from "../../src/desk/desk";
 import {
 	type HeadlessOptions,
@@ -19,6 +19,7 @@ export async function open(
 	options: HeadlessOptions = {},
 ): Promise<Desk> {
 	close();
+	onTestFinished(close);
 	live = await openHeadlessDesk("", {
 		enabled: true,
 		...options,
@@ -45,5 +46,3 @@ export async function ran(
 ): Promise<unknown> {
 	return (await open(entry(body))).call("run", args);
 }
-
-afterEach(close);

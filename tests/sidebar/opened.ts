@@ -1,8 +1,9 @@
 /** A browser for a file of tests, and the panel in it; each test ends without a complaint. */
 import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect } from "vitest";
+import { afterEach, beforeAll, expect } from "vitest";
 import { findBrowser } from "../../src/desk/browser";
-import { type Answers, launch, type OpenPanel, openPanel } from "./page";
+import { sharedBrowser } from "../run/shared";
+import { type Answers, type OpenPanel, openPanel } from "./page";
 
 export const executable = findBrowser();
 
@@ -22,9 +23,8 @@ export function panelInBrowser(): Opened {
 	let browser: Browser;
 	let panel: OpenPanel;
 	beforeAll(async () => {
-		browser = await launch(String(executable));
+		browser = await sharedBrowser();
 	}, 60_000);
-	afterAll(() => browser?.close());
 	afterEach(async () => {
 		const { complaints } = panel;
 		await panel.close();
@@ -37,7 +37,7 @@ export function panelInBrowser(): Opened {
 		page,
 		async open(answers, html) {
 			panel = await openPanel(browser, answers, html);
-			page().setDefaultTimeout(10_000);
+			page().setDefaultTimeout(30_000);
 		},
 		shown,
 		field: (label, place = 0) =>

@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { type Browser, chromium, type Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { bundlePanel } from "../../src/build/panel";
-import { BROWSER_ARGS } from "../../src/desk/browser";
 
 const AXE = readFileSync(
 	createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
@@ -37,9 +36,6 @@ export interface OpenPanel {
 	violations(): Promise<string[]>;
 	close(): Promise<void>;
 }
-
-export const launch = (executablePath: string): Promise<Browser> =>
-	chromium.launch({ executablePath, args: [...BROWSER_ARGS] });
 
 let html: string | undefined;
 export const panelHtml = async (): Promise<string> => {

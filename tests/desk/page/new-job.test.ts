@@ -1,10 +1,9 @@
 import type { Browser, FrameLocator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type Started, startServer } from "./server";
+import { beforeAll, describe, expect, test } from "vitest";
+import { deskUrl, sharedBrowser } from "../../run/shared";
 import {
 	chooseInMenu,
 	keepPicture,
-	openBrowser,
 	opened,
 	panelOf,
 	placeOf,
@@ -16,22 +15,17 @@ import {
 const DESK = { width: 1280, height: 800 };
 const MINUTE = 60_000;
 
-let server: Started;
+let url: string;
 let browser: Browser;
 
 beforeAll(async () => {
-	browser = await openBrowser();
-	server = await startServer();
+	browser = await sharedBrowser();
+	url = await deskUrl();
 }, 3 * MINUTE);
-
-afterAll(async () => {
-	await browser?.close();
-	expect(await server?.stop()).toBe(0);
-});
 
 /** A blank workbook with the panel open beside it. */
 async function blank() {
-	const visited = await visit(browser, `${server.url}?empty`, DESK);
+	const visited = await visit(browser, `${url}?empty`, DESK);
 	await opened(visited.page);
 	await chooseInMenu(visited.page, "Start a job");
 	const panel = panelOf(visited.page);

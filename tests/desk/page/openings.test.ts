@@ -1,11 +1,11 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { sharedBrowser } from "../../run/shared";
 import { type Started, startServer } from "./server";
 import {
 	chooseInMenu,
 	closePanel,
 	keepPicture,
-	openBrowser,
 	opened,
 	panelOf,
 	tabs,
@@ -21,12 +21,11 @@ let server: Started;
 let browser: Browser;
 
 beforeAll(async () => {
-	browser = await openBrowser();
+	browser = await sharedBrowser();
 	server = await startServer();
 }, 3 * MINUTE);
 
 afterAll(async () => {
-	await browser?.close();
 	expect(await server?.stop()).toBe(0);
 });
 

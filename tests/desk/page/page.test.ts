@@ -1,13 +1,12 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type Started, startServer } from "./server";
+import { deskUrl, sharedBrowser } from "../../run/shared";
 import {
 	cellName,
 	chooseInMenu,
 	closePanel,
 	keepPicture,
 	numberBeside,
-	openBrowser,
 	opened,
 	panelOf,
 	placeOf,
@@ -22,18 +21,13 @@ const DESK = { width: 1280, height: 800 };
 const MINUTE = 60_000;
 const SOON = { timeout: MINUTE, interval: 200 };
 
-let server: Started;
+let url: string;
 let browser: Browser;
 
 beforeAll(async () => {
-	browser = await openBrowser();
-	server = await startServer();
+	browser = await sharedBrowser();
+	url = await deskUrl();
 }, 3 * MINUTE);
-
-afterAll(async () => {
-	await browser?.close();
-	expect(await server?.stop()).toBe(0);
-});
 
 /** Number of sheets of paper that the open tab is printed on. */
 async function sheetsOfPaper(page: Page, format: "A4" | "Letter") {
@@ -46,9 +40,10 @@ describe("the desk in a browser", { timeout: 2 * MINUTE }, () => {
 	let complaints: Visit["complaints"];
 
 	beforeAll(async () => {
-		({ page, complaints } = await visit(browser, server.url, DESK));
+		({ page, complaints } = await visit(browser, url, DESK));
 		await opened(page);
 	}, 3 * MINUTE);
+	afterAll(() => page?.close());
 
 	test("opens with the demo job and no error in it", async () => {
 		expect(await tabs(page)).toEqual(

@@ -1,12 +1,11 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type Started, startServer } from "./server";
+import { deskUrl, sharedBrowser } from "../../run/shared";
 import {
 	cellName,
 	chooseInMenu,
 	closePanel,
 	keepPicture,
-	openBrowser,
 	opened,
 	panelOf,
 	placeOf,
@@ -20,18 +19,13 @@ const MINUTE = 60_000;
 const SOON = { timeout: MINUTE, interval: 200 };
 const CARD = "1 Pour card";
 
-let server: Started;
+let url: string;
 let browser: Browser;
 
 beforeAll(async () => {
-	browser = await openBrowser();
-	server = await startServer();
+	browser = await sharedBrowser();
+	url = await deskUrl();
 }, 3 * MINUTE);
-
-afterAll(async () => {
-	await browser?.close();
-	expect(await server?.stop()).toBe(0);
-});
 
 const typeIn = (page: Page, tab: string, cell: string, text: string) =>
 	page.evaluate(
@@ -53,9 +47,10 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 	let complaints: Visit["complaints"];
 
 	beforeAll(async () => {
-		({ page, complaints } = await visit(browser, server.url, DESK));
+		({ page, complaints } = await visit(browser, url, DESK));
 		await opened(page);
 	}, 3 * MINUTE);
+	afterAll(() => page?.close());
 
 	const panel = () => panelOf(page);
 	const button = (name: string | RegExp) =>

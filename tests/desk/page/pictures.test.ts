@@ -1,9 +1,9 @@
 /** Pictures and links in the page's workbook, by a small add-on of the test's own. */
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { deskUrl, sharedBrowser } from "../../run/shared";
 import { png } from "../png";
-import { type Started, startServer } from "./server";
-import { openBrowser, opened, type Visit, visit } from "./visit";
+import { opened, type Visit, visit } from "./visit";
 
 const MINUTE = 60_000;
 const SOON = { timeout: MINUTE, interval: 200 };
@@ -23,17 +23,13 @@ function put() {
 	ss.setActiveSheet(s);
 }`;
 
-let server: Started;
-let browser: Browser;
 let page: Page;
 let complaints: Visit["complaints"];
 
 beforeAll(async () => {
-	browser = await openBrowser();
-	server = await startServer();
 	({ page, complaints } = await visit(
-		browser,
-		`${server.url}?empty`,
+		await sharedBrowser(),
+		`${await deskUrl()}?empty`,
 		{ width: 1280, height: 800 },
 		{ "add-on.json": '["Code.js"]', "add-on/Code.js": CODE },
 	));
@@ -41,10 +37,7 @@ beforeAll(async () => {
 	await page.evaluate(() => window.desk?.choose("Put"));
 }, 3 * MINUTE);
 
-afterAll(async () => {
-	await browser?.close();
-	await server?.stop();
-});
+afterAll(() => page?.close());
 
 const picture = () => page.locator("#pictures img");
 

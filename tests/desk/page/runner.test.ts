@@ -1,31 +1,25 @@
 /** What the panel's page finds as `google.script`, shown with a small add-on of its own. */
-import type { Browser, Frame } from "playwright-core";
+import type { Frame } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type Started, startServer } from "./server";
+import { deskUrl, sharedBrowser } from "../../run/shared";
 import { ADD_ON } from "./standin";
-import { openBrowser, opened, type Visit, visit } from "./visit";
+import { opened, type Visit, visit } from "./visit";
 
 const MINUTE = 60_000;
 
-let server: Started;
-let browser: Browser;
 let at: Visit;
 let panel: Frame;
 
 beforeAll(async () => {
-	browser = await openBrowser();
-	server = await startServer();
-	at = await visit(browser, server.url, { width: 1000, height: 700 }, ADD_ON);
+	const size = { width: 1000, height: 700 };
+	at = await visit(await sharedBrowser(), await deskUrl(), size, ADD_ON);
 	await opened(at.page);
 	const frame = await at.page.waitForSelector("#panel-page iframe");
 	panel = (await frame.contentFrame()) as Frame;
 	await panel.waitForFunction(() => typeof google === "object");
 }, 3 * MINUTE);
 
-afterAll(async () => {
-	await browser?.close();
-	await server?.stop();
-});
+afterAll(() => at?.page.close());
 
 /** What becomes of a call: its answer or its error's message, and the user object. */
 function called(name: string, ...args: unknown[]) {

@@ -1,10 +1,11 @@
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { bundlePanel } from "../../../src/build/panel";
 import { findBrowser } from "../../../src/desk/browser";
 import type { JobView } from "../../../src/sheets/messages";
-import { launch, violationsOf } from "../page";
+import { sharedBrowser } from "../../run/shared";
+import { violationsOf } from "../page";
 import { JOB } from "./job";
 
 const executable = findBrowser();
@@ -19,10 +20,9 @@ describe.runIf(executable)(
 		const complaints: string[] = [];
 
 		beforeAll(async () => {
-			browser = await launch(String(executable));
+			browser = await sharedBrowser();
 			html = await bundlePanel(join(import.meta.dirname, "mounted.tsx"));
 		}, 60_000);
-		afterAll(() => browser?.close());
 
 		async function open(job: JobView = JOB): Promise<Page> {
 			const page = await browser.newPage({
