@@ -1,9 +1,11 @@
 import { join } from "node:path";
 import { type BuildOptions, build } from "esbuild";
 import type { SheetFunction } from "../functions/declare";
+import { tabAnswers } from "../job/tabs/index";
+import type { TabAnswer } from "../job/tabs/tab";
 import { bodyOf } from "./body";
 import { entryPoints } from "./entries";
-import { entryStub, NAMESPACE, sheetStub, TEMPLATES } from "./stubs";
+import { entryStub, NAMESPACE, sheetStub, TEMPLATES, tabStub } from "./stubs";
 import { templatesApart } from "./templates";
 
 export interface CodeSources {
@@ -11,6 +13,8 @@ export interface CodeSources {
 	root: string;
 	/** Module with `registry` and `callFunction`. */
 	functions: string;
+	/** Answers of tabs, for which the first module has `callTab`. */
+	tabs?: readonly TabAnswer[];
 	/** Module whose exports are the entry points. */
 	entries: string;
 }
@@ -19,14 +23,20 @@ export interface CodeSources {
 export const PRODUCT: CodeSources = {
 	root: join(import.meta.dirname, "../.."),
 	functions: "./src/functions/index",
+	tabs: tabAnswers,
 	entries: "./src/sheets/entries.ts",
 };
 
-const gathered = ({ functions, entries }: CodeSources): string => `
+const gathered = ({ functions, tabs, entries }: CodeSources): string => `
 import { callFunction, registry } from "${functions}";
 export * from "${entries}";
 const byName = new Map(registry.map((fn) => [fn.name, fn]));
 export const call = (name, args) => callFunction(byName.get(name), Array.from(args));
+${tabs ? callOfTab(functions) : ""}`;
+
+const callOfTab = (functions: string): string => `
+import { callTab } from "${functions}";
+export const callOfTab = (name, args) => callTab(name, Array.from(args));
 `;
 
 /**
@@ -73,6 +83,7 @@ export async function bundleCode(
 		"/** @OnlyCurrentDoc */",
 		`var ${NAMESPACE} = ((${OWN}) => {\n${body}\n})(${OWN});\n`,
 		...registry.map(sheetStub),
+		...(sources.tabs ?? []).map(tabStub),
 		...entries.map(entryStub),
 	].join("\n");
 }

@@ -8,6 +8,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { registry } from "../functions/index";
+import { tabAnswers } from "../job/tabs/index";
 import { bundleCode, bundleTemplates, PRODUCT } from "./bundle";
 import { complaints, type Dist, kilobytes } from "./gates";
 import { bundlePanel } from "./panel";
@@ -29,7 +30,7 @@ const dist: Dist = {
 
 const found = complaints(
 	dist,
-	registry.map(({ name }) => name),
+	[...registry, ...tabAnswers].map(({ name }) => name),
 );
 if (found.length) {
 	console.error(

@@ -1,5 +1,8 @@
 import type { SheetFunction } from "../functions/declare";
 import { eitherUnit } from "../functions/help";
+import { tabArguments } from "../functions/tabs";
+import { STUDIO_REGIONS } from "../job/cells/studiocells";
+import type { TabAnswer } from "../job/tabs/tab";
 import type { EntryPoint } from "./entries";
 import { paramHelp } from "./help";
 
@@ -39,6 +42,28 @@ export function sheetStub(fn: SheetFunction): string {
 	const signature = params.map(([name]) => name).join(", ");
 	return `${comment(lines)}\nfunction ${fn.name}(${signature}) { return ${NAMESPACE}.call("${fn.name}", arguments); }\n`;
 }
+
+/** A function of the workbook's own tabs, under its help. */
+export function tabStub(answer: TabAnswer): string {
+	const regions = tabArguments(answer);
+	const lines = [
+		inComment(answer.summary),
+		"The workbook's own tabs use it: they pass it what was typed in their tinted cells.",
+		"",
+		...regions.map(
+			(region) =>
+				`@param {${regionName(region)}} ${region} What was typed there, with its labels or headings`,
+		),
+		"@customfunction",
+	];
+	return `${comment(lines)}\nfunction ${answer.name}(${regions.join(", ")}) { return ${NAMESPACE}.callOfTab("${answer.name}", arguments); }\n`;
+}
+
+/** A region as formulas name it, of job 1. */
+const regionName = (region: string): string =>
+	(STUDIO_REGIONS as readonly string[]).includes(region)
+		? `studio_${region}`
+		: `job1_${region}`;
 
 const usual = (kind: string): string =>
 	({ units: '"metric"', cell: "A2" })[kind] ?? "A2:A9";

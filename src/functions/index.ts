@@ -21,6 +21,7 @@ import * as water from "./water";
 import * as weighing from "./weighing";
 
 export { callFunction } from "./call";
+export { callTab } from "./tabs";
 
 export const registry: readonly SheetFunction[] = [
 	lengths,
