@@ -29,8 +29,7 @@ const TABLE: Record<string, Floor> = {
 		packages: /^(node:|@univerjs\/|esbuild$|playwright-core$|acorn$)/,
 	},
 	"src/build": {
-		folders: ["src/functions", "src/job", "templates"],
-		types: ["src/template"],
+		folders: ["src/functions", "src/job"],
 		packages: /^(node:|esbuild$|acorn$)/,
 	},
 };

@@ -53,7 +53,12 @@ async function bundled(
 ): Promise<string> {
 	const result = await build({
 		...more,
-		stdin: { contents, resolveDir: root, sourcefile: "index", loader: "ts" },
+		stdin: {
+			contents,
+			resolveDir: root,
+			sourcefile: "src/build/bundle.ts",
+			loader: "ts",
+		},
 		absWorkingDir: PRODUCT.root,
 		bundle: true,
 		write: false,
