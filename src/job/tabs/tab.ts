@@ -4,8 +4,8 @@
  *
  * Headings and labels are part of the answer, so that they stay with their numbers where a person puts a column in between.
  */
-import type { Core } from "../answers/core";
-import { coreOf } from "../answers/core";
+import type { Basis } from "../answers/basis";
+import { basisOf } from "../answers/basis";
 import { isKnown, type Known, type Said, saying } from "../answers/known";
 import { type JobRegion, jobIn } from "../cells/jobcells";
 import { type Grid, labelText } from "../cells/regions";
@@ -51,7 +51,7 @@ export interface Shown {
 export type Region = JobRegion | StudioRegion;
 
 /** What an answer is worked out from. */
-export interface TabInput extends Core {
+export interface TabInput extends Basis {
 	regions: Readonly<Partial<Record<Region, Grid>>>;
 	units: UnitSystem;
 }
@@ -78,7 +78,7 @@ export function tabInput(
 ): TabInput {
 	const settings = regions.settings ?? [];
 	const { units, ...studio } = studioIn({ ...regions, settings });
-	return { ...coreOf(studio, jobIn(regions, studio, units)), regions, units };
+	return { ...basisOf(studio, jobIn(regions, studio, units)), regions, units };
 }
 
 /** The answer as cells, with its headings or labels. */

@@ -9,7 +9,7 @@ import { type PieceAnswer, pieceAnswers } from "./pieces";
 import { type PigmentAnswer, pigmentAnswers } from "./pigments";
 import { type TonesAnswer, tonesAnswer } from "./tones";
 
-export interface Core {
+export interface Basis {
 	given: Given;
 	mix: MixAnswers;
 	pieces: readonly PieceAnswer[];
@@ -19,7 +19,7 @@ export interface Core {
 	tones: TonesAnswer;
 }
 
-export function coreOf(studio: StudioFile, job: JobFile): Core {
+export function basisOf(studio: StudioFile, job: JobFile): Basis {
 	const given: Given = { studio, job, units: job.units };
 	const mix = mixAnswers(given);
 	const pieces = pieceAnswers(given, mix);
