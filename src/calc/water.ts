@@ -18,6 +18,14 @@ export interface Solid {
 	temperatureC: number;
 }
 
+/**
+ * Mass by which a damp solid counts as a solid, kg: its dry mass and 1 / 0.22 of the water in it, since that water counts fully.
+ *
+ * @source ACI 305R.
+ */
+export const dampSolidKg = (dryKg: number, waterKg: number): number =>
+	dryKg + waterKg / SOLID_OVER_WATER;
+
 /** Heat of the solids and what warms them by a degree, counted in kg of water. */
 function solidHeat(solids: readonly Solid[]): { heat: number; kg: number } {
 	if (solids.length === 0) throw new InputError("solid_masses is blank");

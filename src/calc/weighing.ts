@@ -31,3 +31,45 @@ export const doseUncertainty = ({
 		taredU(pigmentDivisionKg) / pigmentKg,
 		(Math.sqrt(weighings) * taredU(massDivisionKg)) / massKg,
 	);
+
+/**
+ * Mass of mix of which a dose is known within a relative standard uncertainty, kg: `doseUncertainty` of one weighing,
+ * solved for the mass.
+ *
+ * √(1/6) · hypot(pigment division / (binder share × dose), mass division) / uncertainty
+ *
+ * @source JCGM 100:2008 5.1.2 and F.2.2.1.
+ */
+export const massForDoseKg = ({
+	uncertainty,
+	dose,
+	binderShare,
+	pigmentDivisionKg,
+	massDivisionKg,
+}: {
+	uncertainty: number;
+	/** Of binder, as it goes on the scale. */
+	dose: number;
+	binderShare: number;
+	pigmentDivisionKg: number;
+	massDivisionKg: number;
+}): number =>
+	Math.hypot(
+		taredU(pigmentDivisionKg) / (binderShare * dose),
+		taredU(massDivisionKg),
+	) / uncertainty;
+
+/** A quotient without the last bits of a conversion, so that what equals a whole number is one. */
+const divisionsIn = (weight: number, division: number): number =>
+	Number((weight / division).toPrecision(12));
+
+const counted = (divisions: number, division: number): number =>
+	Number((divisions * division).toPrecision(12));
+
+/** The nearest weight that a scale can show, in the unit of both; a half is rounded up. */
+export const onScale = (weight: number, division: number): number =>
+	counted(Math.round(divisionsIn(weight, division)), division);
+
+/** The least weight that a scale can show and that is not below `weight`. */
+export const atLeastOnScale = (weight: number, division: number): number =>
+	counted(Math.ceil(divisionsIn(weight, division)), division);

@@ -1,7 +1,9 @@
 /** What the answers are worked out from: both files, read by their fields. */
 import type { Field, Read } from "../fields/field";
 import { SETTINGS, type SettingKey } from "../fields/settings";
+import { LOOK } from "../fields/tone";
 import type { JobFile } from "../jobfile";
+import { isBlank } from "../reading/cells";
 import type { UnitSystem } from "../reading/units";
 import { fromSi, type Quantity, unitName } from "../reading/units";
 import type { StudioFile } from "../studiofile";
@@ -27,6 +29,17 @@ export const setting = <K extends SettingKey>(
 		studio.settings,
 		units,
 	) as Known<Exclude<Settings[K], undefined>>;
+
+/** A field of the job's look as typed, or what a new job begins with. */
+export const lookOf = <K extends keyof typeof LOOK & string>(
+	{ job, units }: Pick<Given, "job" | "units">,
+	key: K,
+): Known<Exclude<Read<typeof LOOK>[K], undefined>> => {
+	const { start } = LOOK[key];
+	const begin = typeof start === "object" ? start[units] : start;
+	const typed = isBlank(job[key]) ? begin : job[key];
+	return readField(LOOK, key, { [key]: typed }, units);
+};
 
 /** A number in the workbook's unit. */
 export const inUnit = (

@@ -1,0 +1,181 @@
+/** What the tones look like by the studio's swatches, and whether they can be told apart. */
+import { farColor, hexOfLab, type Lab, labOfHex } from "../../calc/color";
+import {
+	type ExpectedColor,
+	expectedColors,
+	type SwatchSet,
+	swatchesUsed,
+} from "../../calc/expected";
+import { sameName } from "../../calc/names";
+import { share as shareField } from "../fields/field";
+import { SWATCH } from "../fields/swatch";
+import { isBlank } from "../reading/cells";
+import type { SwatchInput } from "../studiofile";
+import type { Core } from "./core";
+import { lookOf } from "./given";
+import {
+	all,
+	from,
+	fromBoth,
+	is,
+	isKnown,
+	type Known,
+	look,
+	missing,
+	readField,
+	type Said,
+	saidOf,
+} from "./known";
+
+export interface ColorAnswer {
+	name: string;
+	/** `#rrggbb`. */
+	color: Known<string>;
+	/** The tone that looks most like it, and CIEDE2000 to it; undefined for an only tone. */
+	nearest: Known<ExpectedColor["nearest"]>;
+	/** Whether it can be told from the others, and whether its dose is allowed. */
+	toldApart: Said;
+}
+
+export interface ColorsAnswer {
+	tones: readonly ColorAnswer[];
+	/** How many swatches count, and why the others do not. */
+	used: Known<string>;
+	/** `#rrggbb` of all tones together, seen from across the room. */
+	far: Known<string>;
+}
+
+// Differences at which the words change: common practice, no source.
+const HARD_TO_TELL = 2;
+const LOST_ACROSS_THE_ROOM = 5;
+
+export function colorsAnswer(core: Core): ColorsAnswer {
+	const set = swatchSet(core);
+	const expected = fromBoth(core.tones.dry, set, expectedColors);
+	const tones = core.tones.rows.map(({ name, headroom }, i) => {
+		const one = from(expected, (each) => each[i] as ExpectedColor);
+		const lab = known(one, ({ lab, remark }) =>
+			lab ? is(lab) : missing(`its color: ${remark}`),
+		);
+		const nearest = known(one, (color) => nearestOf(core, color));
+		return {
+			name,
+			color: from(lab, hexOfLab),
+			nearest: isKnown(lab) ? nearest : lab,
+			toldApart: toldApart(headroom, lab, nearest),
+		};
+	});
+	return { tones, used: from(set, swatchesUsed), far: farOf(core, tones) };
+}
+
+const known = <A, B>(a: Known<A>, work: (a: A) => Known<B>): Known<B> =>
+	isKnown(a) ? work(a.is) : a;
+
+const nearestOf = (
+	{ tones }: Core,
+	{ nearest }: ExpectedColor,
+): Known<ExpectedColor["nearest"]> =>
+	nearest || tones.rows.length === 1
+		? is(nearest)
+		: missing("the color of another tone");
+
+function toldApart(
+	headroom: Known<number>,
+	lab: Known<Lab>,
+	nearest: Known<ExpectedColor["nearest"]>,
+): Said {
+	if (isKnown(headroom) && headroom.is < 0)
+		return saidOf(look("over the pigment limit"));
+	if (!isKnown(lab)) return saidOf(lab);
+	if (!isKnown(nearest)) return saidOf(nearest);
+	if (!nearest.is) return saidOf(is(""));
+	const { name, difference } = nearest.is;
+	if (difference < HARD_TO_TELL)
+		return saidOf(look(`hard to tell from ${name}`));
+	return saidOf(
+		is(
+			difference < LOST_ACROSS_THE_ROOM
+				? "seen close by, lost across the room"
+				: "stands apart across the room",
+		),
+	);
+}
+
+function farOf({ tones }: Core, colors: readonly ColorAnswer[]): Known<string> {
+	return known(tones.typed, (typed) => {
+		const areas = typed.flatMap(({ share }, i) => {
+			const color = colors[i]?.color ?? missing("its color");
+			return share > 0
+				? [from(color, (hex) => ({ lab: labOfHex(hex), share }))]
+				: [];
+		});
+		const seen = all(areas);
+		return "missing" in seen
+			? missing("it needs the color of every tone")
+			: from(seen, (each) => hexOfLab(farColor(each)));
+	});
+}
+
+/** The swatches, and what of them is asked for. */
+function swatchSet({ given, pigments }: Core): Known<SwatchSet> {
+	const { studio } = given;
+	const swatches = studio.swatches ?? [];
+	if (swatches.every(({ color }) => isBlank(color)))
+		return missing(
+			"no swatch has a color: cast samples and note them on the Swatches tab",
+		);
+	const kinds = all([
+		lookOf(given, "mix"),
+		lookOf(given, "finish"),
+		lookOf(given, "sealing"),
+		lookOf(given, "state"),
+	] as Known<string>[]);
+	const names = dosedBySwatches(studio.swatchPigments ?? [], swatches);
+	const read = all(swatches.map((row, i) => swatchOf(row, i, names)));
+	return fromBoth(kinds, read, (own, rows) => ({
+		swatches: rows,
+		swatchPigments: names,
+		kinds: own,
+		pigments: pigments.map(({ name }) => name),
+	}));
+}
+
+/** The pigments that have a column of doses, and those that a swatch names besides. */
+function dosedBySwatches(
+	columns: readonly string[],
+	swatches: readonly SwatchInput[],
+): string[] {
+	const names = [...columns];
+	for (const name of swatches.flatMap(({ doses = {} }) => Object.keys(doses)))
+		if (!names.some((one) => sameName(one, name))) names.push(name);
+	return names;
+}
+
+const DOSE = shareField("Dose");
+
+function swatchOf(
+	row: SwatchInput,
+	index: number,
+	names: readonly string[],
+): Known<SwatchSet["swatches"][number]> {
+	const { mix, finish, sealed, state, doses = {} } = row;
+	const color = readField(SWATCH, "color", row, "metric");
+	const each = all(
+		names.map((name): Known<number | undefined> => {
+			const typed = Object.entries(doses).find(([key]) => sameName(key, name));
+			return typed === undefined || isBlank(typed[1])
+				? is(undefined)
+				: readField({ dose: DOSE }, "dose", { dose: typed[1] }, "metric");
+		}),
+	);
+	const read = fromBoth(
+		"missing" in color ? is(undefined) : color,
+		each,
+		(lab, own) => ({
+			kinds: [mix, finish, sealed, state].map((kind) => String(kind ?? "")),
+			doses: own,
+			lab,
+		}),
+	);
+	return "look" in read ? look(`swatch ${index + 1}: ${read.look}`) : read;
+}

@@ -1,0 +1,22 @@
+/** How fine folding makes the bands, and from how far they blur. */
+import { bandWidthM, foldsUntilBlurred } from "../../calc/folding";
+import type { Core } from "./core";
+import { lookOf } from "./given";
+import { fromBoth, type Known } from "./known";
+
+export interface FoldingAnswer {
+	bandM: Known<number>;
+	foldsUntilBlurred: Known<number>;
+}
+
+export function foldingAnswer({ given }: Pick<Core, "given">): FoldingAnswer {
+	const start = lookOf(given, "bandStart");
+	return {
+		bandM: fromBoth(start, lookOf(given, "folds"), bandWidthM),
+		foldsUntilBlurred: fromBoth(
+			start,
+			lookOf(given, "seenFrom"),
+			foldsUntilBlurred,
+		),
+	};
+}
