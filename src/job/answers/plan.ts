@@ -11,6 +11,8 @@ export interface PlanInput extends Dosing {
 	/** As typed beside the steps. */
 	weighed: readonly (number | undefined)[];
 	units: UnitSystem;
+	/** What an error calls a step; as a row of a sheet where nothing is said. */
+	calls?: "row" | "step";
 }
 
 /** A step, its columns in the order in which PULL_OFF_PLAN answers them. */
@@ -35,8 +37,8 @@ export interface PlanStep {
 /** The plan's steps. @throws InputError for something weighed that cannot be. */
 export function planSteps(input: PlanInput): PlanStep[] {
 	const steps = pullOffSteps(input.tones);
-	const { weighed, units } = input;
-	blankBelow(steps.length, weighed);
+	const { weighed, units, calls = "row" } = input;
+	blankBelow(steps.length, weighed, calls);
 	const rows = pullOffRows({
 		...input,
 		steps,
@@ -44,7 +46,8 @@ export function planSteps(input: PlanInput): PlanStep[] {
 			const typed = weighed[i];
 			return typed === undefined ? undefined : toSi(typed, scale(step), units);
 		}),
-		refused: (problem) => new InputError(refusal(problem, units)),
+		refused: (problem) =>
+			new InputError(`${calls} ${problem.row}: ${refusal(problem, units)}`),
 	});
 	return rows.map((row, i) => stepOf(input, row, i + 1));
 }
@@ -52,16 +55,17 @@ export function planSteps(input: PlanInput): PlanStep[] {
 function blankBelow(
 	last: number,
 	weighed: readonly (number | undefined)[],
+	calls: string,
 ): void {
 	const row = weighed.findIndex((typed, i) => i >= last && typed !== undefined);
 	if (row >= 0)
 		throw new InputError(
-			`row ${row + 1}: weighed must be blank below the last step, row ${last}, got ${weighed[row]}: nothing is left to weigh`,
+			`${calls} ${row + 1}: weighed must be blank below the last step, ${calls} ${last}, got ${weighed[row]}: nothing is left to weigh`,
 		);
 }
 
 function refusal(
-	{ row, typedKg, step, thereKg }: Parameters<Refused>[0],
+	{ typedKg, step, thereKg }: Parameters<Refused>[0],
 	units: UnitSystem,
 ): string {
 	// What is typed may be more than is left by the last digit only.
@@ -69,11 +73,9 @@ function refusal(
 	const digits = close ? 12 : 6;
 	const typed = shown(typedKg, scale(step), units, digits);
 	const there = `${shown(thereKg, "mass", units, digits)} is left in ${theVessel(step)}`;
-	if (typedKg < 0)
-		return `row ${row}: weighed must be 0 or more, got ${typed} (${there})`;
-	if (step.kind === "add")
-		return `row ${row}: weighed must be 0, got ${typed} (${there})`;
-	return `row ${row}: weighed is more than there is, got ${typed}: ${there}`;
+	if (typedKg < 0) return `weighed must be 0 or more, got ${typed} (${there})`;
+	if (step.kind === "add") return `weighed must be 0, got ${typed} (${there})`;
+	return `weighed is more than there is, got ${typed}: ${there}`;
 }
 
 /** The scale a step is weighed on. */

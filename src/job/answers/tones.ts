@@ -2,7 +2,7 @@
 import { pigmentHeadroom } from "../../calc/headroom";
 import { nameKey, sameName } from "../../calc/names";
 import { sum } from "../../calc/sum";
-import { type Tone, toneWeights } from "../../calc/tones";
+import { batchShares, type Tone, toneWeights } from "../../calc/tones";
 import { TONE } from "../fields/tone";
 import type { ToneInput } from "../jobfile";
 import { isBlank } from "../reading/cells";
@@ -81,15 +81,18 @@ export function tonesAnswer(inputs: ToneInputs): TonesAnswer {
 			typeof asWeighed,
 			Known<number>,
 		]),
-		([dryTones, wetTones, binder]) =>
-			(binder *
+		([dryTones, wetTones, binder]) => {
+			const shares = batchShares(wetTones);
+			return (
+				binder *
 				sum(
 					wetTones.map(
-						({ share, doses }, i) =>
-							share * (sum(doses) - sum(dryTones[i]?.doses ?? [])),
+						({ doses }, i) =>
+							(shares[i] ?? 0) * (sum(doses) - sum(dryTones[i]?.doses ?? [])),
 					),
-				)) /
-			sum(wetTones.map(({ share }) => share)),
+				)
+			);
+		},
 	);
 	const weights = (tones: Known<readonly Tone[]>) =>
 		from(
@@ -208,6 +211,8 @@ function withBacking(
 	faceShare: Known<number>,
 ): Known<readonly Tone[]> {
 	if (!isLayUp(given)) return typed;
+	const problem = backingProblem(given);
+	if (problem) return look(problem);
 	const backing = String(given.job.backedWith ?? "");
 	return fromBoth(typed, faceShare, (tones, face) => {
 		const total = sum(tones.map(({ share }) => share));

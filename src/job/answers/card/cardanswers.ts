@@ -1,0 +1,87 @@
+/** The pour card of each load: what to weigh, pull off and dose, after what was weighed. */
+
+import type { Core } from "../core";
+import { inUnit } from "../given";
+import { from, is, isKnown, type Known, type Said, saidOf } from "../known";
+import { type Load, loadsOf } from "../loads";
+import { type CardStepsAnswer, cardSteps } from "./cardsteps";
+import { type CardTimesAnswer, cardTimes } from "./cardtimes";
+import { pourOf } from "./loadpour";
+import { type MixWaterAnswer, mixWater } from "./mixwater";
+import { fitSaid, type PlanFit, planFit, planNumberOf } from "./planfit";
+import { type WeighOutAnswer, weighOut } from "./weighout";
+
+/** Masses in the person's unit, unrounded; what a scale shows is `shown`. */
+export interface CardAnswer {
+	load: number;
+	castings: readonly string[];
+	/** Of the mix that the load is cast of, pigment's water included. */
+	mass: number;
+	/** Water left out of the mixer, for it comes with the pigment. */
+	waterHeld: Known<number>;
+	plan: Known<number>;
+	/** Whether the weights belong to the plan as it is now. */
+	fit: PlanFit;
+	/** All that goes into the mixer. */
+	total: Known<number>;
+	weighOut: WeighOutAnswer["lines"];
+	reserve: Known<number>;
+	/** Undosed mix that is left to tone. */
+	toToneMass: Known<number>;
+	steps: CardStepsAnswer["steps"];
+	water: MixWaterAnswer;
+	times: CardTimesAnswer;
+	/** The first thing that is wrong with the load, or is still missing. */
+	check: Said;
+}
+
+/** A card for each load; none while the loads are not known. */
+export function cardAnswers(core: Core): CardAnswer[] {
+	const loads = loadsOf(core.loads);
+	const plan = planNumberOf(core);
+	return isKnown(loads)
+		? loads.is.map((load) => cardAnswer(core, load, plan))
+		: [];
+}
+
+function cardAnswer(
+	core: Core,
+	{ number, castings, massKg }: Load,
+	plan: Known<number>,
+): CardAnswer {
+	const { given } = core;
+	const pour = pourOf(given, number);
+	const water = mixWater(core, pour, massKg);
+	const ingredients = weighOut(core, pour, water);
+	const steps = cardSteps(core, pour, ingredients, massKg);
+	const fit = isKnown(plan) ? planFit(core, pour, plan.is) : undefined;
+	const times = cardTimes(core, pour, water, steps);
+	return {
+		load: number,
+		castings,
+		mass: inUnit(given, "mass", massKg),
+		waterHeld: from(water.heldKg, (kg) => inUnit(given, "mass", kg)),
+		plan,
+		fit,
+		total: ingredients.total,
+		weighOut: ingredients.lines,
+		...steps,
+		water,
+		times,
+		check: firstWrong([
+			fitSaid(fit),
+			saidOf(from(ingredients.lines, () => "")),
+			saidOf(from(steps.steps, () => "")),
+			water.waterCheck,
+			...("look" in water.mixC ? [saidOf(water.mixC)] : []),
+			times.timeCheck.state === "look" ? times.timeCheck : saidOf(is("")),
+		]),
+	};
+}
+
+const firstWrong = (said: readonly Said[]): Said =>
+	said.find(({ state }) => state === "look") ??
+	said.find(({ state }) => state === "unknown") ?? {
+		state: "fine",
+		say: "fine",
+	};

@@ -1,0 +1,259 @@
+/** What a load takes of each ingredient as planned, with its water and ice, and how warm it comes out. */
+import { dampMass } from "../../../calc/mix";
+import { sum } from "../../../calc/sum";
+import {
+	dampSolidKg,
+	iceKg,
+	mixTemperatureC,
+	waterTemperatureC,
+} from "../../../calc/water";
+import type { PourInput } from "../../jobfile";
+import { limited } from "../../reading/limits";
+import type { Core } from "../core";
+import { inUnit, setting } from "../given";
+import {
+	all,
+	from,
+	fromBoth,
+	is,
+	isKnown,
+	type Known,
+	look,
+	missing,
+	type Said,
+	saidOf,
+} from "../known";
+import type { Ingredient } from "../mix";
+import { pourField } from "./loadpour";
+
+/** In SI. */
+export interface MixWaterAnswer {
+	/** Water left out of the mixer, for it comes with the pigment. */
+	heldKg: Known<number>;
+	iceKg: Known<number>;
+	/** To weigh of each ingredient as planned: damp, and water less what comes otherwise. */
+	plannedKg: Known<readonly number[]>;
+	/** At which water brings the mix to the temperature wanted; undefined when ice does. */
+	waterC: Known<number | undefined>;
+	/** At which the mix comes out with the water as it is. */
+	mixC: Known<number>;
+	/** Whether the load has as much water as comes with pigment, damp material and ice. */
+	waterCheck: Said;
+	/** Whether the mix comes out as cool as wanted. */
+	warmth: Said;
+}
+
+/** Masses of a load before pigment's water, damp material and ice are taken off its water. */
+interface Bare {
+	rows: readonly Ingredient[];
+	dryKg: readonly number[];
+	toWeighKg: readonly number[];
+	freeWaterKg: number;
+	/** Of what is all water. */
+	allWaterKg: number;
+}
+
+/** What counts for the temperature. */
+interface Heat {
+	solidKg: number;
+	waterKg: number;
+	targetC: number;
+}
+
+export function mixWater(
+	core: Core,
+	pour: PourInput,
+	massKg: number,
+): MixWaterAnswer {
+	const { given, mix, tones } = core;
+	const heldKg = from(tones.pigmentWater, (share) => massKg * share);
+	const bare = from(mix.ingredients, (rows) => bareMasses(rows, massKg));
+	const heat = heatKnown(core, bare, heldKg);
+	const dryC = pourField(given, pour, "dryTemperature");
+	const waterC = waterTemperature(core, pour);
+	const cooled = isCooled(pour);
+	const ice: Known<number> = cooled
+		? from(
+				all([heat, dryC, waterC] as [typeof heat, typeof dryC, typeof waterC]),
+				([{ solidKg, waterKg, targetC }, temperatureC, own]) =>
+					iceKg({
+						targetC,
+						solids: [{ massKg: solidKg, temperatureC }],
+						waterKg,
+						waterC: own,
+					}),
+			)
+		: is(0);
+	const offKg = from(
+		all([bare, heldKg, ice] as [typeof bare, Known<number>, Known<number>]),
+		([{ freeWaterKg }, held, frozen]) => freeWaterKg + held + frozen,
+	);
+	const mixC = from(
+		all([heat, dryC, waterC, ice] as [
+			typeof heat,
+			typeof dryC,
+			typeof waterC,
+			typeof ice,
+		]),
+		([{ solidKg, waterKg }, temperatureC, own, frozen]) =>
+			mixTemperatureC({
+				solids: [{ massKg: solidKg, temperatureC }],
+				waterKg: waterKg - frozen,
+				waterC: own,
+				iceKg: frozen,
+			}),
+	);
+	return {
+		heldKg,
+		iceKg: ice,
+		plannedKg: plannedOf(bare, offKg),
+		waterC: cooled ? is(undefined) : waterFor(heat, dryC),
+		mixC,
+		waterCheck: saidOf(waterCheck(bare, offKg)),
+		warmth: saidOf(warmth(core, mixC)),
+	};
+}
+
+/** Without anything that counts as water, no temperature follows. */
+function heatKnown(
+	{ given }: Core,
+	bare: Known<Bare>,
+	heldKg: Known<number>,
+): Known<Heat> {
+	const heat = from(
+		all([bare, heldKg, setting(given, "warmest_mix")] as [
+			Known<Bare>,
+			Known<number>,
+			Known<number>,
+		]),
+		([masses, held, targetC]): Heat => ({ ...heatOf(masses, held), targetC }),
+	);
+	return isKnown(heat) && !(heat.is.waterKg > 0)
+		? missing("which ingredient is water, on the Mixes tab")
+		: heat;
+}
+
+export const isCooled = ({ ice }: PourInput): boolean =>
+	String(ice ?? "")
+		.trim()
+		.toLowerCase() === "yes";
+
+/** Of liquid water. */
+const waterTemperature = ({ given }: Core, pour: PourInput): Known<number> =>
+	from(pourField(given, pour, "waterTemperature"), (celsius) =>
+		limited(
+			"water is at",
+			celsius,
+			pour.waterTemperature,
+			{ min: 0, max: 100 },
+			"temperature",
+			given.units,
+		),
+	);
+
+function bareMasses(rows: readonly Ingredient[], massKg: number): Bare {
+	const factor = massKg / sum(rows.map(({ parts }) => parts));
+	const dryKg = rows.map(({ parts }) => parts * factor);
+	const damp = rows.map(({ moisture = 0, absorption = 0 }, i) =>
+		dampMass({ dryMass: dryKg[i] ?? 0, moisture, absorption }),
+	);
+	return {
+		rows,
+		dryKg,
+		toWeighKg: damp.map(([toWeigh]) => toWeigh),
+		freeWaterKg: sum(damp.map(([, free]) => free)),
+		allWaterKg: sum(rows.map((row, i) => (isWater(row) ? (dryKg[i] ?? 0) : 0))),
+	};
+}
+
+const isWater = ({ waterShare }: Ingredient): boolean => waterShare === 1;
+
+const heatOf = (
+	{ rows, dryKg, toWeighKg, freeWaterKg }: Bare,
+	heldKg: number,
+): Omit<Heat, "targetC"> => {
+	const masses = (isLiquid: boolean, of: (i: number) => number) =>
+		sum(
+			rows.map(({ group }, i) =>
+				(group === "water") === isLiquid ? of(i) : 0,
+			),
+		);
+	const dry = (i: number) => dryKg[i] ?? 0;
+	return {
+		solidKg: masses(false, (i) =>
+			dampSolidKg(dry(i), (toWeighKg[i] ?? 0) - dry(i)),
+		),
+		waterKg: masses(true, dry) - freeWaterKg - heldKg,
+	};
+};
+
+const plannedOf = (
+	bare: Known<Bare>,
+	offKg: Known<number>,
+): Known<readonly number[]> => {
+	const check = waterLeft(bare, offKg);
+	return isKnown(check)
+		? fromBoth(bare, offKg, ({ rows, dryKg, toWeighKg, allWaterKg }, off) =>
+				rows.map((row, i) =>
+					isWater(row)
+						? (dryKg[i] ?? 0) * (1 - off / allWaterKg)
+						: (toWeighKg[i] ?? 0),
+				),
+			)
+		: check;
+};
+
+/** Known while the water of the mix is enough to take off what comes otherwise. */
+function waterLeft(bare: Known<Bare>, offKg: Known<number>): Known<true> {
+	const left = fromBoth(
+		bare,
+		offKg,
+		({ allWaterKg }, off) => allWaterKg === 0 || off <= allWaterKg,
+	);
+	if (!isKnown(left)) return left;
+	return left.is
+		? is(true)
+		: look("pigment, damp material and ice bring more water than the mix has");
+}
+
+function waterCheck(bare: Known<Bare>, offKg: Known<number>): Known<string> {
+	const none = fromBoth(
+		bare,
+		offKg,
+		({ allWaterKg }, off) => allWaterKg === 0 && off > 0,
+	);
+	if (isKnown(none) && none.is)
+		return look("no ingredient is all water: take it off by hand");
+	return from(waterLeft(bare, offKg), () => "");
+}
+
+/** The temperature of the water, or what to do where water alone cannot bring it. */
+function waterFor(heat: Known<Heat>, dryC: Known<number>): Known<number> {
+	const water = fromBoth(heat, dryC, ({ solidKg, waterKg, targetC }, own) =>
+		waterTemperatureC({
+			targetC,
+			solids: [{ massKg: solidKg, temperatureC: own }],
+			waterKg,
+		}),
+	);
+	if (!("look" in water && isKnown(heat) && isKnown(dryC))) return water;
+	return look(
+		dryC.is > heat.is.targetC
+			? "colder than freezing: cool with ice"
+			: "hotter than 60 °C (140 °F): warm the solids",
+	);
+}
+
+/** Warmer than wanted by more than a degree of the person's scale. */
+const warmth = ({ given }: Core, mixC: Known<number>): Known<string> => {
+	const tooWarm = fromBoth(
+		mixC,
+		setting(given, "warmest_mix"),
+		(mix, wanted) =>
+			inUnit(given, "temperature", mix) >
+			inUnit(given, "temperature", wanted) + 1,
+	);
+	return isKnown(tooWarm) && tooWarm.is
+		? look("warmer than wanted")
+		: from(tooWarm, () => "");
+};
