@@ -11,7 +11,7 @@ import { share as shareField } from "../fields/field";
 import { SWATCH } from "../fields/swatch";
 import { isBlank } from "../reading/cells";
 import type { SwatchInput } from "../studiofile";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import { lookOf } from "./given";
 import {
 	all,
@@ -49,7 +49,7 @@ export interface ColorsAnswer {
 const HARD_TO_TELL = 2;
 const LOST_ACROSS_THE_ROOM = 5;
 
-export function colorsAnswer(core: Core): ColorsAnswer {
+export function colorsAnswer(core: Basis): ColorsAnswer {
 	const set = swatchSet(core);
 	const expected = fromBoth(core.tones.dry, set, expectedColors);
 	const tones = core.tones.rows.map(({ name, headroom }, i) => {
@@ -72,7 +72,7 @@ const known = <A, B>(a: Known<A>, work: (a: A) => Known<B>): Known<B> =>
 	isKnown(a) ? work(a.is) : a;
 
 const nearestOf = (
-	{ tones }: Core,
+	{ tones }: Basis,
 	{ nearest }: ExpectedColor,
 ): Known<ExpectedColor["nearest"]> =>
 	nearest || tones.rows.length === 1
@@ -101,7 +101,10 @@ function toldApart(
 	);
 }
 
-function farOf({ tones }: Core, colors: readonly ColorAnswer[]): Known<string> {
+function farOf(
+	{ tones }: Basis,
+	colors: readonly ColorAnswer[],
+): Known<string> {
 	return known(tones.typed, (typed) => {
 		const areas = typed.flatMap(({ share }, i) => {
 			const color = colors[i]?.color ?? missing("its color");
@@ -117,7 +120,7 @@ function farOf({ tones }: Core, colors: readonly ColorAnswer[]): Known<string> {
 }
 
 /** The swatches, and what of them is asked for. */
-function swatchSet({ given, pigments }: Core): Known<SwatchSet> {
+function swatchSet({ given, pigments }: Basis): Known<SwatchSet> {
 	const { studio } = given;
 	const swatches = studio.swatches ?? [];
 	if (swatches.every(({ color }) => isBlank(color)))

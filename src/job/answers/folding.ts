@@ -1,6 +1,6 @@
 /** How fine folding makes the bands, and from how far they blur. */
 import { bandWidthM, foldsUntilBlurred } from "../../calc/folding";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import { lookOf } from "./given";
 import { fromBoth, type Known } from "./known";
 
@@ -9,7 +9,7 @@ export interface FoldingAnswer {
 	foldsUntilBlurred: Known<number>;
 }
 
-export function foldingAnswer({ given }: Pick<Core, "given">): FoldingAnswer {
+export function foldingAnswer({ given }: Pick<Basis, "given">): FoldingAnswer {
 	const start = lookOf(given, "bandStart");
 	return {
 		bandM: fromBoth(start, lookOf(given, "folds"), bandWidthM),

@@ -2,7 +2,7 @@
 import { sameName } from "../../calc/names";
 import { sum } from "../../calc/sum";
 import { batchShares, type Tone } from "../../calc/tones";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import { all, from, fromBoth, is, type Known, missing } from "./known";
 
 /** Pigment as it is bought. */
@@ -22,7 +22,7 @@ export interface LayUpAnswer {
 	saves: Omit<PigmentBought, "tonedShare">;
 }
 
-export function layUpAnswer(core: Core): LayUpAnswer {
+export function layUpAnswer(core: Basis): LayUpAnswer {
 	const { given, tones } = core;
 	const { typed, faceShare } = tones;
 	const meanDoses = from(typed, (each) => {
@@ -77,7 +77,7 @@ function backingDoses(
 
 /** Pigment as bought for mean doses of dry pigment. */
 function bought(
-	{ loads, mix, pigments }: Core,
+	{ loads, mix, pigments }: Basis,
 	tonedShare: Known<number>,
 	doses: Known<readonly number[]>,
 ): PigmentBought {

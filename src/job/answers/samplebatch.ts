@@ -3,7 +3,7 @@ import { sum } from "../../calc/sum";
 import { batchShares, type Tone, toneWeights } from "../../calc/tones";
 import { atLeastOnScale, massForDoseKg, onScale } from "../../calc/weighing";
 import { LOOK } from "../fields/tone";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import { setting } from "./given";
 import {
 	all,
@@ -46,7 +46,7 @@ interface Scales {
 	pigmentDivisionKg: number;
 }
 
-export function sampleAnswer(core: Core): SampleAnswer {
+export function sampleAnswer(core: Basis): SampleAnswer {
 	const { given, tones, mix } = core;
 	const scales = fromBoth(
 		setting(given, "mix_division"),
@@ -96,7 +96,7 @@ export function sampleAnswer(core: Core): SampleAnswer {
 
 /** The mix of which the least dose is known well enough, counted up to the whole batch. */
 function smallestOf(
-	{ tones, mix }: Core,
+	{ tones, mix }: Basis,
 	scales: Known<Scales>,
 ): Known<number> {
 	const needed = from(

@@ -1,6 +1,6 @@
 /** The pour card of each load: what to weigh, pull off and dose, after what was weighed. */
 
-import type { Core } from "../core";
+import type { Basis } from "../basis";
 import { inUnit } from "../given";
 import { from, is, isKnown, type Known, type Said, saidOf } from "../known";
 import { type Load, loadsOf } from "../loads";
@@ -36,7 +36,7 @@ export interface CardAnswer {
 }
 
 /** A card for each load; none while the loads are not known. */
-export function cardAnswers(core: Core): CardAnswer[] {
+export function cardAnswers(core: Basis): CardAnswer[] {
 	const loads = loadsOf(core.loads);
 	const plan = planNumberOf(core);
 	return isKnown(loads)
@@ -45,7 +45,7 @@ export function cardAnswers(core: Core): CardAnswer[] {
 }
 
 function cardAnswer(
-	core: Core,
+	core: Basis,
 	{ number, castings, massKg }: Load,
 	plan: Known<number>,
 ): CardAnswer {

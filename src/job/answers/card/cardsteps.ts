@@ -5,7 +5,7 @@ import { doseUncertainty, onScale } from "../../../calc/weighing";
 import type { PourInput } from "../../jobfile";
 import { plain } from "../../reading/cells";
 import { toSi, unitName } from "../../reading/units";
-import type { Core } from "../core";
+import type { Basis } from "../basis";
 import { type Given, inUnit, setting } from "../given";
 import {
 	all,
@@ -75,7 +75,7 @@ interface Scales {
 const TOO_LITTLE = 1 / 20;
 
 export function cardSteps(
-	core: Core,
+	core: Basis,
 	pour: PourInput,
 	{ total, planned, weights }: WeighOutAnswer,
 	massKg: number,
@@ -130,7 +130,7 @@ export function cardSteps(
 }
 
 /** Vessels that the tones of every load are dosed in, the mixer among them. */
-export const vesselCount = ({ tones }: Core): Known<number> =>
+export const vesselCount = ({ tones }: Basis): Known<number> =>
 	from(
 		tones.asWeighed,
 		(wet) => pullOffSteps(wet).filter(({ kind }) => kind === "keep").length,
@@ -180,7 +180,7 @@ interface PlanLine {
 }
 
 function planOf(
-	{ given, tones, pigments }: Core,
+	{ given, tones, pigments }: Basis,
 	{
 		toToneMass,
 		binderShare,
@@ -239,7 +239,7 @@ const reserveStep = (
 });
 
 function cardStep(
-	{ given, pigments }: Core,
+	{ given, pigments }: Basis,
 	{ plan, step }: PlanLine,
 	weighed: number | undefined,
 	scales: Scales,

@@ -2,7 +2,7 @@
 import { workingTimeMin } from "../../../calc/cure";
 import type { PourInput } from "../../jobfile";
 import { clockOf } from "../../reading/days";
-import type { Core } from "../core";
+import type { Basis } from "../basis";
 import { type Given, setting } from "../given";
 import {
 	all,
@@ -40,7 +40,7 @@ export interface CardTimesAnswer {
 const A_DAY = 1440;
 
 export function cardTimes(
-	{ given }: Core,
+	{ given }: Basis,
 	pour: PourInput,
 	{ mixC }: Pick<MixWaterAnswer, "mixC">,
 	{ steps }: Pick<CardStepsAnswer, "steps">,

@@ -3,7 +3,7 @@ import { sameName } from "../../../calc/names";
 import type { Typed } from "../../fields/field";
 import type { LoggedRow } from "../../fields/log";
 import { isBlank, plain } from "../../reading/cells";
-import type { Core } from "../core";
+import type { Basis } from "../basis";
 import { inUnit } from "../given";
 import { from, fromBoth, isKnown, type Known } from "../known";
 import type { CardAnswer } from "./cardanswers";
@@ -13,7 +13,7 @@ import type { WeighOutLine } from "./weighout";
 
 /** The load's row as the studio logs it; its cost is typed once it is known. */
 export function logRow(
-	core: Core,
+	core: Basis,
 	card: CardAnswer,
 	{ job, cost }: { job: number; cost: Known<number> },
 ): Known<LoggedRow> {
@@ -57,7 +57,7 @@ const filled = (
 	) as LoggedRow;
 
 /** Every tone with its doses of binder, and how far it came out off them. */
-function tonesReached(core: Core, steps: readonly CardStep[]): string {
+function tonesReached(core: Basis, steps: readonly CardStep[]): string {
 	const doses = from(core.tones.dry, (tones) =>
 		tones.map((tone) => ({ name: tone.name, words: doseWords(core, tone) })),
 	);
@@ -73,7 +73,7 @@ function tonesReached(core: Core, steps: readonly CardStep[]): string {
 
 /** `Umber 4% Black 0.5%`. */
 function doseWords(
-	{ pigments }: Core,
+	{ pigments }: Basis,
 	{ doses }: { doses: readonly number[] },
 ): string {
 	const each = doses.flatMap((dose, i) =>

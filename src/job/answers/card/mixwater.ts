@@ -9,7 +9,7 @@ import {
 } from "../../../calc/water";
 import type { PourInput } from "../../jobfile";
 import { limited } from "../../reading/limits";
-import type { Core } from "../core";
+import type { Basis } from "../basis";
 import { inUnit, setting } from "../given";
 import {
 	all,
@@ -61,7 +61,7 @@ interface Heat {
 }
 
 export function mixWater(
-	core: Core,
+	core: Basis,
 	pour: PourInput,
 	massKg: number,
 ): MixWaterAnswer {
@@ -116,7 +116,7 @@ export function mixWater(
 
 /** Without anything that counts as water, no temperature follows. */
 function heatKnown(
-	{ given }: Core,
+	{ given }: Basis,
 	bare: Known<Bare>,
 	heldKg: Known<number>,
 ): Known<Heat> {
@@ -139,7 +139,7 @@ export const isCooled = ({ ice }: PourInput): boolean =>
 		.toLowerCase() === "yes";
 
 /** Of liquid water. */
-const waterTemperature = ({ given }: Core, pour: PourInput): Known<number> =>
+const waterTemperature = ({ given }: Basis, pour: PourInput): Known<number> =>
 	from(pourField(given, pour, "waterTemperature"), (celsius) =>
 		limited(
 			"water is at",
@@ -245,7 +245,7 @@ function waterFor(heat: Known<Heat>, dryC: Known<number>): Known<number> {
 }
 
 /** Warmer than wanted by more than a degree of the person's scale. */
-const warmth = ({ given }: Core, mixC: Known<number>): Known<string> => {
+const warmth = ({ given }: Basis, mixC: Known<number>): Known<string> => {
 	const tooWarm = fromBoth(
 		mixC,
 		setting(given, "warmest_mix"),

@@ -2,7 +2,7 @@
 import { planNumber } from "../../../calc/plannumber";
 import { batchShares } from "../../../calc/tones";
 import type { PourInput } from "../../jobfile";
-import type { Core } from "../core";
+import type { Basis } from "../basis";
 import {
 	all,
 	from,
@@ -18,7 +18,7 @@ import { isWeighed, pourField } from "./loadpour";
 /** `none` is typed beside the weights, or the `same` number or an `other`; undefined while nothing is weighed. */
 export type PlanFit = "none" | "same" | "other" | undefined;
 
-export const planNumberOf = ({ tones, mix, pigments }: Core): Known<number> =>
+export const planNumberOf = ({ tones, mix, pigments }: Basis): Known<number> =>
 	from(
 		all([tones.asWeighed, mix.ingredients, mix.binderShare] as [
 			typeof tones.asWeighed,
@@ -37,7 +37,7 @@ export const planNumberOf = ({ tones, mix, pigments }: Core): Known<number> =>
 	);
 
 export function planFit(
-	{ given }: Core,
+	{ given }: Basis,
 	pour: PourInput,
 	plan: number,
 ): PlanFit {
@@ -62,7 +62,7 @@ export const fitSaid = (fit: PlanFit): Said =>
 	);
 
 /** Whether the weights of every load that was poured belong to the plan. */
-export function planCheck(core: Core): Said {
+export function planCheck(core: Basis): Said {
 	const plan = planNumberOf(core);
 	if (!isKnown(plan)) return saidOf(plan);
 	const fits = (core.given.job.pours ?? []).map((pour) =>

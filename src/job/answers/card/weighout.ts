@@ -6,7 +6,7 @@ import { onScale } from "../../../calc/weighing";
 import type { PourInput } from "../../jobfile";
 import { isBlank, plain } from "../../reading/cells";
 import { unitName } from "../../reading/units";
-import type { Core } from "../core";
+import type { Basis } from "../basis";
 import { type Given, inUnit, setting } from "../given";
 import {
 	all,
@@ -54,7 +54,7 @@ interface Line {
 }
 
 export function weighOut(
-	core: Core,
+	core: Basis,
 	pour: PourInput,
 	water: MixWaterAnswer,
 ): WeighOutAnswer {
