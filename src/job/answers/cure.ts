@@ -1,0 +1,36 @@
+/** From the pour to delivery: the calendar, the strength, drying, sealing and the paste for voids. */
+import { CURE_STEPS, type CureStep } from "../../calc/curedays";
+import { type CalendarAnswer, calendarAnswer } from "./calendardays";
+import type { Core } from "./core";
+import { type DryingAnswer, dryingAnswer } from "./drying";
+import { type FinishingAnswer, finishingAnswer } from "./finishing";
+import { from, orNull } from "./known";
+import { type StrengthAnswer, strengthAnswer } from "./strengthlog";
+
+export interface CureAnswer {
+	calendar: CalendarAnswer;
+	strength: StrengthAnswer;
+	drying: DryingAnswer;
+	finishing: FinishingAnswer;
+}
+
+export function cureAnswer(core: Core): CureAnswer {
+	const calendar = calendarAnswer(core.given);
+	return {
+		calendar,
+		strength: strengthAnswer(core.given, calendar.days),
+		drying: dryingAnswer(core.given),
+		finishing: finishingAnswer(core),
+	};
+}
+
+/** The day of each step, null while it is not known. */
+export const cureDays = ({
+	calendar,
+}: CureAnswer): Record<CureStep, string | null> =>
+	Object.fromEntries(
+		CURE_STEPS.map((step) => [
+			step,
+			orNull(from(calendar.days, (days) => days[step])),
+		]),
+	) as Record<CureStep, string | null>;
