@@ -36,6 +36,10 @@ function wholeUnits(amount: number, decimals: number): number {
 	return Math.round(Number(`${digits}e${Number(exponent) + decimals}`));
 }
 
+/** An amount in whole cents, half away from zero. */
+export const inCents = (amount: number): number =>
+	(Math.sign(amount) * wholeUnits(amount, 2)) / 100;
+
 /**
  * Amounts in proportion to shares that add up to the total rounded to `decimals`.
  *

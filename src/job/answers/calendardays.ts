@@ -24,7 +24,7 @@ import {
 	type Said,
 	saidOf,
 } from "./known";
-import { readStarted } from "./started";
+import { readStarted } from "./startvalues";
 
 export interface CalendarAnswer {
 	startsFrom: Known<"pour date" | "due date">;

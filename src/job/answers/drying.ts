@@ -18,7 +18,7 @@ import {
 	type Said,
 	saidOf,
 } from "./known";
-import { readStarted } from "./started";
+import { readStarted } from "./startvalues";
 
 /** In the workbook's unit: each formula is published in one, and the two differ a little. */
 export interface DryingAnswer {

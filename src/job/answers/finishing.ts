@@ -21,7 +21,7 @@ import { overPieces } from "./loads";
 import type { MixAnswers } from "./mix";
 import type { PieceAnswer } from "./pieces";
 import type { PigmentAnswer } from "./pigments";
-import { readStarted } from "./started";
+import { readStarted } from "./startvalues";
 import { meanDoses, type TonesAnswer } from "./tones";
 
 /** Amounts for all pieces, in SI. */

@@ -54,6 +54,10 @@ export function fromBoth<A, B, C>(
 	);
 }
 
+/** What is known of something that is known only once something else is. */
+export const flat = <T>(known: Known<Known<T>>): Known<T> =>
+	isKnown(known) ? known.is : known;
+
 /** All of them, once each is known; what is wrong goes before what is missing. */
 export function all<T extends readonly unknown[]>(
 	parts: { [K in keyof T]: Known<T[K]> },

@@ -25,7 +25,7 @@ import {
 	type Said,
 	saidOf,
 } from "./known";
-import { readStarted } from "./started";
+import { readStarted } from "./startvalues";
 
 /** Shares of the strength at 28 days. */
 export interface StrengthAnswer {

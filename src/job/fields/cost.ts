@@ -18,6 +18,12 @@ export const WHAT_IF = {
 	change: share("Change to the price", {}, { min: -1, max: 10 }),
 };
 
+/** The two plans as a new job has them. */
+export const WHAT_IF_STARTS = [
+	{ margin: 0.3, hours: 0.9, materials: 1, change: 0 },
+	{ margin: 0.35, hours: 1.15, materials: 1.05, change: 0.1 },
+] as const;
+
 export const CHANGE = {
 	what: text("What", { once: true }),
 	price: money("Price", { once: true }, {}),

@@ -1,0 +1,131 @@
+/** The page for the client: what is made, what it sells for, and what is still to be paid of it. */
+import { dayAfter } from "../../calc/calendar";
+import { inCents, splitAmounts } from "../../calc/money";
+import { QUOTE } from "../fields/cost";
+import { isBlank } from "../reading/cells";
+import type { Core } from "./core";
+import type { CostAnswer } from "./cost";
+import { type Given, setting } from "./given";
+import {
+	all,
+	from,
+	fromBoth,
+	is,
+	isKnown,
+	type Known,
+	look,
+	missing,
+	readField,
+	type Said,
+	saidOf,
+} from "./known";
+import { type PaidAnswer, paidAnswer } from "./paid";
+import { pieceWords } from "./quotewords";
+
+/** A line with no amount is a part of the one below that has one. */
+export interface QuoteLine {
+	text: string;
+	amount: Known<number> | null;
+}
+
+/** Money in the studio's currency; paid, deposit and balance add up to the total. */
+export interface QuoteAnswer {
+	lines: readonly QuoteLine[];
+	net: Known<number>;
+	tax: Known<number>;
+	total: Known<number>;
+	paid: PaidAnswer;
+	/** Still to be paid before work begins. */
+	deposit: Known<number>;
+	/** Still to be paid on delivery; below 0 once more was paid than the total. */
+	balance: Known<number>;
+	/** What is still to be paid, in words. */
+	open: Said;
+	/** The last day on which the client may accept it. */
+	holdsUntil: Known<string>;
+}
+
+export function quoteAnswer(core: Core, cost: CostAnswer): QuoteAnswer {
+	const { given } = core;
+	const net = from(cost.price, inCents);
+	const tax = fromBoth(net, setting(given, "tax"), (money, share) =>
+		inCents(money * share),
+	);
+	const total = fromBoth(net, tax, (money, added) => inCents(money + added));
+	const paid = paidAnswer(given);
+	const agreedDeposit = fromBoth(
+		total,
+		setting(given, "deposit"),
+		(money, share) => splitAmounts(money, [share, 1 - share], 2)[0] ?? 0,
+	);
+	const deposit = fromBoth(agreedDeposit, paid.total, (part, received) =>
+		Math.max(0, inCents(part - received)),
+	);
+	const balance = from(
+		all<[number, number, number]>([total, paid.total, deposit]),
+		([money, received, due]) => inCents(money - received - due),
+	);
+	return {
+		lines: quoteLines(given, cost),
+		net,
+		tax,
+		total,
+		paid,
+		deposit,
+		balance,
+		open: saidOf(openOf(given, deposit, balance)),
+		holdsUntil: holdsUntilOf(given),
+	};
+}
+
+/** Every piece in words, the price of them all, then each change order that is agreed. */
+function quoteLines(
+	{ job, units }: Given,
+	{ basePrice, changes }: CostAnswer,
+): QuoteLine[] {
+	const pieces = job.pieces.filter(
+		({ name, quantity }) => !isBlank(name) && Number(quantity) > 0,
+	);
+	return [
+		...pieces.map((row) => ({ text: pieceWords(row, units), amount: null })),
+		{ text: "Pieces as listed", amount: basePrice },
+		...(isKnown(changes) ? changes.is : []).map(({ what, price }) => ({
+			text: what,
+			amount: is(price),
+		})),
+	];
+}
+
+function openOf(
+	given: Given,
+	deposit: Known<number>,
+	balance: Known<number>,
+): Known<string> {
+	const both = all<[number, number]>([deposit, balance]);
+	if (!isKnown(both)) return both;
+	const [first, rest] = both.is;
+	const money = (amount: number) => moneyText(given, amount);
+	const open = inCents(first + rest);
+	if (open < 0)
+		return look(`${money(-open)} more was paid than the quote comes to`);
+	if (open === 0) return is("paid in full");
+	return is(
+		first > 0
+			? `${money(first)} to begin, ${money(rest)} on delivery`
+			: `${money(rest)} on delivery`,
+	);
+}
+
+/** An amount as a sentence says it, e.g. `€ 120.00`. */
+const moneyText = ({ studio }: Given, amount: number): string =>
+	`${String(studio.settings.currency ?? "").trim()} ${amount.toFixed(2)}`.trim();
+
+function holdsUntilOf(given: Given): Known<string> {
+	const { job, units } = given;
+	const quotedOn = readField(QUOTE, "quotedOn", job, units);
+	return fromBoth(
+		"missing" in quotedOn ? missing("type the date of the quote") : quotedOn,
+		setting(given, "quote_days"),
+		dayAfter,
+	);
+}
