@@ -1,6 +1,6 @@
 /** What to buy for the job: what it takes of each material less what is on the shelf, in whole packs. */
 import { packsToBuy } from "../../calc/money";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import type { CostAnswer } from "./cost";
 import type { Given } from "./given";
 import {
@@ -29,7 +29,7 @@ export interface BuyRow extends Material {
 
 /** In the order of the cost: ingredients, pigments, sealer, goods. */
 export function buyAnswer(
-	{ given }: Core,
+	{ given }: Basis,
 	{ materials }: CostAnswer,
 ): readonly BuyRow[] {
 	const { mix, pigments, sealer, goods } = materials;

@@ -49,15 +49,15 @@ export interface ColorsAnswer {
 const HARD_TO_TELL = 2;
 const LOST_ACROSS_THE_ROOM = 5;
 
-export function colorsAnswer(core: Basis): ColorsAnswer {
-	const set = swatchSet(core);
-	const expected = fromBoth(core.tones.dry, set, expectedColors);
-	const tones = core.tones.rows.map(({ name, headroom }, i) => {
+export function colorsAnswer(basis: Basis): ColorsAnswer {
+	const set = swatchSet(basis);
+	const expected = fromBoth(basis.tones.dry, set, expectedColors);
+	const tones = basis.tones.rows.map(({ name, headroom }, i) => {
 		const one = from(expected, (each) => each[i] as ExpectedColor);
 		const lab = known(one, ({ lab, remark }) =>
 			lab ? is(lab) : missing(`its color: ${remark}`),
 		);
-		const nearest = known(one, (color) => nearestOf(core, color));
+		const nearest = known(one, (color) => nearestOf(basis, color));
 		return {
 			name,
 			color: from(lab, hexOfLab),
@@ -65,7 +65,7 @@ export function colorsAnswer(core: Basis): ColorsAnswer {
 			toldApart: toldApart(headroom, lab, nearest),
 		};
 	});
-	return { tones, used: from(set, swatchesUsed), far: farOf(core, tones) };
+	return { tones, used: from(set, swatchesUsed), far: farOf(basis, tones) };
 }
 
 const known = <A, B>(a: Known<A>, work: (a: A) => Known<B>): Known<B> =>

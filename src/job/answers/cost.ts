@@ -2,6 +2,7 @@
 import { inCents } from "../../calc/money";
 import { sum } from "../../calc/sum";
 import { PLANS, PRICE, QUOTE, TRAVEL } from "../fields/cost";
+import type { Basis } from "./basis";
 import { cameToOf } from "./cameto";
 import {
 	type AgreedChange,
@@ -9,7 +10,6 @@ import {
 	costOfChanges,
 	priceOfChanges,
 } from "./changeorders";
-import type { Core } from "./core";
 import { type CostLine, costLines } from "./costlines";
 import type { CureAnswer } from "./cure";
 import type { Given } from "./given";
@@ -62,11 +62,11 @@ export interface CostAnswer {
 	cameTo: Known<number>;
 }
 
-export function costAnswer(core: Core, cure: CureAnswer): CostAnswer {
-	const { given } = core;
-	const materials = materialsAnswer(core, cure);
+export function costAnswer(basis: Basis, cure: CureAnswer): CostAnswer {
+	const { given } = basis;
+	const materials = materialsAnswer(basis, cure);
 	const counted = countedMaterials(materials);
-	const work = workAnswer(core, cure);
+	const work = workAnswer(basis, cure);
 	const travel = travelOf(given);
 	const feeShare = feeShareOf(given);
 	const plans = planAnswers({

@@ -1,7 +1,7 @@
 /** From the pour to delivery: the calendar, the strength, drying, sealing and the paste for voids. */
 import { CURE_STEPS, type CureStep } from "../../calc/curedays";
+import type { Basis } from "./basis";
 import { type CalendarAnswer, calendarAnswer } from "./calendardays";
-import type { Core } from "./core";
 import { type DryingAnswer, dryingAnswer } from "./drying";
 import { type FinishingAnswer, finishingAnswer } from "./finishing";
 import { from, orNull } from "./known";
@@ -14,13 +14,13 @@ export interface CureAnswer {
 	finishing: FinishingAnswer;
 }
 
-export function cureAnswer(core: Core): CureAnswer {
-	const calendar = calendarAnswer(core.given);
+export function cureAnswer(basis: Basis): CureAnswer {
+	const calendar = calendarAnswer(basis.given);
 	return {
 		calendar,
-		strength: strengthAnswer(core.given, calendar.days),
-		drying: dryingAnswer(core.given),
-		finishing: finishingAnswer(core),
+		strength: strengthAnswer(basis.given, calendar.days),
+		drying: dryingAnswer(basis.given),
+		finishing: finishingAnswer(basis),
 	};
 }
 

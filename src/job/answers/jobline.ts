@@ -3,7 +3,7 @@ import { inCents } from "../../calc/money";
 import type { Read } from "../fields/field";
 import { JOB } from "../fields/job";
 import type { JOB_LINE } from "../fields/jobline";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import type { CostAnswer } from "./cost";
 import type { CureAnswer } from "./cure";
 import type { Given } from "./given";
@@ -17,12 +17,12 @@ export type JobLine = {
 };
 
 export function jobLine(
-	core: Core,
+	basis: Basis,
 	cure: CureAnswer,
 	cost: CostAnswer,
 	quote: QuoteAnswer,
 ): JobLine {
-	const { job, units } = core.given;
+	const { job, units } = basis.given;
 	const { days } = cure.calendar;
 	const stage = readStarted(JOB, "stage", job, units);
 	return {
@@ -32,7 +32,7 @@ export function jobLine(
 		pour: isKnown(days)
 			? is(days.is.pour)
 			: readField(JOB, "pourDate", job, units),
-		due: dueOf(core.given),
+		due: dueOf(basis.given),
 		price: cost.price,
 		cost: cost.cost,
 		margin: cost.margin,

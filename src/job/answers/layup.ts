@@ -22,8 +22,8 @@ export interface LayUpAnswer {
 	saves: Omit<PigmentBought, "tonedShare">;
 }
 
-export function layUpAnswer(core: Basis): LayUpAnswer {
-	const { given, tones } = core;
+export function layUpAnswer(basis: Basis): LayUpAnswer {
+	const { given, tones } = basis;
 	const { typed, faceShare } = tones;
 	const meanDoses = from(typed, (each) => {
 		const shares = batchShares(each);
@@ -41,8 +41,8 @@ export function layUpAnswer(core: Basis): LayUpAnswer {
 		([face, back, share]) =>
 			face.map((dose, i) => share * dose + (1 - share) * (back[i] ?? 0)),
 	);
-	const bucketFold = bought(core, is(1), meanDoses);
-	const layUp = bought(core, faceShare, layUpDoses);
+	const bucketFold = bought(basis, is(1), meanDoses);
+	const layUp = bought(basis, faceShare, layUpDoses);
 	return {
 		bucketFold,
 		layUp,

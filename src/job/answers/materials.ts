@@ -5,7 +5,7 @@ import { GOODS, type GoodsRow } from "../fields/cost";
 import { PIGMENT } from "../fields/pigment";
 import { isBlank } from "../reading/cells";
 import { unitName } from "../reading/units";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import type { CureAnswer } from "./cure";
 import { inUnit, setting } from "./given";
 import {
@@ -44,16 +44,16 @@ export interface MaterialsAnswer {
 }
 
 export const materialsAnswer = (
-	core: Core,
+	basis: Basis,
 	cure: CureAnswer,
 ): MaterialsAnswer => ({
-	mix: mixMaterials(core, cure),
-	pigments: pigmentMaterials(core, cure),
-	sealer: sealerMaterial(core, cure),
-	goods: (core.given.job.goods ?? [])
+	mix: mixMaterials(basis, cure),
+	pigments: pigmentMaterials(basis, cure),
+	sealer: sealerMaterial(basis, cure),
+	goods: (basis.given.job.goods ?? [])
 		.map((row, index) => ({ row, number: index + 1 }))
 		.filter(({ row }) => !isBlank(row.what) || !isBlank(row.quantity))
-		.map(({ row, number }) => goodsMaterial(core, row, number)),
+		.map(({ row, number }) => goodsMaterial(basis, row, number)),
 });
 
 /** A material with what the job's amount of it costs. */
@@ -81,7 +81,7 @@ const knownOr = <T>(value: T | undefined, what: string): Known<T> =>
 	value === undefined ? missing(what) : is(value);
 
 function mixMaterials(
-	{ given, mix, loads }: Core,
+	{ given, mix, loads }: Basis,
 	{ finishing }: CureAnswer,
 ): Known<readonly Material[]> {
 	const totalKg = fromBoth(
@@ -109,7 +109,7 @@ function mixMaterials(
 }
 
 const pigmentMaterials = (
-	{ given, pigments, tones }: Core,
+	{ given, pigments, tones }: Basis,
 	{ finishing }: CureAnswer,
 ): Material[] =>
 	pigments.map(({ name, solids }, i) => {
@@ -139,7 +139,7 @@ const pigmentMaterials = (
 const SEALER = "Sealer";
 
 /** By a priced pack of it in Stock, or else by the unit and the studio's price. */
-function sealerMaterial({ given }: Core, { finishing }: CureAnswer): Material {
+function sealerMaterial({ given }: Basis, { finishing }: CureAnswer): Material {
 	const lot = packedLot(given, SEALER);
 	const isPriced =
 		isKnown(lot) && (lot.is.pack ?? 0) * (lot.is.packPrice ?? 0) > 0;
@@ -158,7 +158,7 @@ function sealerMaterial({ given }: Core, { finishing }: CureAnswer): Material {
 
 /** Its pack and price are typed, or those of the lot in Stock; a price alone is for one. */
 function goodsMaterial(
-	{ given }: Core,
+	{ given }: Basis,
 	row: GoodsRow,
 	number: number,
 ): Material {

@@ -3,7 +3,7 @@ import { dayAfter } from "../../calc/calendar";
 import { inCents, splitAmounts } from "../../calc/money";
 import { QUOTE } from "../fields/cost";
 import { isBlank } from "../reading/cells";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import type { CostAnswer } from "./cost";
 import { type Given, setting } from "./given";
 import {
@@ -45,8 +45,8 @@ export interface QuoteAnswer {
 	holdsUntil: Known<string>;
 }
 
-export function quoteAnswer(core: Core, cost: CostAnswer): QuoteAnswer {
-	const { given } = core;
+export function quoteAnswer(basis: Basis, cost: CostAnswer): QuoteAnswer {
+	const { given } = basis;
 	const net = from(cost.price, inCents);
 	const tax = fromBoth(net, setting(given, "tax"), (money, share) =>
 		inCents(money * share),

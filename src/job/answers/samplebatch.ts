@@ -46,8 +46,8 @@ interface Scales {
 	pigmentDivisionKg: number;
 }
 
-export function sampleAnswer(core: Basis): SampleAnswer {
-	const { given, tones, mix } = core;
+export function sampleAnswer(basis: Basis): SampleAnswer {
+	const { given, tones, mix } = basis;
 	const scales = fromBoth(
 		setting(given, "mix_division"),
 		setting(given, "gram_division"),
@@ -56,7 +56,7 @@ export function sampleAnswer(core: Basis): SampleAnswer {
 			pigmentDivisionKg,
 		}),
 	);
-	const smallestKg = smallestOf(core, scales);
+	const smallestKg = smallestOf(basis, scales);
 	const typed = readField(LOOK, "sampleMass", given.job, given.units);
 	const batchKg = "missing" in typed ? smallestKg : typed;
 	const water = tones.pigmentWater;

@@ -7,7 +7,7 @@ import {
 	type OperationKey,
 } from "../fields/operations";
 import { fromSi, unitName } from "../reading/units";
-import type { Core } from "./core";
+import type { Basis } from "./basis";
 import type { CureAnswer } from "./cure";
 import { type Given, setting } from "./given";
 import { all, from, fromBoth, is, type Known, look, readRow } from "./known";
@@ -34,11 +34,11 @@ export interface WorkAnswer {
 	amount: Known<number>;
 }
 
-export function workAnswer(core: Core, cure: CureAnswer): WorkAnswer {
+export function workAnswer(basis: Basis, cure: CureAnswer): WorkAnswer {
 	const rows = (Object.keys(OPERATIONS) as OperationKey[]).map((key) =>
-		workRow(core, cure, key),
+		workRow(basis, cure, key),
 	);
-	const stray = Object.keys(core.given.job.work ?? {}).find(
+	const stray = Object.keys(basis.given.job.work ?? {}).find(
 		(key) => !(key in OPERATIONS),
 	);
 	const total = (of: (row: WorkRowAnswer) => Known<number>): Known<number> =>
@@ -53,14 +53,14 @@ export function workAnswer(core: Core, cure: CureAnswer): WorkAnswer {
 }
 
 function workRow(
-	core: Core,
+	basis: Basis,
 	cure: CureAnswer,
 	key: OperationKey,
 ): WorkRowAnswer {
-	const { given } = core;
+	const { given } = basis;
 	const { label, forEach, hoursEach: start } = OPERATIONS[key];
 	const read = readRow(WORK, given.job.work?.[key] ?? {}, given.units);
-	const count = countOf(core, cure, forEach);
+	const count = countOf(basis, cure, forEach);
 	const hoursEach = from(read, (typed) => typed.hoursEach ?? start);
 	const workedOut = fromBoth(count, hoursEach, (many, each) => many * each);
 	const typed = from(read, ({ hours }) => hours);
@@ -98,7 +98,7 @@ const eachWords = ({ units }: Given, forEach: CountedBy): string =>
 			: unitName("area", units);
 
 function countOf(
-	{ given, pieces, loads }: Core,
+	{ given, pieces, loads }: Basis,
 	{ finishing }: CureAnswer,
 	forEach: CountedBy,
 ): Known<number> {

@@ -36,26 +36,26 @@ export interface CardAnswer {
 }
 
 /** A card for each load; none while the loads are not known. */
-export function cardAnswers(core: Basis): CardAnswer[] {
-	const loads = loadsOf(core.loads);
-	const plan = planNumberOf(core);
+export function cardAnswers(basis: Basis): CardAnswer[] {
+	const loads = loadsOf(basis.loads);
+	const plan = planNumberOf(basis);
 	return isKnown(loads)
-		? loads.is.map((load) => cardAnswer(core, load, plan))
+		? loads.is.map((load) => cardAnswer(basis, load, plan))
 		: [];
 }
 
 function cardAnswer(
-	core: Basis,
+	basis: Basis,
 	{ number, castings, massKg }: Load,
 	plan: Known<number>,
 ): CardAnswer {
-	const { given } = core;
+	const { given } = basis;
 	const pour = pourOf(given, number);
-	const water = mixWater(core, pour, massKg);
-	const ingredients = weighOut(core, pour, water);
-	const steps = cardSteps(core, pour, ingredients, massKg);
-	const fit = isKnown(plan) ? planFit(core, pour, plan.is) : undefined;
-	const times = cardTimes(core, pour, water, steps);
+	const water = mixWater(basis, pour, massKg);
+	const ingredients = weighOut(basis, pour, water);
+	const steps = cardSteps(basis, pour, ingredients, massKg);
+	const fit = isKnown(plan) ? planFit(basis, pour, plan.is) : undefined;
+	const times = cardTimes(basis, pour, water, steps);
 	return {
 		load: number,
 		castings,

@@ -75,12 +75,12 @@ interface Scales {
 const TOO_LITTLE = 1 / 20;
 
 export function cardSteps(
-	core: Basis,
+	basis: Basis,
 	pour: PourInput,
 	{ total, planned, weights }: WeighOutAnswer,
 	massKg: number,
 ): CardStepsAnswer {
-	const { given, mix } = core;
+	const { given, mix } = basis;
 	const mass = inUnit(given, "mass", massKg);
 	const scales = scalesOf(given);
 	const reserve = from(
@@ -106,7 +106,7 @@ export function cardSteps(
 		planned,
 		(share, together) => (share * mass) / together,
 	);
-	const plan = planOf(core, { toToneMass, binderShare, typed });
+	const plan = planOf(basis, { toToneMass, binderShare, typed });
 	return {
 		reserve,
 		toToneMass,
@@ -122,7 +122,7 @@ export function cardSteps(
 					? [reserveStep(given, kept, own.reserve, divisions)]
 					: []),
 				...rows.map((row) =>
-					cardStep(core, row, own.plan[row.plan.step - 1], divisions),
+					cardStep(basis, row, own.plan[row.plan.step - 1], divisions),
 				),
 			],
 		),

@@ -13,11 +13,11 @@ import type { WeighOutLine } from "./weighout";
 
 /** The load's row as the studio logs it; its cost is typed once it is known. */
 export function logRow(
-	core: Basis,
+	basis: Basis,
 	card: CardAnswer,
 	{ job, cost }: { job: number; cost: Known<number> },
 ): Known<LoggedRow> {
-	const { given, loads } = core;
+	const { given, loads } = basis;
 	const pour = pourOf(given, card.load);
 	const estimate = fromBoth(
 		cost,
@@ -33,7 +33,7 @@ export function logRow(
 			heading: [client, title].filter((text) => !isBlank(text)).join(" · "),
 			load: card.load,
 			mix: given.job.mix,
-			tones: tonesReached(core, steps),
+			tones: tonesReached(basis, steps),
 			spread: pour.spread,
 			mixTemperature: pour.mixTemperature,
 			airTemperature: pour.airTemperature,
@@ -57,9 +57,9 @@ const filled = (
 	) as LoggedRow;
 
 /** Every tone with its doses of binder, and how far it came out off them. */
-function tonesReached(core: Basis, steps: readonly CardStep[]): string {
-	const doses = from(core.tones.dry, (tones) =>
-		tones.map((tone) => ({ name: tone.name, words: doseWords(core, tone) })),
+function tonesReached(basis: Basis, steps: readonly CardStep[]): string {
+	const doses = from(basis.tones.dry, (tones) =>
+		tones.map((tone) => ({ name: tone.name, words: doseWords(basis, tone) })),
 	);
 	const words = isKnown(doses) ? doses.is : [];
 	return steps

@@ -61,16 +61,16 @@ interface Heat {
 }
 
 export function mixWater(
-	core: Basis,
+	basis: Basis,
 	pour: PourInput,
 	massKg: number,
 ): MixWaterAnswer {
-	const { given, mix, tones } = core;
+	const { given, mix, tones } = basis;
 	const heldKg = from(tones.pigmentWater, (share) => massKg * share);
 	const bare = from(mix.ingredients, (rows) => bareMasses(rows, massKg));
-	const heat = heatKnown(core, bare, heldKg);
+	const heat = heatKnown(basis, bare, heldKg);
 	const dryC = pourField(given, pour, "dryTemperature");
-	const waterC = waterTemperature(core, pour);
+	const waterC = waterTemperature(basis, pour);
 	const cooled = isCooled(pour);
 	const ice: Known<number> = cooled
 		? from(
@@ -110,7 +110,7 @@ export function mixWater(
 		waterC: cooled ? is(undefined) : waterFor(heat, dryC),
 		mixC,
 		waterCheck: saidOf(waterCheck(bare, offKg)),
-		warmth: saidOf(warmth(core, mixC)),
+		warmth: saidOf(warmth(basis, mixC)),
 	};
 }
 

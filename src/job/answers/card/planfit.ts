@@ -62,11 +62,11 @@ export const fitSaid = (fit: PlanFit): Said =>
 	);
 
 /** Whether the weights of every load that was poured belong to the plan. */
-export function planCheck(core: Basis): Said {
-	const plan = planNumberOf(core);
+export function planCheck(basis: Basis): Said {
+	const plan = planNumberOf(basis);
 	if (!isKnown(plan)) return saidOf(plan);
-	const fits = (core.given.job.pours ?? []).map((pour) =>
-		planFit(core, pour, plan.is),
+	const fits = (basis.given.job.pours ?? []).map((pour) =>
+		planFit(basis, pour, plan.is),
 	);
 	return fitSaid(
 		fits.find((fit) => fit === "other") ?? fits.find((fit) => fit === "none"),

@@ -54,11 +54,11 @@ interface Line {
 }
 
 export function weighOut(
-	core: Basis,
+	basis: Basis,
 	pour: PourInput,
 	water: MixWaterAnswer,
 ): WeighOutAnswer {
-	const { given, mix } = core;
+	const { given, mix } = basis;
 	const planned = from(
 		all([mix.ingredients, water.plannedKg, water.iceKg] as [
 			typeof mix.ingredients,
