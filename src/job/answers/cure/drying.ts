@@ -2,10 +2,10 @@
 import {
 	evaporationKgPerM2H,
 	evaporationLbPerFt2H,
-} from "../../calc/evaporation";
-import { CURE } from "../fields/cure";
-import { fromSi, type UnitSystem } from "../reading/units";
-import type { Given } from "./given";
+} from "../../../calc/evaporation";
+import { CURE } from "../../fields/cure";
+import { fromSi, type UnitSystem } from "../../reading/units";
+import type { Given } from "../given";
 import {
 	all,
 	from,
@@ -17,8 +17,8 @@ import {
 	readRow,
 	type Said,
 	saidOf,
-} from "./known";
-import { readStarted } from "./startvalues";
+} from "../known";
+import { readStarted } from "../startvalues";
 
 /** In the workbook's unit: each formula is published in one, and the two differ a little. */
 export interface DryingAnswer {

@@ -1,8 +1,7 @@
 /** Cost as it came out, once hours or receipts are typed. */
-import { sum } from "../../calc/sum";
-import { PRICE } from "../fields/cost";
-import type { CostLine } from "./costlines";
-import { type Given, setting } from "./given";
+import { sum } from "../../../calc/sum";
+import { PRICE } from "../../fields/cost";
+import { type Given, setting } from "../given";
 import {
 	all,
 	flat,
@@ -12,7 +11,8 @@ import {
 	type Known,
 	missing,
 	readField,
-} from "./known";
+} from "../known";
+import type { CostLine } from "./costlines";
 import type { PlanAnswer } from "./whatifs";
 import type { WorkAnswer } from "./workhours";
 

@@ -1,15 +1,15 @@
 /** The job's row on the Jobs tab. */
-import { inCents } from "../../calc/money";
-import type { Read } from "../fields/field";
-import { JOB } from "../fields/job";
-import type { JOB_LINE } from "../fields/jobline";
-import type { Basis } from "./basis";
+import { inCents } from "../../../calc/money";
+import type { Read } from "../../fields/field";
+import { JOB } from "../../fields/job";
+import type { JOB_LINE } from "../../fields/jobline";
+import type { Basis } from "../basis";
+import type { CureAnswer } from "../cure/cure";
+import type { Given } from "../given";
+import { from, fromBoth, is, isKnown, type Known, readField } from "../known";
+import { readStarted } from "../startvalues";
 import type { CostAnswer } from "./cost";
-import type { CureAnswer } from "./cure";
-import type { Given } from "./given";
-import { from, fromBoth, is, isKnown, type Known, readField } from "./known";
 import type { QuoteAnswer } from "./quote";
-import { readStarted } from "./startvalues";
 
 /** A cell each; undefined where the cell stays blank. */
 export type JobLine = {

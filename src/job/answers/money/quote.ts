@@ -1,11 +1,10 @@
 /** The page for the client: what is made, what it sells for, and what is still to be paid of it. */
-import { dayAfter } from "../../calc/calendar";
-import { inCents, splitAmounts } from "../../calc/money";
-import { QUOTE } from "../fields/cost";
-import { isBlank } from "../reading/cells";
-import type { Basis } from "./basis";
-import type { CostAnswer } from "./cost";
-import { type Given, setting } from "./given";
+import { dayAfter } from "../../../calc/calendar";
+import { inCents, splitAmounts } from "../../../calc/money";
+import { QUOTE } from "../../fields/cost";
+import { isBlank } from "../../reading/cells";
+import type { Basis } from "../basis";
+import { type Given, setting } from "../given";
 import {
 	all,
 	from,
@@ -18,7 +17,8 @@ import {
 	readField,
 	type Said,
 	saidOf,
-} from "./known";
+} from "../known";
+import type { CostAnswer } from "./cost";
 import { type PaidAnswer, paidAnswer } from "./paid";
 import { pieceWords } from "./quotewords";
 

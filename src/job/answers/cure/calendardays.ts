@@ -1,15 +1,15 @@
 /** The days of the job from the pour to delivery, and whether it is delivered in time. */
-import { daysBetween, type Workweek } from "../../calc/calendar";
+import { daysBetween, type Workweek } from "../../../calc/calendar";
 import {
 	type CureDays,
 	daysFromPour,
 	daysUntilDue,
 	type Waiting,
-} from "../../calc/curedays";
-import { CURE } from "../fields/cure";
-import { JOB } from "../fields/job";
-import { dayIn } from "../reading/days";
-import { type Given, setting } from "./given";
+} from "../../../calc/curedays";
+import { CURE } from "../../fields/cure";
+import { JOB } from "../../fields/job";
+import { dayIn } from "../../reading/days";
+import { type Given, setting } from "../given";
 import {
 	all,
 	attempt,
@@ -23,8 +23,8 @@ import {
 	readField,
 	type Said,
 	saidOf,
-} from "./known";
-import { readStarted } from "./startvalues";
+} from "../known";
+import { readStarted } from "../startvalues";
 
 export interface CalendarAnswer {
 	startsFrom: Known<"pour date" | "due date">;

@@ -1,8 +1,7 @@
 /** What to buy for the job: what it takes of each material less what is on the shelf, in whole packs. */
-import { packsToBuy } from "../../calc/money";
-import type { Basis } from "./basis";
-import type { CostAnswer } from "./cost";
-import type { Given } from "./given";
+import { packsToBuy } from "../../../calc/money";
+import type { Basis } from "../basis";
+import type { Given } from "../given";
 import {
 	all,
 	from,
@@ -12,7 +11,8 @@ import {
 	type Known,
 	type Said,
 	saidOf,
-} from "./known";
+} from "../known";
+import type { CostAnswer } from "./cost";
 import type { Material } from "./materials";
 import { onHandOf } from "./shelf";
 

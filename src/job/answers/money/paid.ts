@@ -1,9 +1,9 @@
 /** What the client has paid. */
-import { inCents } from "../../calc/money";
-import { sum } from "../../calc/sum";
-import { PAYMENT } from "../fields/cost";
-import type { Given } from "./given";
-import { all, from, type Known, look, readRow } from "./known";
+import { inCents } from "../../../calc/money";
+import { sum } from "../../../calc/sum";
+import { PAYMENT } from "../../fields/cost";
+import type { Given } from "../given";
+import { all, from, type Known, look, readRow } from "../known";
 
 export interface PaidAnswer {
 	deposit: Known<number>;

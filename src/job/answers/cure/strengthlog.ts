@@ -1,17 +1,21 @@
 /** The strength to expect at each day's age, and today's by the log of temperatures. */
-import { daysBetween } from "../../calc/calendar";
+import { daysBetween } from "../../../calc/calendar";
 import {
 	ageDays,
 	equivalentAgeH,
 	type Interval,
 	strengthShare,
-} from "../../calc/cure";
-import { CURE_STEPS, type CureDays, type CureStep } from "../../calc/curedays";
-import { sum } from "../../calc/sum";
-import { CURE } from "../fields/cure";
-import { CURE_LOG } from "../fields/pour";
-import { isBlank } from "../reading/cells";
-import { type Given, setting } from "./given";
+} from "../../../calc/cure";
+import {
+	CURE_STEPS,
+	type CureDays,
+	type CureStep,
+} from "../../../calc/curedays";
+import { sum } from "../../../calc/sum";
+import { CURE } from "../../fields/cure";
+import { CURE_LOG } from "../../fields/pour";
+import { isBlank } from "../../reading/cells";
+import { type Given, setting } from "../given";
 import {
 	all,
 	from,
@@ -24,8 +28,8 @@ import {
 	readRow,
 	type Said,
 	saidOf,
-} from "./known";
-import { readStarted } from "./startvalues";
+} from "../known";
+import { readStarted } from "../startvalues";
 
 /** Shares of the strength at 28 days. */
 export interface StrengthAnswer {

@@ -1,6 +1,6 @@
 /** Where the cost is: its parts, by the plan that the price is taken from. */
-import { type Given, setting } from "./given";
-import { all, flat, from, fromBoth, type Known } from "./known";
+import { type Given, setting } from "../given";
+import { all, flat, from, fromBoth, type Known } from "../known";
 import { costOfMaterials, countedGoods } from "./materialcost";
 import type { Material, MaterialsAnswer } from "./materials";
 import type { PlanAnswer } from "./whatifs";

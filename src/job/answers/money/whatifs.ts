@@ -1,8 +1,8 @@
 /** Three plans side by side: what the job costs and sells for as planned, tighter, and in a rush. */
-import { inCents, marginOf, priceForMargin } from "../../calc/money";
-import { PLANS, PRICE, WHAT_IF, WHAT_IF_STARTS } from "../fields/cost";
-import { isBlank } from "../reading/cells";
-import { type Given, setting } from "./given";
+import { inCents, marginOf, priceForMargin } from "../../../calc/money";
+import { PLANS, PRICE, WHAT_IF, WHAT_IF_STARTS } from "../../fields/cost";
+import { isBlank } from "../../reading/cells";
+import { type Given, setting } from "../given";
 import {
 	all,
 	from,
@@ -11,8 +11,8 @@ import {
 	look,
 	missing,
 	readRow,
-} from "./known";
-import { readStarted } from "./startvalues";
+} from "../known";
+import { readStarted } from "../startvalues";
 
 /** What a plan is made of, as shares of what the job takes as planned. */
 interface Assumed {

@@ -1,9 +1,9 @@
 /** When it may be sealed, how much sealer that takes, and the paste for its voids with its pigment. */
-import { coatingM3, voidFillM3 } from "../../calc/finish";
-import { sum } from "../../calc/sum";
-import { pigmentKg } from "../../calc/tones";
-import { CURE } from "../fields/cure";
-import { type Given, setting } from "./given";
+import { coatingM3, voidFillM3 } from "../../../calc/finish";
+import { sum } from "../../../calc/sum";
+import { pigmentKg } from "../../../calc/tones";
+import { CURE } from "../../fields/cure";
+import { type Given, setting } from "../given";
 import {
 	all,
 	from,
@@ -16,13 +16,13 @@ import {
 	readField,
 	type Said,
 	saidOf,
-} from "./known";
-import { overPieces } from "./loads";
-import type { MixAnswers } from "./mix";
-import type { PieceAnswer } from "./pieces";
-import type { PigmentAnswer } from "./pigments";
-import { readStarted } from "./startvalues";
-import { meanDoses, type TonesAnswer } from "./tones";
+} from "../known";
+import { overPieces } from "../loads";
+import type { MixAnswers } from "../mix";
+import type { PieceAnswer } from "../pieces";
+import type { PigmentAnswer } from "../pigments";
+import { readStarted } from "../startvalues";
+import { meanDoses, type TonesAnswer } from "../tones";
 
 /** Amounts for all pieces, in SI. */
 export interface FinishingAnswer {

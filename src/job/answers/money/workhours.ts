@@ -1,17 +1,17 @@
 /** The hours of each operation: worked out or typed, and what they cost. */
-import { sum } from "../../calc/sum";
-import { WORK } from "../fields/cost";
+import { sum } from "../../../calc/sum";
+import { WORK } from "../../fields/cost";
 import {
 	type CountedBy,
 	OPERATIONS,
 	type OperationKey,
-} from "../fields/operations";
-import { fromSi, unitName } from "../reading/units";
-import type { Basis } from "./basis";
-import type { CureAnswer } from "./cure";
-import { type Given, setting } from "./given";
-import { all, from, fromBoth, is, type Known, look, readRow } from "./known";
-import { overPieces } from "./loads";
+} from "../../fields/operations";
+import { fromSi, unitName } from "../../reading/units";
+import type { Basis } from "../basis";
+import type { CureAnswer } from "../cure/cure";
+import { type Given, setting } from "../given";
+import { all, from, fromBoth, is, type Known, look, readRow } from "../known";
+import { overPieces } from "../loads";
 
 export interface WorkRowAnswer {
 	key: OperationKey;

@@ -1,10 +1,10 @@
 /** What the studio has of a material, by its Stock tab. */
-import { sameName } from "../../calc/names";
-import { sum } from "../../calc/sum";
-import type { Read } from "../fields/field";
-import { STOCK } from "../fields/stock";
-import type { Given } from "./given";
-import { all, from, type Known, readRow } from "./known";
+import { sameName } from "../../../calc/names";
+import { sum } from "../../../calc/sum";
+import type { Read } from "../../fields/field";
+import { STOCK } from "../../fields/stock";
+import type { Given } from "../given";
+import { all, from, type Known, readRow } from "../known";
 
 type Lot = Read<typeof STOCK>;
 

@@ -1,10 +1,10 @@
 /** What the client asked for afterwards; only what is agreed is sold. */
-import { inCents } from "../../calc/money";
-import { sum } from "../../calc/sum";
-import { CHANGE } from "../fields/cost";
-import { isBlank } from "../reading/cells";
-import type { Given } from "./given";
-import { all, from, type Known, look, readRow } from "./known";
+import { inCents } from "../../../calc/money";
+import { sum } from "../../../calc/sum";
+import { CHANGE } from "../../fields/cost";
+import { isBlank } from "../../reading/cells";
+import type { Given } from "../given";
+import { all, from, type Known, look, readRow } from "../known";
 
 export interface AgreedChange {
 	what: string;

@@ -1,13 +1,13 @@
 /** What the job takes of each material, in the units in which it is bought, and what that costs. */
-import { sameName } from "../../calc/names";
-import { sum } from "../../calc/sum";
-import { GOODS, type GoodsRow } from "../fields/cost";
-import { PIGMENT } from "../fields/pigment";
-import { isBlank } from "../reading/cells";
-import { unitName } from "../reading/units";
-import type { Basis } from "./basis";
-import type { CureAnswer } from "./cure";
-import { inUnit, setting } from "./given";
+import { sameName } from "../../../calc/names";
+import { sum } from "../../../calc/sum";
+import { GOODS, type GoodsRow } from "../../fields/cost";
+import { PIGMENT } from "../../fields/pigment";
+import { isBlank } from "../../reading/cells";
+import { unitName } from "../../reading/units";
+import type { Basis } from "../basis";
+import type { CureAnswer } from "../cure/cure";
+import { inUnit, setting } from "../given";
 import {
 	all,
 	from,
@@ -18,8 +18,8 @@ import {
 	missing,
 	orNull,
 	readRow,
-} from "./known";
-import { ingredientMasses } from "./mix";
+} from "../known";
+import { ingredientMasses } from "../mix";
 import { packedLot } from "./shelf";
 
 export interface Material {

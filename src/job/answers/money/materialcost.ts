@@ -1,6 +1,6 @@
 /** What the materials of the job cost together, and which of them have no price. */
-import { sum } from "../../calc/sum";
-import { all, from, isKnown, type Known, look } from "./known";
+import { sum } from "../../../calc/sum";
+import { all, from, isKnown, type Known, look } from "../known";
 import type { Material, MaterialsAnswer } from "./materials";
 
 /** Goods of which nobody typed how many are not in the cost. */

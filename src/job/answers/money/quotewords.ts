@@ -1,9 +1,9 @@
 /** A piece as the quote lists it, in the client's words. */
 
-import type { Typed } from "../fields/field";
-import type { PieceRow } from "../fields/piece";
-import { isBlank, plain } from "../reading/cells";
-import { type UnitSystem, unitName } from "../reading/units";
+import type { Typed } from "../../fields/field";
+import type { PieceRow } from "../../fields/piece";
+import { isBlank, plain } from "../../reading/cells";
+import { type UnitSystem, unitName } from "../../reading/units";
 
 const NO_BREAK = "\u00a0";
 

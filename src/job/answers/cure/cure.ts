@@ -1,10 +1,10 @@
 /** From the pour to delivery: the calendar, the strength, drying, sealing and the paste for voids. */
-import { CURE_STEPS, type CureStep } from "../../calc/curedays";
-import type { Basis } from "./basis";
+import { CURE_STEPS, type CureStep } from "../../../calc/curedays";
+import type { Basis } from "../basis";
+import { from, orNull } from "../known";
 import { type CalendarAnswer, calendarAnswer } from "./calendardays";
 import { type DryingAnswer, dryingAnswer } from "./drying";
 import { type FinishingAnswer, finishingAnswer } from "./finishing";
-import { from, orNull } from "./known";
 import { type StrengthAnswer, strengthAnswer } from "./strengthlog";
 
 export interface CureAnswer {

@@ -1,7 +1,8 @@
 /** Cost, quote and what to buy as the answers are printed: plain numbers, null where one is not known. */
+
+import { orNull } from "../known";
 import type { BuyRow } from "./buy";
 import type { CostAnswer } from "./cost";
-import { orNull } from "./known";
 import type { QuoteAnswer } from "./quote";
 
 export const costJson = ({

@@ -1,18 +1,10 @@
 /** What the job costs and what it sells for; then what it came to. */
-import { inCents } from "../../calc/money";
-import { sum } from "../../calc/sum";
-import { PLANS, PRICE, QUOTE, TRAVEL } from "../fields/cost";
-import type { Basis } from "./basis";
-import { cameToOf } from "./cameto";
-import {
-	type AgreedChange,
-	agreedChanges,
-	costOfChanges,
-	priceOfChanges,
-} from "./changeorders";
-import { type CostLine, costLines } from "./costlines";
-import type { CureAnswer } from "./cure";
-import type { Given } from "./given";
+import { inCents } from "../../../calc/money";
+import { sum } from "../../../calc/sum";
+import { PLANS, PRICE, QUOTE, TRAVEL } from "../../fields/cost";
+import type { Basis } from "../basis";
+import type { CureAnswer } from "../cure/cure";
+import type { Given } from "../given";
 import {
 	all,
 	flat,
@@ -26,10 +18,18 @@ import {
 	readRow,
 	type Said,
 	saidOf,
-} from "./known";
+} from "../known";
+import { readStarted } from "../startvalues";
+import { cameToOf } from "./cameto";
+import {
+	type AgreedChange,
+	agreedChanges,
+	costOfChanges,
+	priceOfChanges,
+} from "./changeorders";
+import { type CostLine, costLines } from "./costlines";
 import { costOfMaterials, countedMaterials, unpricedOf } from "./materialcost";
 import { type MaterialsAnswer, materialsAnswer } from "./materials";
-import { readStarted } from "./startvalues";
 import {
 	feeShareOf,
 	marginLeft,
