@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { InputError } from "../../src/calc/errors";
 import {
+	dampSolidKg,
 	iceKg,
 	mixTemperatureC,
 	waterTemperatureC,
@@ -19,6 +20,23 @@ describe("temperature of the mix", () => {
 	])("water %f °C, ice %f kg", (waterC, ice, water, expected) => {
 		const mix = { solids, waterKg: water, waterC, iceKg: ice };
 		expect(mixTemperatureC(mix)).toBeCloseTo(expected, 12);
+	});
+
+	test("water in damp sand counts as any other water at its temperature", () => {
+		// 90 kg of dry sand with 10 kg of water at 30 °C is 0.22 × 90 + 10 of heat, as if the water were poured in at 30 °C.
+		const damp = [{ massKg: dampSolidKg(90, 10), temperatureC: 30 }];
+		const dry = [{ massKg: 90, temperatureC: 30 }];
+		expect(
+			mixTemperatureC({ solids: damp, waterKg: 18, waterC: 10, iceKg: 0 }),
+		).toBeCloseTo(
+			mixTemperatureC({
+				solids: dry,
+				waterKg: 28,
+				waterC: (18 * 10 + 10 * 30) / 28,
+				iceKg: 0,
+			}),
+			12,
+		);
 	});
 
 	test("of equal temperatures is that temperature", () => {

@@ -1,8 +1,17 @@
 /** The pour card of each load: what to weigh, pull off and dose, after what was weighed. */
 
 import type { Basis } from "../basis";
-import { inUnit } from "../given";
-import { from, is, isKnown, type Known, type Said, saidOf } from "../known";
+import { inUnit, setting } from "../given";
+import {
+	all,
+	from,
+	is,
+	isKnown,
+	type Known,
+	look,
+	type Said,
+	saidOf,
+} from "../known";
 import { type Load, loadsOf } from "../loads";
 import { type CardStepsAnswer, cardSteps } from "./cardsteps";
 import { type CardTimesAnswer, cardTimes } from "./cardtimes";
@@ -73,10 +82,31 @@ function cardAnswer(
 			saidOf(from(ingredients.lines, () => "")),
 			saidOf(from(steps.steps, () => "")),
 			water.waterCheck,
+			saidOf(roomCheck(basis, ingredients)),
 			...("look" in water.mixC ? [saidOf(water.mixC)] : []),
 			times.timeCheck.state === "look" ? times.timeCheck : saidOf(is("")),
 		]),
 	};
+}
+
+/** Whether the mixer still takes a batch that was raised after too much was weighed. */
+function roomCheck(
+	{ given }: Basis,
+	{ total, planned }: WeighOutAnswer,
+): Known<string> {
+	const capacity = setting(given, "mixer_capacity");
+	const tooMuch = from(
+		all([total, planned, capacity] as [
+			Known<number>,
+			Known<number>,
+			Known<number>,
+		]),
+		([raised, own, most]) =>
+			raised > own && raised > inUnit(given, "mass", most),
+	);
+	return isKnown(tooMuch) && tooMuch.is
+		? look("the batch was raised to more than the mixer takes")
+		: from(tooMuch, () => "");
 }
 
 const firstWrong = (said: readonly Said[]): Said =>
