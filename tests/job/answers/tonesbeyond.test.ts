@@ -1,0 +1,244 @@
+/** Colors, lay-up, folds and the sample of the slab's tones, by hand or by printed numbers. */
+import { describe, expect, test } from "vitest";
+import { colorsAnswer } from "../../../src/job/answers/colors";
+import { foldingAnswer } from "../../../src/job/answers/folding";
+import { saying } from "../../../src/job/answers/known";
+import { layUpAnswer } from "../../../src/job/answers/layup";
+import { sampleAnswer } from "../../../src/job/answers/samplebatch";
+import type { StudioFile } from "../../../src/job/studiofile";
+import { BATCH, BINDER, onScale, PARTS, slab } from "../../sheets/onejob";
+import { known, slabCore, studio } from "./slabjob";
+
+describe("colors", () => {
+	const swatch = (umber: number, color: string, other: object = {}) => ({
+		mix: slab.mix,
+		finish: "cast",
+		sealed: "bare",
+		state: "dry",
+		doses: { Umber: umber },
+		color,
+		...other,
+	});
+	const withSwatches = (...swatches: StudioFile["swatches"] & object) => ({
+		...studio,
+		swatchPigments: ["Umber"],
+		swatches,
+	});
+
+	// Sharma, Wu and Dalal (2005), table 1: pairs 25, 16 and 20; the tones are dosed as the two swatches.
+	test.each([
+		[
+			"60.2574, -34.0099, 36.2677",
+			"60.4626, -34.1751, 39.4387",
+			1.2644,
+			"Look: hard to tell from Deep",
+		],
+		[
+			"50, 2.5, 0",
+			"50, 0, -2.5",
+			4.3065,
+			"seen close by, lost across the room",
+		],
+		["50, 2.5, 0", "58, 24, 15", 19.4535, "stands apart across the room"],
+	])("%s and %s", (plain, deep, difference, say) => {
+		const basis = slabCore(
+			{},
+			withSwatches(swatch(0, plain), swatch(0.04, deep)),
+		);
+		const [one, other] = colorsAnswer(basis).tones;
+		expect(one && known(one.nearest)?.difference).toBeCloseTo(difference, 4);
+		expect(one?.toldApart.say).toBe(say);
+		expect(other && known(other.nearest)?.name).toBe("Plain");
+	});
+
+	test("from across the room: black and white at one half and one half", () => {
+		// IEC 61966-2-1: half of white's light is 1.055 × 0.5^(1/2.4) − 0.055 = 0.735, 188 of 255.
+		const basis = slabCore(
+			{
+				tones: [
+					{ name: "Plain", share: 0.3 },
+					{ name: "Deep", share: 0.3, doses: { Umber: 0.04 } },
+				],
+			},
+			withSwatches(swatch(0, "#ffffff"), swatch(0.04, "#000000")),
+		);
+		expect(known(colorsAnswer(basis).far)).toBe("#bcbcbc");
+	});
+
+	test("what the swatches do not reach is not known, and why", () => {
+		const { tones, far, used } = colorsAnswer(
+			slabCore(
+				{},
+				withSwatches(
+					swatch(0, "#ffffff"),
+					swatch(0.02, "#888888"),
+					swatch(0.04, "#222222", { finish: "honed" }),
+				),
+			),
+		);
+		expect(tones[0]?.color).toEqual({ is: "#ffffff" });
+		expect(tones[0]?.toldApart.state).toBe("unknown");
+		expect(tones[1]?.toldApart).toEqual({
+			state: "unknown",
+			say: "not known yet: its color: past the strongest swatch of Umber, 2% of binder",
+		});
+		expect(far).toHaveProperty("missing");
+		expect(known(used)).toBe(
+			"2 of 3 swatches used; left out: 1 of another finish",
+		);
+	});
+
+	test("swatches of the finish, sealing and state that the job has", () => {
+		const its = withSwatches(
+			swatch(0, "#ffffff"),
+			swatch(0, "#eeeeee", { finish: "honed" }),
+			swatch(0, "#dddddd", { finish: "honed", sealed: "sealed" }),
+			swatch(0, "#cccccc", {
+				finish: "honed",
+				sealed: "sealed",
+				state: "damp",
+			}),
+		);
+		const plain = (changes: object) =>
+			known(
+				colorsAnswer(slabCore(changes, its)).tones[0]?.color ?? { missing: "" },
+			);
+		expect(plain({})).toBe("#ffffff");
+		expect(plain({ finish: "honed" })).toBe("#eeeeee");
+		expect(plain({ finish: "honed", sealing: "sealed" })).toBe("#dddddd");
+		expect(plain({ finish: "honed", sealing: "sealed", state: "damp" })).toBe(
+			"#cccccc",
+		);
+	});
+
+	test("no swatch, a wrong swatch, and a dose above the limit", () => {
+		const say = (its: StudioFile) =>
+			saying(colorsAnswer(slabCore({}, its)).used);
+		expect(say({ ...studio, swatches: [] })).toMatch(
+			/^not known yet: no swatch has a color/,
+		);
+		expect(say(withSwatches(swatch(0, "pale")))).toMatch(
+			/^Look: swatch 1: color must be #rrggbb/,
+		);
+		expect(say(withSwatches(swatch(2, "#ffffff")))).toMatch(
+			/^Look: swatch 1: dose must be between 0% and 100%/,
+		);
+		const strong = slabCore({
+			tones: [{ name: "Deep", share: 1, doses: { Umber: 0.09 } }],
+		});
+		expect(colorsAnswer(strong).tones[0]?.toldApart.say).toBe(
+			"Look: over the pigment limit",
+		);
+	});
+});
+
+describe("bucket fold or lay-up", () => {
+	// 1 m × 1 m × 50 mm: face 1 m² and edges 4 × 50 mm, toned 10 mm deep, of 0.05 m³.
+	const FACE = (1.2 * 0.01) / 0.05;
+	const BUCKET_KG = BATCH * BINDER * 0.25 * 0.04;
+	const face = { faceDepth: 10 };
+
+	test.each([
+		["Plain", FACE * BUCKET_KG],
+		["Deep", FACE * BUCKET_KG + (1 - FACE) * BATCH * BINDER * 0.04],
+	])("backed with %s", (backedWith, expected) => {
+		const { bucketFold, layUp, saves } = layUpAnswer(
+			slabCore({ ...face, backedWith }),
+		);
+		expect(known(layUp.tonedShare)).toBeCloseTo(FACE, 12);
+		expect(known(bucketFold.pigmentsKg)).toHaveLength(1);
+		expect(known(bucketFold.totalKg)).toBeCloseTo(BUCKET_KG, 9);
+		// Umber is 24 a kilogram.
+		expect(known(bucketFold.cost)).toBeCloseTo(BUCKET_KG * 24, 9);
+		expect(known(layUp.totalKg)).toBeCloseTo(expected, 9);
+		expect(known(layUp.cost)).toBeCloseTo(expected * 24, 9);
+		expect(known(saves.totalKg)).toBeCloseTo(BUCKET_KG - expected, 9);
+		expect(known(saves.cost)).toBeCloseTo((BUCKET_KG - expected) * 24, 9);
+	});
+
+	test("of a liquid more is bought than its pigment", () => {
+		const liquid = {
+			...studio,
+			pigments: studio.pigments.map((row) => ({ ...row, solids: 0.4 })),
+		};
+		const { bucketFold } = layUpAnswer(slabCore({}, liquid));
+		expect(known(bucketFold.totalKg)).toBeCloseTo(BUCKET_KG / 0.4, 9);
+	});
+
+	test("without a backing tone or a price the rest is still known", () => {
+		const { bucketFold, layUp } = layUpAnswer(slabCore(face));
+		expect(layUp.totalKg).toEqual({ missing: "choose the tone that backs it" });
+		expect(known(bucketFold.totalKg)).toBeCloseTo(BUCKET_KG, 9);
+		const unpriced = {
+			...studio,
+			pigments: studio.pigments.map(({ packPrice, ...row }) => row),
+		};
+		const answer = layUpAnswer(slabCore({}, unpriced)).bucketFold;
+		expect(answer.cost).toHaveProperty("missing");
+		expect(known(answer.totalKg)).toBeCloseTo(BUCKET_KG, 9);
+	});
+});
+
+describe("folds", () => {
+	test("each fold halves the bands; they blur below an arcminute", () => {
+		// 40 / 2 / 2 / 2 = 5; an arcminute at 500 mm is 0.145 mm: 40 / 2⁸ is wider, 40 / 2⁹ finer.
+		const answer = foldingAnswer(
+			slabCore({ bandStart: "40", folds: 3, seenFrom: 500 }),
+		);
+		expect(known(answer.bandM)).toBeCloseTo(0.005, 12);
+		expect(known(answer.foldsUntilBlurred)).toBe(9);
+	});
+
+	test("a length that cannot be read is a look", () => {
+		const answer = foldingAnswer(slabCore({ bandStart: "wide" }));
+		expect(answer.bandM).toHaveProperty("look");
+		expect(answer.foldsUntilBlurred).toHaveProperty("look");
+	});
+});
+
+describe("the sample", () => {
+	// u = √2 · d/√12 of each scale (JCGM 100, F.2.2.1): 0.1 g of 4% wetted by half, 20 g of mix; 5% of the Deep quarter.
+	const doseOff = (batchKg: number) =>
+		Math.hypot(
+			0.0001 / Math.sqrt(6) / (batchKg * 0.25 * BINDER * 0.04 * 1.5),
+			0.02 / Math.sqrt(6) / (batchKg * 0.25),
+		);
+	const HELD = 0.25 * 0.04 * BINDER * 0.5;
+
+	test("the smallest whose dose is within 5%, counted up to the mix scale", () => {
+		const smallest = known(sampleAnswer(slabCore()).smallestKg);
+		expect(doseOff(smallest)).toBeLessThanOrEqual(0.05);
+		expect(doseOff(smallest - 0.02)).toBeGreaterThan(0.05);
+		expect(smallest / 0.02).toBeCloseTo(Math.round(smallest / 0.02), 9);
+	});
+
+	test("another size, to the divisions of the scales", () => {
+		const answer = sampleAnswer(slabCore({ sampleMass: 4 }));
+		expect(known(answer.batchKg)).toBe(4);
+		expect(answer.verdict).toEqual({ state: "fine", say: "" });
+		const [plain, deep] = known(answer.tones);
+		expect(plain?.undosedKg).toBeCloseTo(onScale(3 * (1 - HELD), 0.02), 9);
+		expect(deep?.undosedKg).toBeCloseTo(onScale(1 - HELD, 0.02), 9);
+		expect(deep?.pigmentsKg[0]).toBeCloseTo(
+			onScale(BINDER * 0.04 * 1.5, 0.0001),
+			9,
+		);
+		known(answer.ingredientsKg).forEach((kg, i) => {
+			const part = [46, 8, 46, 15.5, 0.9, 1.4, 0.7][i] ?? 0;
+			expect(kg).toBeCloseTo(
+				onScale(4 * (part / PARTS - (part === 15.5 ? HELD : 0)), 0.0001),
+				9,
+			);
+		});
+	});
+
+	test("too small is a look; undosed tones need no size", () => {
+		expect(sampleAnswer(slabCore({ sampleMass: 0.1 })).verdict.say).toBe(
+			"Look: too small: a dose is off by more than 5%",
+		);
+		const undosed = slabCore({ tones: [{ name: "Plain", share: 1 }] });
+		expect(sampleAnswer(undosed).smallestKg).toEqual({
+			missing: "a dose of pigment",
+		});
+	});
+});
