@@ -23,7 +23,7 @@ export interface Caller {
 }
 
 /** Calls the script's function; throws what it throws. */
-export type Invoke = (name: string, args: unknown[], caller: Caller) => unknown;
+type Invoke = (name: string, args: unknown[], caller: Caller) => unknown;
 
 const LONGEST_TEXT = 50_000;
 
@@ -70,7 +70,7 @@ function plainReference(reference: BaseReferenceObject): unknown {
 }
 
 /** An argument as Sheets passes it: one cell a scalar, a range rows, blank `""`, an error its text. */
-export function plainArgument(variant: FunctionVariantType): unknown {
+function plainArgument(variant: FunctionVariantType): unknown {
 	if (variant.isReferenceObject())
 		return plainReference(variant as BaseReferenceObject);
 	if (variant.isArray())
@@ -121,7 +121,7 @@ function arrayResult(name: string, answer: unknown[]): ArrayValueObject {
 }
 
 /** An answer as Sheets shows it; a list goes down, rows spill. */
-export function engineResult(name: string, answer: unknown): BaseValueObject {
+function engineResult(name: string, answer: unknown): BaseValueObject {
 	return Array.isArray(answer)
 		? arrayResult(name, answer)
 		: cellResult(name, answer);

@@ -8,11 +8,6 @@ import { SERVICES, servicesOf } from "./services/services";
 import { sheetService } from "./services/sheet";
 import { sentAnswer, type Wire } from "./wire";
 
-export interface Entered {
-	answer: Wire;
-	call: Call;
-}
-
 export interface Entrance {
 	host: Host;
 	script: Script;
