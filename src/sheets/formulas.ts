@@ -2,7 +2,6 @@
 import { type Area, a1Of } from "./a1";
 import { blocksOver } from "./blocks";
 import { PLAIN_TEXT } from "./formats";
-import type { Grid } from "./grid";
 import type { Page, PageCell } from "./page";
 import { RISKY } from "./typing";
 
@@ -33,7 +32,10 @@ const again = ({ format, value }: PageCell) =>
 		: value;
 
 /** Writes formulas and, since blocks are few, once more the values between them. */
-export function writeFormulas({ page, at }: Grid): void {
+export function writeFormulas(
+	page: Page,
+	at: (a1: string) => GoogleAppsScript.Spreadsheet.Range,
+): void {
 	for (const area of formulaBlocks(page))
 		at(a1Of(area)).setValues(
 			page.cells

@@ -25,7 +25,7 @@ export function writePages(
 	for (const grid of grids) setForms(grid);
 	setChoices(grids, cellsIn(added));
 	for (const grid of grids) finish(grid);
-	for (const grid of grids) writeFormulas(grid);
+	for (const { page, at } of grids) writeFormulas(page, at);
 }
 
 function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
