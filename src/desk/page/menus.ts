@@ -24,7 +24,12 @@ function menuList(menu: Menu, choose: Choose): HTMLElement {
 	return list;
 }
 
-/** One menu: a button, and a list that opens below it. Arrow keys move, Escape closes. */
+/**
+ * One menu: a button, and a list that opens below it. Arrow keys move, Escape closes.
+ *
+ * It closes when a person goes elsewhere. The grid takes the focus by itself, a moment after it is drawn or a tab is
+ * opened: an open menu takes it back.
+ */
 function menuElement(menu: Menu, choose: Choose): HTMLElement {
 	const box = document.createElement("div");
 	box.className = "menu";
@@ -40,6 +45,8 @@ function menuElement(menu: Menu, choose: Choose): HTMLElement {
 		opener.setAttribute("aria-expanded", String(open));
 		if (open) list.querySelector("button")?.focus();
 	};
+	const isOutside = (target: EventTarget | null) =>
+		!box.contains(target as Node | null);
 	show(false);
 	box.append(opener, list);
 	box.addEventListener("keydown", (event) => {
@@ -50,12 +57,29 @@ function menuElement(menu: Menu, choose: Choose): HTMLElement {
 			opener.focus();
 		} else if (step && list.hidden) show(true);
 		else if (step) moveFocus(list, step);
-		else return;
+		else {
+			if (event.key === "Tab") show(false);
+			return;
+		}
 		event.preventDefault();
 	});
-	box.addEventListener("focusout", ({ relatedTarget }) => {
-		if (!box.contains(relatedTarget as Node | null)) show(false);
+	box.addEventListener("focusout", ({ target, relatedTarget }) => {
+		if (list.hidden || !isOutside(relatedTarget)) return;
+		// only then the focus is where it goes
+		setTimeout(() => {
+			if (list.hidden) return;
+			// a press in the panel shows in no other way: its page is another
+			if (document.activeElement?.tagName === "IFRAME") show(false);
+			else (target as HTMLElement).focus();
+		}, 0);
 	});
+	document.addEventListener(
+		"pointerdown",
+		({ target }) => {
+			if (isOutside(target)) show(false);
+		},
+		true,
+	);
 	return box;
 }
 
