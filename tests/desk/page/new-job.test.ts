@@ -56,6 +56,9 @@ describe("a new job on the desk", { timeout: 3 * MINUTE }, () => {
 	test("an unfinished one is there again after the panel was opened anew over it", async () => {
 		const { page, panel, complaints } = await blank();
 		await typeShelf(panel, "A cafe 🪨 وعاء");
+		await page.waitForFunction(() =>
+			JSON.stringify(window.desk?.save().beside).includes("Plain"),
+		);
 		await page.waitForTimeout(2500);
 		await chooseInMenu(page, "Open the panel");
 		await panel.getByText("Your unfinished job is here again.").waitFor();

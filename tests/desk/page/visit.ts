@@ -122,18 +122,28 @@ export async function typeInto(
 		[tab, cell],
 	);
 	await page.locator("#below").waitFor();
-	// the grid moves its hidden editor to a new tab a moment later
-	await page.waitForTimeout(500);
+	// the grid moves its hidden editor to a new tab a moment later: by the page's own clock, which is as slow as the grid
+	await page.evaluate(
+		() =>
+			new Promise<void>((done) => {
+				setTimeout(() => requestIdleCallback(() => done()), 300);
+			}),
+	);
 	await page.keyboard.type(text);
 	await page.keyboard.press("Enter");
 }
 
-/** Keeps what is to be seen as a picture. */
+/** Keeps what is to be seen as a picture, once two in a row are the same: the grid draws in its own time. */
 export async function keepPicture(page: Page, name: string): Promise<void> {
 	mkdirSync("artifacts", { recursive: true });
-	// the grid draws in its own time
-	await page.waitForTimeout(1500);
-	await page.screenshot({ path: `artifacts/${name}.png` });
+	const path = `artifacts/${name}.png`;
+	let last = await page.screenshot({ path });
+	for (let more = 10; more > 0; more--) {
+		await page.waitForTimeout(100);
+		const next = await page.screenshot({ path });
+		if (next.equals(last)) return;
+		last = next;
+	}
 }
 
 export const panelOf = (page: Page): FrameLocator =>

@@ -50,7 +50,7 @@ describe.runIf(executable)("an unfinished job", { timeout: 60_000 }, () => {
 		const { answers, kept } = keeper();
 		await open(answers);
 		await field("Client").fill("A cafe");
-		await expect.poll(kept, { timeout: 5_000 }).toContain("A cafe");
+		await expect.poll(kept).toContain("A cafe");
 		expect(panel().calls("keepDraft")).toHaveLength(1);
 	});
 
@@ -68,7 +68,7 @@ describe.runIf(executable)("an unfinished job", { timeout: 60_000 }, () => {
 		await expect.poll(kept).toContain("1200");
 		await button("Write the job").click();
 		await shown().getByText("Job 3 is written").waitFor();
-		await expect.poll(kept, { timeout: 5_000 }).toBe("");
+		await expect.poll(kept).toBe("");
 	});
 
 	test("that cannot be kept says so, and keeps on trying with the next key", async () => {
