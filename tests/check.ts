@@ -1,4 +1,4 @@
-/** `npm test`: types, lint, build, every test, and in closing what was checked. */
+/** `npm test`: types, lint, build, the tests, and in closing what was checked. `npm run test:all`: the exhaustive runs too. */
 import { mkdirSync } from "node:fs";
 import { browserOrGetOne } from "./check/browser";
 import { closing } from "./check/closing";
@@ -17,6 +17,10 @@ const STEPS = {
 	build: ["Build", "tsx", ["src/build/main.ts"]],
 } satisfies Record<string, Step>;
 
+const words = process.argv.slice(2).filter((word) => word !== "--all");
+// read by vitest.config.ts
+if (process.argv.includes("--all")) process.env.TONEFOLD_TESTS = "all";
+
 mkdirSync("artifacts", { recursive: true });
 const started = Date.now();
 const steps = Object.values(STEPS).map((step) => run(step));
@@ -24,7 +28,7 @@ const built = steps.at(-1)?.passed === true;
 const browser = built ? browserOrGetOne() : undefined;
 if (built) getLibreOffice();
 const tests = built
-	? await ranTests(browser, process.argv.slice(2))
+	? await ranTests(browser, words)
 	: undefined;
 
 const { lines, passed } = closing({

@@ -17,7 +17,7 @@ test("every script that a document names is there", () => {
 	const { scripts } = JSON.parse(read("package.json"));
 	const named = [
 		...`${read("README.md")}${read("DEVELOPERS.md")}`.matchAll(
-			/npm run (?:-s )?([a-z]+)/g,
+			/npm run (?:-s )?([a-z:]+)/g,
 		),
 	];
 	expect(named.length).toBeGreaterThan(0);
