@@ -27,9 +27,7 @@ const steps = Object.values(STEPS).map((step) => run(step));
 const built = steps.at(-1)?.passed === true;
 const browser = built ? browserOrGetOne() : undefined;
 if (built) getLibreOffice();
-const tests = built
-	? await ranTests(browser, words)
-	: undefined;
+const tests = built ? await ranTests(browser, words) : undefined;
 
 const { lines, passed } = closing({
 	steps,
