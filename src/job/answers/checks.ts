@@ -1,0 +1,440 @@
+/** What could be wrong with a job: each check is fine, or says what to look at, or what is not known yet. */
+import { sum } from "../../calc/sum";
+import { MOST } from "../jobfile";
+import type { CardAnswer } from "./card/cardanswers";
+import { vesselCount } from "./card/cardsteps";
+import { planCheck } from "./card/planfit";
+import { inUnit, setting } from "./given";
+import {
+	all,
+	from,
+	fromBoth,
+	is,
+	isKnown,
+	type Known,
+	look,
+	missing,
+	type Said,
+	type State,
+	saidOf,
+} from "./known";
+import { loadsOf, overPieces } from "./loads";
+import { crewOf, wasteOf } from "./pieces";
+import { backingProblem } from "./tones";
+import type { Whole } from "./whole";
+
+export interface Check extends Said {
+	key: string;
+	/** What is checked. */
+	what: string;
+	/** From 1 to 3, which is the worst. */
+	weight: 1 | 2 | 3;
+	/** The block to look at, by its tab and key. */
+	cell: string;
+}
+
+type Declared = readonly [
+	key: string,
+	what: string,
+	weight: Check["weight"],
+	cell: string,
+	says: (whole: Whole) => Said,
+];
+
+const FINE = is("fine");
+
+/** Fine where it holds, else what is to be looked at. */
+const holds = (known: Known<boolean>, sentence: string): Said =>
+	saidOf(isKnown(known) ? (known.is ? FINE : look(sentence)) : known);
+
+/** The first of them that is wrong, else the first that is not known. */
+const worst = (said: readonly Said[]): Said =>
+	said.find(({ state }) => state === "look") ??
+	said.find(({ state }) => state === "unknown") ??
+	saidOf(FINE);
+
+/** What several values say of themselves: fine once all are known. */
+const allKnown = (known: readonly Known<unknown>[]): Said =>
+	worst(known.map((one) => saidOf(from(one, () => "fine"))));
+
+const mostOf = (
+	cards: readonly CardAnswer[],
+	of: (card: CardAnswer) => Known<number>,
+): Known<number> => from(all(cards.map(of)), (each) => Math.max(0, ...each));
+
+const CHECKS: readonly Declared[] = [
+	[
+		"calculates",
+		"Everything calculates",
+		3,
+		"Job.pieces",
+		({ basis, cards }) => {
+			const { given, pieces, mix, loads, tones, pigments } = basis;
+			const backing = backingProblem(given);
+			return worst([
+				saidOf(from(loads.castings, () => "fine")),
+				allKnown([
+					overPieces(given, pieces, ({ sizes }) => sizes),
+					mix.ingredients,
+					mix.densityKgPerM3,
+					mix.binderShare,
+					tones.typed,
+					...pigments.flatMap(({ basis, maximum, solids, toBinder }) => [
+						basis,
+						maximum,
+						solids,
+						toBinder,
+					]),
+					tones.dry,
+				]),
+				...(backing ? [saidOf(look(backing))] : []),
+				...cards().map(({ weighOut, steps }) => allKnown([weighOut, steps])),
+			]);
+		},
+	],
+	[
+		"pigmentLimit",
+		"Pigment limit of every tone",
+		3,
+		"Tones.headroom",
+		({ basis }) =>
+			holds(
+				from(all(basis.tones.rows.map(({ headroom }) => headroom)), (each) =>
+					each.every((room) => room >= 0),
+				),
+				"a tone is over its pigment limit: dose it less, or name a stronger pigment",
+			),
+	],
+	[
+		"planWeights",
+		"Weights belong to this plan",
+		3,
+		"Pour card.planNumber",
+		({ basis }) => planCheck(basis),
+	],
+	[
+		"hands",
+		"Every mold is the right hand",
+		3,
+		"Job.faces",
+		({ basis }) =>
+			holds(
+				from(
+					overPieces(basis.given, basis.pieces, ({ mold }) => mold),
+					(molds) =>
+						molds.every((mold) =>
+							Object.values(mold).every(
+								(words: string) => !words.startsWith("Look:"),
+							),
+						),
+				),
+				"say how it is cast, where its notch is and its drop edge: else the wrong hand may be built",
+			),
+	],
+	[
+		"lifting",
+		"The crew can lift every piece",
+		3,
+		"Job.weights",
+		({ basis }) => {
+			const { given, pieces } = basis;
+			const equipment = setting(given, "equipment");
+			const carries = "missing" in equipment ? is(0) : equipment;
+			return holds(
+				from(
+					all([
+						overPieces(given, pieces, ({ people, massKg }) =>
+							fromBoth(people, massKg, (who, mass) => ({ who, mass })),
+						),
+						crewOf(given),
+						carries,
+					] as [
+						Known<readonly { who: number | "equipment"; mass: number }[]>,
+						Known<number>,
+						Known<number>,
+					]),
+					([each, crew, most]) =>
+						each.every(
+							({ who, mass }) =>
+								(who !== "equipment" && who <= crew) || mass <= most,
+						),
+				),
+				"a piece is too heavy for the crew and the lifting equipment: more hands, equipment, or two pieces",
+			);
+		},
+	],
+	[
+		"carriedFlat",
+		"Slabs carried flat by their ends",
+		3,
+		"Job.stress_shares",
+		({ basis }) =>
+			holds(
+				from(
+					overPieces(
+						basis.given,
+						basis.pieces,
+						({ name, piece, stressShare }) =>
+							isKnown(piece) && piece.is.shape === "area"
+								? missing(
+										`the sides of ${name}: carry it as a slab of its size`,
+									)
+								: stressShare,
+					),
+					(shares) => shares.every((one) => (one ?? 0) * 2 <= 1),
+				),
+				"a slab would crack: carry it on edge or on a board (twice its stress is above its strength)",
+			),
+	],
+	[
+		"knockouts",
+		"Knockouts stay down",
+		3,
+		"Job.knockouts",
+		({ basis }) => {
+			const said = worst(basis.knockouts.map(({ verdict }) => verdict));
+			if (basis.knockouts.length === 0)
+				return (basis.given.job.cutouts ?? []).length > 0
+					? saidOf(missing("which knockouts keep the mix out of the cutouts"))
+					: saidOf(is("fine"));
+			return said.state === "look"
+				? saidOf(
+						look(
+							"a knockout would float: fasten it, or weigh it down with more",
+						),
+					)
+				: said;
+		},
+	],
+	[
+		"castingFits",
+		"Every casting fits in one load",
+		2,
+		"Job.load_shares",
+		({ basis }) =>
+			holds(
+				from(
+					all([
+						overPieces(basis.given, basis.pieces, ({ massKg }) => massKg),
+						wasteOf(basis.given),
+						setting(basis.given, "mixer_capacity"),
+					] as [Known<readonly number[]>, Known<number>, Known<number>]),
+					([masses, waste, capacity]) =>
+						Math.max(0, ...masses) * (1 + waste) <= capacity,
+				),
+				"a piece is more than the mixer takes: cold joints and color differences are likely",
+			),
+	],
+	[
+		"loadBlends",
+		"Every load is enough to blend",
+		2,
+		"Job.load_shares",
+		({ basis }) =>
+			holds(
+				fromBoth(
+					loadsOf(basis.loads),
+					setting(basis.given, "least_blend"),
+					(loads, least) => loads.every(({ massKg }) => massKg >= least),
+				),
+				"a load is less than the mixer blends well: pour it with another, or make more",
+			),
+	],
+	[
+		"toneBlends",
+		"Every tone is enough to blend",
+		2,
+		"Pour card.steps",
+		({ basis, cards }) =>
+			holds(
+				fromBoth(
+					from(all(cards().map(({ steps }) => steps)), (each) =>
+						each
+							.flat()
+							.filter(
+								({ do: does, vessel }) => does === "add" && vessel === "mixer",
+							)
+							.map(({ left }) => left ?? 0),
+					),
+					setting(basis.given, "least_blend"),
+					(left, least) =>
+						left.every((mass) => mass >= inUnit(basis.given, "mass", least)),
+				),
+				"a tone in the mixer is less than it blends well: fold that one in a bucket",
+			),
+	],
+	[
+		"doseWeighable",
+		"Every dose can be weighed to 5%",
+		2,
+		"Pour card.steps",
+		({ cards }) =>
+			holds(
+				from(
+					mostOf(cards(), ({ steps }) =>
+						from(steps, (each) =>
+							Math.max(0, ...each.map(({ doseOff }) => doseOff ?? 0)),
+						),
+					),
+					(most) => most <= 1 / 20,
+				),
+				"a dose of a small load is too small for the gram scale: weigh it with more mix, or as a diluted paste",
+			),
+	],
+	[
+		"cardRoom",
+		"The card has columns for every load",
+		2,
+		"Job.load_numbers",
+		({ basis }) =>
+			holds(
+				from(basis.loads.count, (count) => count <= MOST.pours),
+				`the Pour card has columns for ${MOST.pours} loads: split the job`,
+			),
+	],
+	[
+		"wasteCovers",
+		"Waste covers reserve and what sticks",
+		2,
+		"Job.waste",
+		({ basis }) => {
+			const { given, loads } = basis;
+			return holds(
+				from(
+					all([
+						wasteOf(given),
+						loads.batchKg,
+						setting(given, "reserve"),
+						setting(given, "sticks"),
+						loads.count,
+						vesselCount(basis),
+					] as Known<number>[]),
+					([
+						waste = 0,
+						batchKg = 0,
+						reserve = 0,
+						sticksKg = 0,
+						count = 0,
+						vessels = 0,
+					]) =>
+						(waste * batchKg) / (1 + waste) >=
+						reserve * batchKg + sticksKg * count * vessels,
+				),
+				"waste is less than the reserve and what sticks: raise it, or the last mold runs short",
+			);
+		},
+	],
+	[
+		"timeFits",
+		"The steps fit in the working time",
+		2,
+		"Pour card.waterInAt",
+		({ cards }) => overCards(cards(), ({ times }) => times.timeCheck),
+	],
+	[
+		"mixTemperature",
+		"The mix is not too warm",
+		2,
+		"Pour card.dryTemperature",
+		({ cards }) => overCards(cards(), ({ water }) => water.warmth),
+	],
+	[
+		"drying",
+		"Drying before it is covered",
+		2,
+		"Cure.dryingAir",
+		({ cure }) => cure().drying.drying,
+	],
+	[
+		"date",
+		"The date can be met",
+		2,
+		"Job.pourDate",
+		({ cure }) => cure().calendar.inTime,
+	],
+	[
+		"price",
+		"The price covers the cost",
+		2,
+		"Cost.priceTyped",
+		({ cost }) => cost().check,
+	],
+	[
+		"pigmentsKnown",
+		"Every pigment is on the Pigments tab",
+		2,
+		"Tones.pigments",
+		({ basis }) => allKnown(basis.pigments.map(({ maximum }) => maximum)),
+	],
+	[
+		"swatches",
+		"Swatches match this mix and finish",
+		1,
+		"Tones.finish",
+		({ colors }) => {
+			const { tones, used } = colors();
+			return worst([
+				saidOf(from(used, () => "fine")),
+				...tones.map(({ color }) => saidOf(from(color, () => "fine"))),
+			]);
+		},
+	],
+	[
+		"toldApart",
+		"Neighboring tones can be told apart",
+		1,
+		"Tones.tones",
+		({ colors }) => {
+			const said = worst(colors().tones.map(({ toldApart }) => toldApart));
+			return said.state === "fine" ? saidOf(FINE) : said;
+		},
+	],
+	[
+		"shares",
+		"Tone shares add up to 100%",
+		1,
+		"Tones.tones",
+		({ basis }) =>
+			holds(
+				from(
+					basis.tones.typed,
+					(tones) =>
+						Math.abs(sum(tones.map(({ share }) => share)) - 1) < 1 / 1000,
+				),
+				"shares are not 100% together: they count as parts of the whole",
+			),
+	],
+];
+
+/** What each load says, of which the worst counts; not known while there are no loads. */
+function overCards(
+	cards: readonly CardAnswer[],
+	of: (card: CardAnswer) => Said,
+): Said {
+	return cards.length === 0
+		? saidOf(missing("the loads of the job"))
+		: worst(cards.map(of));
+}
+
+/** Every check in its order. */
+export const checksOf = (whole: Whole): Check[] =>
+	CHECKS.map(([key, what, weight, cell, says]) => {
+		const { state, say } = says(whole);
+		return {
+			key,
+			what,
+			weight,
+			cell,
+			state,
+			say: state === "fine" ? "fine" : say,
+		};
+	});
+
+const RANK: Readonly<Record<State, number>> = { look: 0, unknown: 1, fine: 2 };
+
+/** What is wrong first, the worst of it before the rest, then what is not known yet. */
+export const byWorst = (checks: readonly Check[]): Check[] =>
+	[...checks].sort(
+		(one, other) =>
+			RANK[one.state] - RANK[other.state] || other.weight - one.weight,
+	);

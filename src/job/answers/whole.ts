@@ -1,0 +1,49 @@
+/** Everything that follows from a job and its studio, each part worked out when it is first asked for. */
+import type { JobFile } from "../jobfile";
+import type { StudioFile } from "../studiofile";
+import { type Basis, basisOf } from "./basis";
+import { type CardAnswer, cardAnswers } from "./card/cardanswers";
+import { type ColorsAnswer, colorsAnswer } from "./colors";
+import { type CureAnswer, cureAnswer } from "./cure/cure";
+import { type BuyRow, buyAnswer } from "./money/buy";
+import { type CostAnswer, costAnswer } from "./money/cost";
+import { type JobLine, jobLine } from "./money/jobline";
+import { type QuoteAnswer, quoteAnswer } from "./money/quote";
+
+export interface Whole {
+	basis: Basis;
+	colors(): ColorsAnswer;
+	cards(): readonly CardAnswer[];
+	cure(): CureAnswer;
+	cost(): CostAnswer;
+	quote(): QuoteAnswer;
+	buy(): readonly BuyRow[];
+	line(): JobLine;
+}
+
+const once = <T>(work: () => T): (() => T) => {
+	let answer: { is: T } | undefined;
+	return () => {
+		answer ??= { is: work() };
+		return answer.is;
+	};
+};
+
+export const wholeOf = (studio: StudioFile, job: JobFile): Whole =>
+	wholeFrom(basisOf(studio, job));
+
+export function wholeFrom(basis: Basis): Whole {
+	const cure = once(() => cureAnswer(basis));
+	const cost = once(() => costAnswer(basis, cure()));
+	const quote = once(() => quoteAnswer(basis, cost()));
+	return {
+		basis,
+		colors: once(() => colorsAnswer(basis)),
+		cards: once(() => cardAnswers(basis)),
+		cure,
+		cost,
+		quote,
+		buy: once(() => buyAnswer(basis, cost())),
+		line: once(() => jobLine(basis, cure(), cost(), quote())),
+	};
+}
