@@ -36,9 +36,11 @@ function wholeUnits(amount: number, decimals: number): number {
 	return Math.round(Number(`${digits}e${Number(exponent) + decimals}`));
 }
 
-/** An amount in whole cents, half away from zero. */
-export const inCents = (amount: number): number =>
-	(Math.sign(amount) * wholeUnits(amount, 2)) / 100;
+/** An amount in whole cents, half away from zero; never −0. */
+export function inCents(amount: number): number {
+	const cents = wholeUnits(amount, 2) / 100;
+	return amount < 0 && cents > 0 ? -cents : cents;
+}
 
 /**
  * Amounts in proportion to shares that add up to the total rounded to `decimals`.

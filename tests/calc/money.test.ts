@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { InputError } from "../../src/calc/errors";
 import {
+	inCents,
 	marginOf,
 	packsToBuy,
 	priceForMargin,
@@ -52,6 +53,20 @@ test("the margin of the price for a margin is that margin", () => {
 
 test("below cost the margin is negative: (80 − 100) / 80", () => {
 	expect(marginOf(80, 100)).toBe(-0.25);
+});
+
+// Half away from zero of the decimal that is written, whatever its binary form.
+test.each([
+	[1.005, 1.01],
+	[-1.005, -1.01],
+	[2.675, 2.68],
+	[1.004999, 1],
+	[0.1 + 0.2, 0.3],
+	[-0.125, -0.13],
+	[0, 0],
+	[-0.001, 0],
+])("%f in cents is %f", (amount, cents) => {
+	expect(inCents(amount)).toBe(cents);
 });
 
 describe("splitting", () => {
