@@ -1,6 +1,6 @@
 /** What the demo job costs, sells for and needs from the shop, by hand; expectations as in tests/job/cost.test.ts. */
 import { describe, expect, test } from "vitest";
-import { saying } from "../../../src/job/answers/known";
+import { orNull, saying } from "../../../src/job/answers/known";
 import {
 	ALL_PARTS,
 	BINDER,
@@ -12,7 +12,7 @@ import {
 	SEALER_L,
 	UMBER,
 } from "../worked";
-import { answersOf, type Changed, known } from "./demofiles";
+import { answersOf, type Changed, demoJob, known } from "./demofiles";
 
 const costOf = (changed: Changed = {}) => answersOf("metric", changed).cost;
 const lineOf = (changed: Changed, key: string) => {
@@ -148,6 +148,16 @@ describe("cost and price", () => {
 			(300 + LABOR + 3 * 42) * 1.18 + known(price) * FEE,
 			9,
 		);
+	});
+
+	test("of no piece at all there is no price", () => {
+		const pieces = demoJob("metric").pieces.map((row) => ({
+			...row,
+			quantity: 0,
+		}));
+		const { price, cost, check } = costOf({ job: { pieces, priceTyped: 900 } });
+		expect([orNull(price), orNull(cost)]).toEqual([null, null]);
+		expect(check.say).toBe("not known yet: type how many of each piece");
 	});
 
 	test("says what it cannot price", () => {

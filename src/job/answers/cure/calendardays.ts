@@ -8,6 +8,7 @@ import {
 } from "../../../calc/curedays";
 import { CURE } from "../../fields/cure";
 import { JOB } from "../../fields/job";
+import { isBlank } from "../../reading/cells";
 import { dayIn } from "../../reading/days";
 import { type Given, setting } from "../given";
 import {
@@ -77,7 +78,7 @@ const LAST_WEEKDAY = {
 function workweekOf(given: Given): Known<Workweek> {
 	const closed = attempt(() =>
 		(given.studio.closedDays ?? [])
-			.filter((typed) => typed !== "")
+			.filter((typed) => !isBlank(typed))
 			.map((typed) => dayIn("a closed day", typed)),
 	);
 	return fromBoth(setting(given, "weekend"), closed, (off, closedDays) => ({

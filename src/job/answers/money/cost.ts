@@ -14,6 +14,7 @@ import {
 	isKnown,
 	type Known,
 	look,
+	missing,
 	readField,
 	readRow,
 	type Said,
@@ -65,7 +66,11 @@ export interface CostAnswer {
 export function costAnswer(basis: Basis, cure: CureAnswer): CostAnswer {
 	const { given } = basis;
 	const materials = materialsAnswer(basis, cure);
-	const counted = countedMaterials(materials);
+	const { batchKg } = basis.loads;
+	const counted =
+		isKnown(batchKg) && batchKg.is === 0
+			? missing("type how many of each piece")
+			: countedMaterials(materials);
 	const work = workAnswer(basis, cure);
 	const travel = travelOf(given);
 	const feeShare = feeShareOf(given);
