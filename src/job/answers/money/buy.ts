@@ -13,7 +13,7 @@ import {
 	saidOf,
 } from "../known";
 import type { CostAnswer } from "./cost";
-import type { Material } from "./materials";
+import type { Material } from "./pricing";
 import { onHandOf } from "./shelf";
 
 /** Amounts in the unit in which the material is bought. */

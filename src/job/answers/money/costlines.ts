@@ -2,7 +2,8 @@
 import { type Given, setting } from "../given";
 import { all, flat, from, fromBoth, type Known } from "../known";
 import { costOfMaterials, countedGoods } from "./materialcost";
-import type { Material, MaterialsAnswer } from "./materials";
+import type { MaterialsAnswer } from "./materials";
+import type { Material } from "./pricing";
 import type { PlanAnswer } from "./whatifs";
 
 export interface CostLine {

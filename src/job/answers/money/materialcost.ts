@@ -1,7 +1,8 @@
 /** What the materials of the job cost together, and which of them have no price. */
 import { sum } from "../../../calc/sum";
 import { all, from, isKnown, type Known, look } from "../known";
-import type { Material, MaterialsAnswer } from "./materials";
+import type { MaterialsAnswer } from "./materials";
+import type { Material } from "./pricing";
 
 /** Goods of which nobody typed how many are not in the cost. */
 export const countedGoods = ({ goods }: MaterialsAnswer): readonly Material[] =>

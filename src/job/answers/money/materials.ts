@@ -1,13 +1,12 @@
 /** What the job takes of each material, in the units in which it is bought, and what that costs. */
 import { sameName } from "../../../calc/names";
 import { sum } from "../../../calc/sum";
-import { GOODS, type GoodsRow } from "../../fields/cost";
 import { PIGMENT } from "../../fields/pigment";
 import { isBlank } from "../../reading/cells";
 import { unitName } from "../../reading/units";
 import type { Basis } from "../basis";
 import type { CureAnswer } from "../cure/cure";
-import { inUnit, setting } from "../given";
+import { inUnit } from "../given";
 import {
 	all,
 	from,
@@ -15,24 +14,11 @@ import {
 	is,
 	isKnown,
 	type Known,
-	missing,
-	orNull,
 	readRow,
 } from "../known";
 import { ingredientMasses } from "../mix";
-import { packedLot } from "./shelf";
-
-export interface Material {
-	name: string;
-	unit: string;
-	needed: Known<number>;
-	pack: Known<number>;
-	packPrice: Known<number>;
-	/** Water of the tap: nobody buys it. */
-	isFree: boolean;
-	/** Of what the job uses, not of whole packs. */
-	cost: Known<number>;
-}
+import { knownOr, type Material, priced } from "./pricing";
+import { goodsMaterial, sealerMaterial } from "./shopgoods";
 
 export interface MaterialsAnswer {
 	/** Ingredients, for the pieces, their waste and the paste. */
@@ -55,30 +41,6 @@ export const materialsAnswer = (
 		.filter(({ row }) => !isBlank(row.what) || !isBlank(row.quantity))
 		.map(({ row, number }) => goodsMaterial(basis, row, number)),
 });
-
-/** A material with what the job's amount of it costs. */
-function priced(
-	material: Omit<Material, "cost" | "isFree">,
-	isWater = false,
-): Material {
-	const { name, needed, pack, packPrice } = material;
-	const price = all<[number, number]>([pack, packPrice]);
-	const isFree = isWater && "missing" in price;
-	const cost: Known<number> =
-		"missing" in price
-			? isFree
-				? is(0)
-				: missing(`the price of ${name}`)
-			: from(price, ([size, money]) => ((orNull(needed) ?? 0) / size) * money);
-	return {
-		...material,
-		isFree,
-		cost: isKnown(needed) && needed.is !== 0 ? cost : needed,
-	};
-}
-
-const knownOr = <T>(value: T | undefined, what: string): Known<T> =>
-	value === undefined ? missing(what) : is(value);
 
 function mixMaterials(
 	{ given, mix, loads }: Basis,
@@ -135,58 +97,3 @@ const pigmentMaterials = (
 			packPrice: of("packPrice", "price"),
 		});
 	});
-
-const SEALER = "Sealer";
-
-/** By a priced pack of it in Stock, or else by the unit and the studio's price. */
-function sealerMaterial({ given }: Basis, { finishing }: CureAnswer): Material {
-	const lot = packedLot(given, SEALER);
-	const isPriced =
-		isKnown(lot) && (lot.is.pack ?? 0) * (lot.is.packPrice ?? 0) > 0;
-	return priced({
-		name: SEALER,
-		unit: unitName("coating", given.units),
-		needed: from(finishing.sealerM3, (m3) => inUnit(given, "coating", m3)),
-		pack: from(lot, ({ pack = 1 }) => (isPriced ? pack : 1)),
-		packPrice: isPriced
-			? from(lot, ({ packPrice = 0 }) => packPrice)
-			: "look" in lot
-				? lot
-				: setting(given, "sealer_price"),
-	});
-}
-
-/** Its pack and price are typed, or those of the lot in Stock; a price alone is for one. */
-function goodsMaterial(
-	{ given }: Basis,
-	row: GoodsRow,
-	number: number,
-): Material {
-	const name = String(row.what ?? "").trim() || `row ${number} of the goods`;
-	const read = readRow(GOODS, row, given.units);
-	const lot = packedLot(given, name);
-	const pack = fromBoth(
-		read,
-		lot,
-		(typed, stocked) =>
-			typed.pack ??
-			stocked.pack ??
-			(typed.packPrice === undefined ? undefined : 1),
-	);
-	const price = fromBoth(
-		read,
-		lot,
-		(typed, stocked) => typed.packPrice ?? stocked.packPrice,
-	);
-	return priced({
-		name,
-		unit: String(row.unit ?? "").trim(),
-		needed: isKnown(read)
-			? knownOr(read.is.quantity, `how many of ${name}`)
-			: read,
-		pack: isKnown(pack) ? knownOr(pack.is, `the pack of ${name}`) : pack,
-		packPrice: isKnown(price)
-			? knownOr(price.is, `the price of ${name}`)
-			: price,
-	});
-}
