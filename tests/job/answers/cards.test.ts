@@ -7,9 +7,10 @@ import {
 	cardAnswers,
 } from "../../../src/job/answers/card/cardanswers";
 import { cardJson } from "../../../src/job/answers/card/cardjson";
-import type { CardStep } from "../../../src/job/answers/card/cardsteps";
 import { planCheck } from "../../../src/job/answers/card/planfit";
-import type { PourInput } from "../../../src/job/jobfile";
+import type { CardStep } from "../../../src/job/answers/card/stepline";
+import type { JobFile, PourInput } from "../../../src/job/jobfile";
+import guesthouse from "../../../templates/demo/guesthouse.json";
 import { starterStudio } from "../../../templates/starterstudio";
 import { BATCH, BINDER, onScale, PARTS, slab } from "../../sheets/onejob";
 import { known, poured, ROWS, slabCore, studio, withDampSand } from "./slabjob";
@@ -222,6 +223,36 @@ describe("the pull-off plan", () => {
 		expect(steps[3]?.say.say).toBe("to place; 0.3 kg more sticks");
 	});
 
+	test("a tone that no other leads to gets a bucket, of every load", () => {
+		// Shell 40%, Sand 25% with Umber, Bark 15% with more of it and Black; Slate 20% has more Black than Bark.
+		const cards = cardAnswers(basisOf(studio, guesthouse as JobFile));
+		expect(cards.map(({ castings }) => castings.length)).toEqual([1, 4]);
+		for (const { steps, toToneMass } of cards) {
+			const plan = known(steps).filter(({ number }) => number > 0);
+			expect(plan.map(({ words }) => words)).toEqual([
+				"Fill bucket A from the mixer",
+				"Pull off Shell from the mixer",
+				"Add Umber to the mixer",
+				"Pull off Sand from the mixer",
+				"Add Umber to the mixer",
+				"Add Black to the mixer",
+				"Keep Bark in the mixer",
+				"Add Black to bucket A",
+				"Keep Slate in bucket A",
+			]);
+			expect(plan[0]).toMatchObject({ do: "fill", what: "bucket A" });
+			expect(plan[0]?.amount).toBeCloseTo(known(toToneMass) * 0.2, 9);
+			expect(plan[1]?.amount).toBeCloseTo(known(toToneMass) * 0.4, 9);
+			// Umber is 25% × 1.5% and 15% × 4%, in two additions to what the mixer then holds: 40% to 1.5%, 15% from there to 4%.
+			const [first, second] = [plan[2]?.dry ?? 0, plan[4]?.dry ?? 0];
+			expect(second / first).toBeCloseTo((0.15 * 0.025) / (0.4 * 0.015), 9);
+			expect((plan[7]?.dry ?? 0) / first).toBeCloseTo(
+				(0.2 * 0.02) / (0.4 * 0.015),
+				9,
+			);
+		}
+	});
+
 	test("what was weighed changes what comes after it, in its load alone", () => {
 		// 3 kg of reserve, 30 kg of Plain: Umber is for what is left.
 		const steps = stepsOf(poured({ load: 1, steps: { 0: 3, 1: 30 } }));
@@ -378,7 +409,7 @@ test("US: amounts in pounds on a scale of 0.05 lb, pigment in grams", () => {
 				thickness: "50 mm",
 			},
 		],
-	} as Parameters<typeof basisOf>[1]);
+	} as JobFile);
 	const pounds = MIXED / 0.45359237;
 	const card = cardOf(basis);
 	const kept = onScale(pounds * 0.03, 0.05);

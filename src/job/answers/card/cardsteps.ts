@@ -1,60 +1,23 @@
 /** The steps that pull the tones of a load off and dose them, each worked out from what was weighed before it. */
 import { InputError } from "../../../calc/errors";
 import { pullOffSteps, type Step } from "../../../calc/steps";
-import { doseUncertainty, onScale } from "../../../calc/weighing";
+import { onScale } from "../../../calc/weighing";
 import type { PourInput } from "../../jobfile";
 import { plain } from "../../reading/cells";
 import { toSi, unitName } from "../../reading/units";
 import type { Basis } from "../basis";
 import { type Given, inUnit, setting } from "../given";
-import {
-	all,
-	from,
-	fromBoth,
-	is,
-	isKnown,
-	type Known,
-	look,
-	type Said,
-	saidOf,
-} from "../known";
-import { type PlanStep, planSteps } from "../plan";
+import { all, from, fromBoth, type Known } from "../known";
+import { planSteps } from "../plan";
 import { stepWeights } from "./loadpour";
+import {
+	type CardStep,
+	cardStep,
+	type PlanLine,
+	reserveStep,
+	scalesOf,
+} from "./stepline";
 import type { WeighOutAnswer } from "./weighout";
-
-/** A line of the pull-off plan, in the units of its scale. */
-export interface CardStep {
-	/** 0 is the reserve. */
-	number: number;
-	do: "pull off" | "fill" | "add" | "keep" | "fold in";
-	/** A tone, a pigment, the bucket that is filled, or `reserve`. */
-	what: string;
-	/** `mixer`, `bucket A` …; out of which or into which. */
-	vessel: string;
-	/** The step as a sentence, e.g. `Add Umber to the mixer`. */
-	words: string;
-	/** All that goes on the scale. */
-	amount: number;
-	/** What of it sticks and cannot be placed; 0 where nothing is kept. */
-	sticks: number;
-	/** The amount less what sticks, as its scale shows it. */
-	shown: number;
-	unit: string;
-	/** Grams of dry pigment in it; null where it is no pigment. */
-	dry: number | null;
-	weighed: number | null;
-	/** Of a pigment: grams as weighed for each unit of mix left in the vessel. */
-	gramsPerLeft: number | null;
-	/** Undosed mix in the vessel after the step. */
-	left: number | null;
-	/** Total of the vessel after the step, as weighed. */
-	dose: number | null;
-	/** How far a finished tone is off, and what brings it back. */
-	remark: string;
-	/** One standard uncertainty of a dose, as a share of it. */
-	doseOff: number | null;
-	say: Said;
-}
 
 export interface CardStepsAnswer {
 	/** Mix pulled off first, undosed: as planned. */
@@ -64,15 +27,6 @@ export interface CardStepsAnswer {
 	/** The reserve, then the plan. */
 	steps: Known<readonly CardStep[]>;
 }
-
-interface Scales {
-	mix: number;
-	grams: number;
-	sticks: number;
-}
-
-/** A dose of which the scale's divisions leave more than this open is too small for it. */
-const TOO_LITTLE = 1 / 20;
 
 export function cardSteps(
 	basis: Basis,
@@ -136,20 +90,6 @@ export const vesselCount = ({ tones }: Basis): Known<number> =>
 		(wet) => pullOffSteps(wet).filter(({ kind }) => kind === "keep").length,
 	);
 
-const scalesOf = (given: Given): Known<Scales> =>
-	from(
-		all([
-			setting(given, "mix_division"),
-			setting(given, "gram_division"),
-			setting(given, "sticks"),
-		] as [Known<number>, Known<number>, Known<number>]),
-		([mixKg, gramsKg, sticksKg]) => ({
-			mix: inUnit(given, "mass", mixKg),
-			grams: inUnit(given, "pigment", gramsKg),
-			sticks: inUnit(given, "mass", sticksKg),
-		}),
-	);
-
 type StepWeights = Extract<
 	ReturnType<typeof stepWeights>,
 	{ is: unknown }
@@ -171,12 +111,6 @@ function reserveIn(
 			`the reserve must be less than there is, got ${plain(reserve)} ${unit}: ${Number(whole.toPrecision(6))} ${unit} is in the mixer`,
 		);
 	return reserve ?? wanted;
-}
-
-/** A row of the plan, and the step that it is of. */
-interface PlanLine {
-	plan: PlanStep;
-	step: Step;
 }
 
 function planOf(
@@ -211,95 +145,4 @@ function planOf(
 			}).map((plan, i) => ({ plan, step: steps[i] as Step }));
 		},
 	);
-}
-
-const reserveStep = (
-	{ units }: Given,
-	mass: number,
-	weighed: number | undefined,
-	scales: Scales,
-): CardStep => ({
-	number: 0,
-	do: "pull off",
-	what: "reserve",
-	vessel: "mixer",
-	words: "Pull off a reserve, cover it",
-	amount: mass,
-	sticks: 0,
-	shown: onScale(mass, scales.mix),
-	unit: unitName("mass", units),
-	dry: null,
-	weighed: weighed ?? null,
-	gramsPerLeft: null,
-	left: null,
-	dose: null,
-	remark: "",
-	doseOff: null,
-	say: saidOf(is("undosed, to lighten a tone too dark")),
-});
-
-function cardStep(
-	{ given, pigments }: Basis,
-	{ plan, step }: PlanLine,
-	weighed: number | undefined,
-	scales: Scales,
-): CardStep {
-	const { amount, unit, remark } = plan;
-	const left = inUnit(given, "mass", plan.leftKg);
-	const wet =
-		step.kind === "add" ? pigments[step.pigment]?.wetPerDry : undefined;
-	const doseOff = wet ? doseOffOf(amount, left, scales) : null;
-	const sticks = step.kind === "keep" ? Math.min(amount, scales.sticks) : 0;
-	return {
-		number: plan.step,
-		do: step.kind,
-		what: plan.what,
-		vessel: plan.vessel,
-		words: wordsOf(plan, step),
-		amount,
-		sticks,
-		shown: onScale(amount - sticks, wet ? scales.grams : scales.mix),
-		unit,
-		dry: wet && isKnown(wet) ? amount / wet.is : null,
-		weighed: weighed ?? null,
-		gramsPerLeft: wet && left > 0 ? amount / left : null,
-		left,
-		dose: plan.dose,
-		remark,
-		doseOff,
-		say: saidOf(
-			remark
-				? look(remark)
-				: step.kind === "keep"
-					? is(`to place; ${plain(scales.sticks)} ${unit} more sticks`)
-					: doseOff !== null && doseOff > TOO_LITTLE
-						? look("too little for the gram scale")
-						: is(""),
-		),
-	};
-}
-
-const doseOffOf = (
-	grams: number,
-	left: number,
-	scales: Scales,
-): number | null =>
-	grams > 0 && left > 0
-		? doseUncertainty({
-				pigmentKg: grams,
-				pigmentDivisionKg: scales.grams,
-				massKg: left,
-				massDivisionKg: scales.mix,
-				weighings: 1,
-			})
-		: null;
-
-function wordsOf({ what, vessel }: PlanStep, { kind }: Step): string {
-	const from = vessel === "mixer" ? "the mixer" : vessel;
-	return {
-		add: `Add ${what} to ${from}`,
-		keep: `Keep ${what} in ${from}`,
-		fill: `Fill ${what} from ${from}`,
-		"pull off": `Pull off ${what} from ${from}`,
-	}[kind];
 }

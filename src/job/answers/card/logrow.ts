@@ -7,9 +7,9 @@ import type { Basis } from "../basis";
 import { inUnit } from "../given";
 import { from, fromBoth, isKnown, type Known } from "../known";
 import type { CardAnswer } from "./cardanswers";
-import type { CardStep } from "./cardsteps";
 import { isWeighed, pourOf } from "./loadpour";
-import type { WeighOutLine } from "./weighout";
+import type { CardStep } from "./stepline";
+import type { WeighOutLine } from "./weighline";
 
 /** The load's row as the studio logs it; its cost is typed once it is known. */
 export function logRow(

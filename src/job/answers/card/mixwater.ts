@@ -1,5 +1,4 @@
-/** What a load takes of each ingredient as planned, with its water and ice, and how warm it comes out. */
-import { dampMass } from "../../../calc/mix";
+/** The water and ice of a load, and how warm its mix comes out. */
 import { sum } from "../../../calc/sum";
 import {
 	dampSolidKg,
@@ -23,8 +22,8 @@ import {
 	type Said,
 	saidOf,
 } from "../known";
-import type { Ingredient } from "../mix";
 import { pourField } from "./loadpour";
+import { type Bare, bareMasses, plannedOf, waterCheck } from "./mixmasses";
 
 /** In SI. */
 export interface MixWaterAnswer {
@@ -41,16 +40,6 @@ export interface MixWaterAnswer {
 	waterCheck: Said;
 	/** Whether the mix comes out as cool as wanted. */
 	warmth: Said;
-}
-
-/** Masses of a load before pigment's water, damp material and ice are taken off its water. */
-interface Bare {
-	rows: readonly Ingredient[];
-	dryKg: readonly number[];
-	toWeighKg: readonly number[];
-	freeWaterKg: number;
-	/** Of what is all water. */
-	allWaterKg: number;
 }
 
 /** What counts for the temperature. */
@@ -133,7 +122,7 @@ function heatKnown(
 		: heat;
 }
 
-export const isCooled = ({ ice }: PourInput): boolean =>
+const isCooled = ({ ice }: PourInput): boolean =>
 	String(ice ?? "")
 		.trim()
 		.toLowerCase() === "yes";
@@ -150,23 +139,6 @@ const waterTemperature = ({ given }: Basis, pour: PourInput): Known<number> =>
 			given.units,
 		),
 	);
-
-function bareMasses(rows: readonly Ingredient[], massKg: number): Bare {
-	const factor = massKg / sum(rows.map(({ parts }) => parts));
-	const dryKg = rows.map(({ parts }) => parts * factor);
-	const damp = rows.map(({ moisture = 0, absorption = 0 }, i) =>
-		dampMass({ dryMass: dryKg[i] ?? 0, moisture, absorption }),
-	);
-	return {
-		rows,
-		dryKg,
-		toWeighKg: damp.map(([toWeigh]) => toWeigh),
-		freeWaterKg: sum(damp.map(([, free]) => free)),
-		allWaterKg: sum(rows.map((row, i) => (isWater(row) ? (dryKg[i] ?? 0) : 0))),
-	};
-}
-
-const isWater = ({ waterShare }: Ingredient): boolean => waterShare === 1;
 
 const heatOf = (
 	{ rows, dryKg, toWeighKg, freeWaterKg }: Bare,
@@ -186,46 +158,6 @@ const heatOf = (
 		waterKg: masses(true, dry) - freeWaterKg - heldKg,
 	};
 };
-
-const plannedOf = (
-	bare: Known<Bare>,
-	offKg: Known<number>,
-): Known<readonly number[]> => {
-	const check = waterLeft(bare, offKg);
-	return isKnown(check)
-		? fromBoth(bare, offKg, ({ rows, dryKg, toWeighKg, allWaterKg }, off) =>
-				rows.map((row, i) =>
-					isWater(row)
-						? (dryKg[i] ?? 0) * (1 - off / allWaterKg)
-						: (toWeighKg[i] ?? 0),
-				),
-			)
-		: check;
-};
-
-/** Known while the water of the mix is enough to take off what comes otherwise. */
-function waterLeft(bare: Known<Bare>, offKg: Known<number>): Known<true> {
-	const left = fromBoth(
-		bare,
-		offKg,
-		({ allWaterKg }, off) => allWaterKg === 0 || off <= allWaterKg,
-	);
-	if (!isKnown(left)) return left;
-	return left.is
-		? is(true)
-		: look("pigment, damp material and ice bring more water than the mix has");
-}
-
-function waterCheck(bare: Known<Bare>, offKg: Known<number>): Known<string> {
-	const none = fromBoth(
-		bare,
-		offKg,
-		({ allWaterKg }, off) => allWaterKg === 0 && off > 0,
-	);
-	if (isKnown(none) && none.is)
-		return look("no ingredient is all water: take it off by hand");
-	return from(waterLeft(bare, offKg), () => "");
-}
 
 /** The temperature of the water, or what to do where water alone cannot bring it. */
 function waterFor(heat: Known<Heat>, dryC: Known<number>): Known<number> {
