@@ -502,6 +502,25 @@ describe("times", () => {
 	});
 });
 
+test("a lay-up that nothing backs, and tones without a share, have no plan", () => {
+	const layUp = { placing: "mold lay-up", faceDepth: 10 };
+	expect(cardOf(slabCore(layUp)).check.say).toBe(
+		"Look: choose the tone that backs it",
+	);
+	const backed = cardOf(slabCore({ ...layUp, backedWith: "Plain" }));
+	// Toned face: 1.2 m² × 10 mm of 0.05 m³; a quarter of it is Deep.
+	const [, plain] = known(backed.steps);
+	expect(plain?.amount).toBeCloseTo(
+		known(backed.toToneMass) * (1 - (0.25 * 1.2 * 0.01) / 0.05),
+		9,
+	);
+	const shareless = cardOf(slabCore({ tones: [{ name: "Plain" }] }));
+	expect(shareless.check).toEqual({
+		state: "look",
+		say: "Look: share must be above 0 for at least one tone, got 0",
+	});
+});
+
 test("no load, no card", () => {
 	expect(cardAnswers(slabCore({ mix: "unheard of" }))).toEqual([]);
 });

@@ -61,6 +61,12 @@ test("a dose that came out too strong stands beside its tone", () => {
 	expect(row.offTarget).toBeCloseTo(0.05, 9);
 });
 
+test("neither the reserve nor what is kept is off target: both are what they are", () => {
+	expect(
+		known(rowOf(poured({ load: 1, steps: { 0: 5, 3: 1 } }))).offTarget,
+	).toBe(0);
+});
+
 test("the second of two equal loads: half of the cost, and the minutes since the first", () => {
 	const basis = slabCore({
 		pieces: [{ ...slab.pieces[0], quantity: 2 }],
