@@ -16,6 +16,7 @@ export interface Book {
 	engine: Engine;
 	workbook: Workbook;
 	locale: Locale;
+	timeZone: string;
 }
 
 /** A cell as the engine keeps it. */

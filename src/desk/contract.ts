@@ -71,6 +71,14 @@ export interface DeskOptions {
 	startEngine: StartEngine;
 	openRealm: () => Realm;
 	locale?: Locale;
+	/** The file's; default that of this machine. */
+	timeZone?: string;
+	/** By it the script tells files apart. */
+	fileId?: string;
+	/** What the script keeps for the person, of all files; default only of this one. */
+	userProperties?: Map<string, string>;
+	/** False: the script is neither published nor bound to the file, so that the file keeps no properties for it. */
+	bound?: boolean;
 	person?: Person;
 	/** False: functions answer `#NAME?` until a menu function has run. Default false, as in a fresh file. */
 	enabled?: boolean;
@@ -104,6 +112,10 @@ export interface CallOptions {
 	mode?: Mode;
 	/** Throws once, at the service call of this number (1 is the first). */
 	failAt?: number;
+	/** Ends the run at the service call of this number: from it on no call has an effect, whatever the script catches. */
+	killAt?: number;
+	/** True: every calculated cell answers `Loading...`. */
+	loading?: boolean;
 	/** Another person's moment: runs before the service call of this number. */
 	otherAt?: number;
 	other?: (desk: { call(name: string, args?: unknown[]): unknown }) => void;
@@ -145,6 +157,8 @@ export interface Counts {
 	services: number;
 	/** The same, by name: `Range.setValues` → 12. */
 	byName: Readonly<Record<string, number>>;
+	/** Their names in order; of a call that wrote a formula, with ` =` behind. */
+	order: readonly string[];
 	/** Custom function calls since the desk was opened or `resetCounts`. */
 	functions: number;
 }

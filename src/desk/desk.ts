@@ -1,6 +1,7 @@
 /** The desk: a local workbook with the built add-on in it, in Node and in the page alike. */
 import { type Book, tabNamed } from "./book";
 import type { CallOptions, Desk, DeskOptions } from "./contract";
+import { ownZone } from "./dates";
 import { differenceFrom } from "./difference";
 import { compareCellByCell } from "./engine-private";
 import { type Entrance, enter } from "./enter";
@@ -26,7 +27,9 @@ function hostOf(book: Book, script: Script, options: DeskOptions): Host {
 		addOn: options.addOn,
 		person: options.person ?? {},
 		documentProperties: new Map(beside.documentProperties),
-		userProperties: new Map(beside.userProperties),
+		userProperties: options.userProperties ?? new Map(beside.userProperties),
+		fileId: options.fileId ?? "file",
+		bound: options.bound ?? true,
 		protections: beside.protections,
 		pictures: beside.pictures,
 		lastTab: 0,
@@ -61,6 +64,7 @@ function countsOf(call: Call | undefined) {
 	return {
 		services: numbers.reduce((sum, count) => sum + count, 0),
 		byName: Object.fromEntries(call?.tally ?? []),
+		order: call?.order ?? [],
 	};
 }
 
@@ -86,7 +90,8 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 	compareCellByCell();
 	const engine = options.startEngine(functions.classes);
 	const workbook = engine.api.createWorkbook(snapshot(saved));
-	const book: Book = { engine, workbook, locale };
+	const timeZone = options.timeZone ?? ownZone();
+	const book: Book = { engine, workbook, locale, timeZone };
 	const host = hostOf(book, script, options);
 	const stopTranslating = translateTyped(book);
 	const rest = settler(engine, workbook);

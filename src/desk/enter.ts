@@ -30,6 +30,8 @@ function loaded(entrance: Entrance): Loaded {
 	return { realm, run: loadScript(entrance.script, realm, SERVICES) };
 }
 
+const KILLED = "Exceeded maximum execution time";
+
 const FAULT = "Service Spreadsheets failed while accessing document.";
 
 /**
@@ -52,13 +54,19 @@ export function enter(
 		call: (otherName: string, otherArgs: unknown[] = []) =>
 			enter(entrance, otherName, otherArgs),
 	};
+	let killed = false;
 	const call = startCall({
 		host,
 		mode,
 		realm,
 		sheetOf: sheetService,
+		loading: options.loading ?? false,
 		before(count) {
 			if (count === options.otherAt) options.other?.(other);
+			if (count >= (options.killAt ?? Infinity)) {
+				killed = true;
+				throw new Error(KILLED);
+			}
 			if (count === options.failAt) throw new Error(FAULT);
 		},
 	});
@@ -67,6 +75,7 @@ export function enter(
 		const answer = within(mode === "FULL" ? callMs : triggerMs, () =>
 			run(name, args, servicesOf(call)),
 		);
+		if (killed) throw new Error(KILLED);
 		return sentAnswer(answer);
 	} catch (error) {
 		throw new Error(messageOf(error));

@@ -41,6 +41,29 @@ export function namedRanges(book: Book): Named[] {
 	}));
 }
 
+const COPIED = "copied_";
+
+/** Gives a copy of a tab that tab's names as its own: the copy's name stands in front of each. */
+export function copyNames(book: Book, from: Worksheet, to: Worksheet): void {
+	for (const { name, cells } of namedRanges(book)) {
+		if (cells?.sheet.getSheetId() !== from.getSheetId()) continue;
+		const bare = name.slice(name.lastIndexOf("!") + 1);
+		execute(book, SetDefinedNameMutation.id, {
+			id: `${COPIED}${to.getSheetId()}_${bare}`,
+			name: `${quoteTab(to.getName())}!${bare}`,
+			formulaOrRefString: `${quoteTab(to.getName())}!${formatAbsolute(cells.block)}`,
+			localSheetId: to.getSheetId(),
+		});
+	}
+}
+
+/** Takes away the names that a tab has as its own. */
+export function removeNamesOf(book: Book, sheetId: string): void {
+	for (const { id, name } of namedRanges(book))
+		if (id.startsWith(`${COPIED}${sheetId}_`))
+			execute(book, RemoveDefinedNameMutation.id, { id, name });
+}
+
 /** Upper and lower case are the same name. */
 export function namedRange(book: Book, name: string): Named | undefined {
 	return namedRanges(book).find(

@@ -1,6 +1,6 @@
 /** What becomes of a text that is typed into a cell, or written by `setValue`, which does the same. */
 import type { Locale } from "./contract";
-import { serialOf } from "./dates";
+import { serialOfDay } from "./dates";
 import { hasDecimalComma } from "./separators";
 
 export type Typed =
@@ -48,10 +48,7 @@ function numeric(text: string, locale: Locale): Typed | undefined {
 /** The serial of a day that exists, or undefined. */
 function day(year: number, month: number, date: number): number | undefined {
 	const full = year < 100 ? year + (year < 50 ? 2000 : 1900) : year;
-	const made = new Date(full, month - 1, date);
-	return made.getMonth() === month - 1 && made.getDate() === date
-		? serialOf(made)
-		: undefined;
+	return serialOfDay(full, month, date);
 }
 
 /** `2026-05-01`, `3/4`, `3/4/2026`, `3.4.2026`, `10:30`. */

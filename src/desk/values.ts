@@ -93,7 +93,7 @@ export function valueAt(
 	const value = rawAt(book, sheet, row, column);
 	return typeof value === "number" &&
 		isDatePattern(patternAt(book, sheet, row, column))
-		? dateOf(value)
+		? dateOf(value, book.timeZone)
 		: value;
 }
 

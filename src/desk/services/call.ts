@@ -32,6 +32,9 @@ export interface Host {
 	person: Person;
 	documentProperties: Map<string, string>;
 	userProperties: Map<string, string>;
+	fileId: string;
+	/** Whether the file keeps properties for the script. */
+	bound: boolean;
 	protections: ProtectionNote[];
 	pictures: PictureNote[];
 	/** Number of the tab made last. */
@@ -49,8 +52,14 @@ export interface Call {
 	mode: Mode;
 	/** True once the call has changed the workbook: from then on calculated cells may not be read. */
 	written: boolean;
+	/** Tabs that calculate because a tab or a name was taken away that their formulas mention. */
+	outdated: Set<string>;
+	/** Whether calculated cells are still being calculated. */
+	loading: boolean;
 	/** Service calls so far, by name. */
 	tally: Map<string, number>;
+	/** The same in order. */
+	order: string[];
 	/** The service as the script sees it. */
 	serve<T extends object>(name: string, members: Members, inner?: object): T;
 	/** What stands behind a service object, if it is of that kind. */
@@ -67,6 +76,7 @@ export interface CallSetup {
 	host: Host;
 	mode: Mode;
 	realm: Realm;
+	loading: boolean;
 	/** Runs before the service call of this number. */
 	before(count: number): void;
 	sheetOf(call: Call, place: { sheetId: string }): Sheet;
@@ -87,6 +97,14 @@ export function signature(args: readonly unknown[], method: string): Error {
 	);
 }
 
+const isFormulaIn = (value: unknown): boolean =>
+	Array.isArray(value)
+		? value.some(isFormulaIn)
+		: typeof value === "string" && /^=./.test(value);
+
+const writesFormula = (name: string, args: readonly unknown[]): boolean =>
+	/^Range(List)?\.set(Value|Formula)s?$/.test(name) && args.some(isFormulaIn);
+
 const SILENT = new Set(["then", "toJSON", "constructor", "valueOf"]);
 
 /** Starts a call; its services live as long as it does. */
@@ -94,6 +112,7 @@ export function startCall({
 	host,
 	mode,
 	realm,
+	loading,
 	before,
 	sheetOf,
 }: CallSetup): Call {
@@ -101,10 +120,12 @@ export function startCall({
 	const adoptPlain = adopter(realm, (value) => behind.has(value));
 	const makeError = thrower(realm);
 	const tally = new Map<string, number>();
+	const order: string[] = [];
 	let count = 0;
 
-	const counted = (name: string) => {
+	const counted = (name: string, args: readonly unknown[]) => {
 		count += 1;
+		order.push(writesFormula(name, args) ? `${name} =` : name);
 		tally.set(name, (tally.get(name) ?? 0) + 1);
 		before(count);
 		const problem = permissionProblem(mode, name);
@@ -114,7 +135,7 @@ export function startCall({
 		(name: string, run: (...args: unknown[]) => unknown) =>
 		(...args: unknown[]) => {
 			try {
-				counted(name);
+				counted(name, args);
 				// an undefined argument is a null one on the platform
 				return adoptPlain(run(...args.map((arg) => arg ?? null)));
 			} catch (error) {
@@ -126,7 +147,10 @@ export function startCall({
 		host,
 		mode,
 		written: false,
+		outdated: new Set(),
+		loading,
 		tally,
+		order,
 		adopt: adoptPlain,
 		sheetOf: (place) => sheetOf(call, place),
 		serve<T extends object>(name: string, members: Members, inner = members) {

@@ -43,7 +43,8 @@ export function servedRule(call: Call, built: Built | Kept): Rule {
 	return call.serve<Rule>(BUILT, {}, built);
 }
 
-const rulesOf = (call: Call, sheet: Worksheet) =>
+/** The engine's own rules of the tab, the first wins. */
+export const rulesOf = (call: Call, sheet: Worksheet) =>
 	partOf(call.host.book.engine, ConditionalFormattingRuleModel).getSubunitRules(
 		call.host.book.workbook.getId(),
 		sheet.getSheetId(),
@@ -96,9 +97,18 @@ export function setConditionalFormatRules(
 			? { ...built.kept, cfId }
 			: engineRule(call, sheet, built, cfId);
 	});
+	putRules(call, sheet, made);
+}
+
+/** Replaces all rules of the tab with rules in the engine's form. */
+export function putRules(
+	call: Call,
+	sheet: Worksheet,
+	rules: readonly IConditionFormattingRule[],
+): void {
 	for (const { cfId } of [...rulesOf(call, sheet)])
 		change(call, sheet, DeleteConditionalRuleMutation.id, { cfId });
 	// the engine ranks a later one first
-	for (const rule of made.reverse())
+	for (const rule of [...rules].reverse())
 		change(call, sheet, AddConditionalRuleMutation.id, { rule });
 }

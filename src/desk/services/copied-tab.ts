@@ -2,7 +2,7 @@
  * What a new tab takes over from a tab that is its template: contents, formats, sizes, what is frozen or out of sight,
  * color, choices, rules, notes and pictures.
  *
- * Not names and protections: the platform's page does not say what becomes of those, so nothing here may lean on it.
+ * By experience, not by the platform's page: the template's names too, as names of the new tab, and its protections.
  *
  * @source developers.google.com/apps-script/reference/spreadsheet/spreadsheet, insertSheet(sheetName, sheetIndex, options)
  */
@@ -21,6 +21,7 @@ import {
 } from "@univerjs/sheets-data-validation";
 import { SheetsNoteModel, UpdateNoteMutation } from "@univerjs/sheets-note";
 import { partOf } from "../engine-private";
+import { copyNames } from "../names";
 import type { Call } from "./call";
 import { change } from "./change";
 import { copyPictures } from "./pictures";
@@ -89,6 +90,12 @@ function copyNotes(call: Call, from: Worksheet, to: Worksheet): void {
 	}
 }
 
+function copyProtections(call: Call, from: string, to: string): void {
+	const { protections } = call.host;
+	const own = protections.filter(({ sheetId }) => sheetId === from);
+	protections.push(...own.map((note) => ({ ...note, sheetId: to })));
+}
+
 /** Everything beside the cells that belongs to a tab. */
 export function copyBesideCells(
 	call: Call,
@@ -99,4 +106,6 @@ export function copyBesideCells(
 	copyRules(call, from, to);
 	copyNotes(call, from, to);
 	copyPictures(call, from.getSheetId(), to.getSheetId());
+	copyNames(call.host.book, from, to);
+	copyProtections(call, from.getSheetId(), to.getSheetId());
 }

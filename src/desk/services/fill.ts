@@ -23,7 +23,7 @@ function contentFor(
 		const style = dated ? {} : { s: { n: { pattern: "yyyy-mm-dd" } } };
 		return {
 			...NO_CONTENT,
-			v: serialOf(value),
+			v: serialOf(value, book.timeZone),
 			t: CellValueType.NUMBER,
 			...style,
 		};

@@ -13,6 +13,7 @@ import { putChoices } from "./choice";
 import { clearCells } from "./fill";
 import { height, width } from "./fitting";
 import { noteAt, writeNote } from "./notes";
+import { pasteRules } from "./pasted-rules";
 import { type Place, placeBySize, sheetAt } from "./place";
 import { checkReadable } from "./range-reading";
 
@@ -30,6 +31,8 @@ export const COPY_PASTE_TYPES = Object.fromEntries(
 interface Parts {
 	content: "formulas" | "values" | undefined;
 	format: boolean;
+	/** Marks that come and go, and what may be typed: a paste of formats brings both, or takes both away. */
+	rules: boolean;
 	choices: boolean;
 	notes: boolean;
 }
@@ -37,6 +40,7 @@ interface Parts {
 const NOTHING: Parts = {
 	content: undefined,
 	format: false,
+	rules: false,
 	choices: false,
 	notes: false,
 };
@@ -44,10 +48,11 @@ const PARTS: Readonly<Record<string, Parts>> = {
 	PASTE_NORMAL: {
 		content: "formulas",
 		format: true,
+		rules: true,
 		choices: true,
 		notes: true,
 	},
-	PASTE_FORMAT: { ...NOTHING, format: true },
+	PASTE_FORMAT: { ...NOTHING, format: true, rules: true, choices: true },
 	PASTE_FORMULA: { ...NOTHING, content: "formulas" },
 	PASTE_DATA_VALIDATION: { ...NOTHING, choices: true },
 	PASTE_VALUES: { ...NOTHING, content: "values" },
@@ -68,7 +73,7 @@ function partsOf(args: readonly unknown[]): Parts {
 		unknown
 	>;
 	if (args.length !== 2 || Object.keys(others).length > 0) throw refuse();
-	if (formatOnly && !contentsOnly) return { ...NOTHING, format: true };
+	if (formatOnly && !contentsOnly) return PARTS.PASTE_FORMAT ?? NOTHING;
 	if (contentsOnly && !formatOnly) return { ...NOTHING, content: "values" };
 	throw refuse();
 }
@@ -177,6 +182,7 @@ export function copyCells(
 			clearCells(call, [place], { content: false, format: true });
 		if (parts.content || parts.format)
 			changeCells(call, on, [block], inBlock(block, cells));
+		if (parts.rules) pasteRules(call, from, block, on);
 		if (parts.choices) pasteChoices(call, from, block, on);
 		if (parts.notes) pasteNotes(call, from, block, on);
 	}

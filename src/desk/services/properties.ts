@@ -45,7 +45,9 @@ function propertiesService(call: Call, store: Map<string, string>): Properties {
 export function propertiesServices(call: Call): object {
 	return call.serve("PropertiesService", {
 		getDocumentProperties: () =>
-			propertiesService(call, call.host.documentProperties),
+			call.host.bound
+				? propertiesService(call, call.host.documentProperties)
+				: null,
 		getUserProperties: () => propertiesService(call, call.host.userProperties),
 	});
 }

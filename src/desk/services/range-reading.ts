@@ -20,7 +20,10 @@ export function checkReadable(
 	sheet: Worksheet,
 	block: Block,
 ): void {
-	if (!call.written) return;
+	const calculating = [...call.outdated].some((sheetId) =>
+		call.host.book.workbook.getSheetBySheetId(sheetId),
+	);
+	if (!call.written && !calculating) return;
 	mapBlock(block, (row, column) => {
 		if (!isCalculated(call.host.book, sheet, row, column)) return;
 		const cell = cellA1(row, column);
@@ -40,7 +43,11 @@ export function readMethods(call: Call, place: Place) {
 	};
 	const values = () => {
 		checkReadable(call, sheet(), block);
-		return each((on, row, column) => valueAt(book, on, row, column));
+		return each((on, row, column) =>
+			call.loading && isCalculated(book, on, row, column)
+				? "Loading..."
+				: valueAt(book, on, row, column),
+		);
 	};
 	const formulas = () =>
 		each((on, row, column) => formulaAt(book, on, row, column));

@@ -4,6 +4,7 @@ import { sheetNamed, sheets } from "../book";
 import { showSelected } from "../hand";
 import { namedRange, namedRanges, removeName, setName } from "../names";
 import type { Call } from "./call";
+import { tabsMentioning } from "./mentions";
 import {
 	activate,
 	type Place,
@@ -23,6 +24,7 @@ type Methods = Pick<
 	| "deleteSheet"
 	| "getActiveSheet"
 	| "getCurrentCell"
+	| "getId"
 	| "getNamedRanges"
 	| "getNumSheets"
 	| "getRange"
@@ -30,12 +32,20 @@ type Methods = Pick<
 	| "getSheetByName"
 	| "getSheets"
 	| "getSpreadsheetLocale"
+	| "getSpreadsheetTimeZone"
 	| "insertSheet"
 	| "removeNamedRange"
 	| "setActiveRange"
 	| "setActiveSheet"
 	| "setNamedRange"
 >;
+
+/** Takes a name away; formulas that have it calculate. */
+function takeName(call: Call, name: string): void {
+	const { book } = call.host;
+	for (const sheetId of tabsMentioning(book, name)) call.outdated.add(sheetId);
+	removeName(book, name);
+}
 
 function namedRangeService(call: Call, name: string): NamedRange {
 	const methods: Pick<NamedRange, "getName" | "getRange" | "remove"> = {
@@ -45,10 +55,7 @@ function namedRangeService(call: Call, name: string): NamedRange {
 			if (!cells) throw new Error("Range not found");
 			return rangeService(call, placeOn(cells.sheet, cells.block));
 		},
-		remove() {
-			call.written = true;
-			removeName(call.host.book, name);
-		},
+		remove: () => takeName(call, name),
 	};
 	return call.serve<NamedRange>("NamedRange", methods);
 }
@@ -71,10 +78,7 @@ function nameMethods(call: Call) {
 			call.written = true;
 			setName(book, String(name), sheetAt(call, place), place.block);
 		},
-		removeNamedRange(name: string) {
-			call.written = true;
-			removeName(book, String(name));
-		},
+		removeNamedRange: (name: string) => takeName(call, String(name)),
 	};
 }
 
@@ -121,7 +125,9 @@ export function spreadsheetService(call: Call): Spreadsheet {
 	const methods: Methods = {
 		...nameMethods(call),
 		...activeMethods(call),
+		getId: () => call.host.fileId,
 		getSpreadsheetLocale: () => book.locale,
+		getSpreadsheetTimeZone: () => book.timeZone,
 		getSheets: () =>
 			sheets(book).map((sheet) =>
 				sheetService(call, { sheetId: sheet.getSheetId() }),

@@ -2,9 +2,11 @@
 import type { IWorksheetData, Worksheet } from "@univerjs/core";
 import { InsertSheetMutation } from "@univerjs/sheets";
 import { execute, sheetNamed, sheets } from "../book";
+import { removeNamesOf } from "../names";
 import { type Call, signature } from "./call";
 import { clearChoices } from "./choice";
 import { copiedData, copyBesideCells } from "./copied-tab";
+import { tabsMentioning } from "./mentions";
 import { activate, type SheetPlace, sheetAt } from "./place";
 import { sheetService } from "./sheet";
 
@@ -114,7 +116,9 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 	const facade = book.workbook.getSheetBySheetId(sheet.getSheetId());
 	if (sheets(book).length === 1)
 		throw new Error("You can't remove all the sheets in a document.");
-	call.written = true;
+	const { written } = call;
+	for (const sheetId of tabsMentioning(book, sheet.getName()))
+		call.outdated.add(sheetId);
 	// the engine sometimes keeps the choices of a tab that is gone
 	clearChoices(call, sheet, {
 		startRow: 0,
@@ -125,6 +129,9 @@ export function deleteSheet(call: Call, place: SheetPlace): void {
 	if (facade) book.workbook.deleteSheet(facade);
 	// what is drawn may still be the tab that is gone: the engine then takes no values
 	activate(call, { sheetId: book.workbook.getActiveSheet().getSheetId() });
+	// nothing else calculates
+	call.written = written;
+	removeNamesOf(book, place.sheetId);
 	const { host } = call;
 	const elsewhere = (note: SheetPlace) => note.sheetId !== place.sheetId;
 	host.protections = host.protections.filter(elsewhere);

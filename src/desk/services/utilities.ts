@@ -1,4 +1,5 @@
-/** `Utilities`: base64, and blobs. */
+/** `Utilities`: base64, blobs, dates as text. */
+import { dateText, isDate } from "../dates";
 import { newBlob } from "./blob";
 import { type Call, signature } from "./call";
 
@@ -24,6 +25,15 @@ export function utilities(call: Call): object {
 			contentType: unknown = null,
 			name: unknown = null,
 		) => newBlob(call, data, contentType, name),
+		formatDate(date: unknown, zone: unknown, pattern: unknown) {
+			if (
+				!isDate(date) ||
+				typeof zone !== "string" ||
+				typeof pattern !== "string"
+			)
+				throw signature([date, zone, pattern], "Utilities.formatDate");
+			return dateText(date, zone, pattern);
+		},
 	} satisfies Partial<Record<keyof Utilities, unknown>>;
 	return call.serve("Utilities", methods);
 }
