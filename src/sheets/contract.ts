@@ -3,8 +3,8 @@ import { InputError } from "../calc/errors";
 import { registry } from "../functions/index";
 import type { Tab } from "../template/plan";
 import { contractTab } from "./contracttab";
-import { waitForTurn } from "./lock";
 import { pageOf } from "./page";
+import { takeTurn } from "./turn";
 import { type Added, reason, takeBack } from "./undo";
 import { writePages } from "./write";
 
@@ -13,9 +13,12 @@ type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 /** The name of the tab, which compares by itself. @throws InputError for a person's own tab of that name. */
 export function contractWritten(spreadsheet: Spreadsheet): string {
 	const contract = contractTab(registry);
-	waitForTurn();
+	takeTurn(spreadsheet);
 	const earlier = spreadsheet.getSheetByName(contract.name);
-	if (earlier && earlier.getRange("A1").getValue() !== contract.name)
+	const isOurs =
+		earlier?.getLastRow() === 0 ||
+		earlier?.getRange("A1").getValue() === contract.name;
+	if (earlier && !isOurs)
 		throw new InputError(
 			`This workbook has a tab named ${contract.name} already: rename yours, then try again`,
 		);

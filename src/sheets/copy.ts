@@ -1,21 +1,23 @@
 /** A repeat order: the same job once more, without what belongs to its one pour. */
+import { InputError } from "../calc/errors";
 import type { Value } from "../template/plan";
 import { keptAsText } from "./content";
 import { placeFor, planned, written } from "./create";
 import { serialOf } from "./days";
 import { isFormula } from "./formulas";
-import { waitForTurn } from "./lock";
 import type { JobMade } from "./messages";
 import { blockArea, type Page } from "./page";
 import { type JobTab, readJob } from "./readjob";
+import { isLoading, notReady } from "./ready";
 import type { Cell } from "./studio";
+import { takeTurn } from "./turn";
 
 /** The new job's number and tabs. */
 export function copiedJob(
 	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
 	job: number,
 ): JobMade {
-	waitForTurn();
+	takeTurn(spreadsheet);
 	const { studio, tabs } = readJob(spreadsheet, job);
 	const found = placeFor(spreadsheet, studio);
 	const plan = planned(found, {}, (page) => {
@@ -34,7 +36,7 @@ function withTyped(page: Page, from: JobTab): Page {
 			line.map((cell, column) =>
 				// the template's own formula in an input stays: what it shows belongs to the other job
 				repeated[row]?.[column] && !isFormula(cell.value)
-					? { ...cell, value: kept(from.values[row]?.[column]) }
+					? { ...cell, value: kept(from.values[row]?.[column], from.page.name) }
 					: cell,
 			),
 		),
@@ -57,5 +59,7 @@ function repeatedCells({ cells, tab }: Page): boolean[][] {
 }
 
 /** As `setValues` takes it; days as the number that a cell counts them by. */
-const kept = (cell: Cell = ""): Value =>
-	keptAsText(typeof cell === "object" ? serialOf(cell) : cell);
+function kept(cell: Cell = "", tab: string): Value {
+	if (isLoading(cell)) throw new InputError(notReady(tab));
+	return keptAsText(typeof cell === "object" ? serialOf(cell) : cell);
+}

@@ -5,7 +5,7 @@ import type { Slots } from "../template/plan";
 import { cellsOf } from "./cells";
 import { checkedFields } from "./input";
 import { freeJobsRow, lastJob, linkTo, summaryFrom } from "./jobsrow";
-import { waitForTurn } from "./lock";
+import { type Making, noteBegun, noteDone } from "./journal";
 import type { JobMade } from "./messages";
 import {
 	firstName,
@@ -17,8 +17,10 @@ import {
 import { type Page, pageOf } from "./page";
 import { readStudio } from "./readstudio";
 import { jobSlots, type Known } from "./slots";
+import { insistently } from "./steps";
 import { type Studio, starterStudio } from "./studio";
 import { quoted, type Tokens } from "./tokens";
+import { takeTurn } from "./turn";
 import { type Added, reason, takeBack } from "./undo";
 import { writePages } from "./write";
 
@@ -45,8 +47,8 @@ interface Plan {
 /** The job's number and tabs. @throws InputError for a job that cannot be, Error when the workbook would not take it. */
 export function createdJob(input: unknown): JobMade {
 	const job = checkedFields(input);
-	waitForTurn();
 	const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
+	takeTurn(spreadsheet);
 	const studio = readStudio(spreadsheet);
 	if (!studio) mayHaveStudio(spreadsheet);
 	const found = placeFor(spreadsheet, studio ?? starterStudio(job.units));
@@ -139,26 +141,36 @@ export function written(
 	const open = spreadsheet.getActiveSheet();
 	const added: Added = { spreadsheet, open, tabs: [], names: [], cells: [] };
 	const { made } = plan;
+	const jobs = studio.tabs.Jobs ?? "Jobs";
+	const begun: Making = {
+		act: "making",
+		job: made.number,
+		tabs: plan.pages.map(({ name }) => name),
+		names: plan.pages.flatMap(({ names }) => Object.keys(names)),
+		first: made.tabs[0] ?? "",
+		row: [jobs, `A${row}`],
+	};
 	try {
+		noteBegun(begun);
 		writePages(plan.pages, added, tabs);
-		const first = added.tabs.find(({ name }) => name === made.tabs[0])?.sheet;
+		const first = added.tabs.find(({ name }) => name === begun.first)?.sheet;
 		if (!first) throw new Error("A tab was not made");
-		const cells = spreadsheet.getRange(
-			`${quoted(studio.tabs.Jobs ?? "Jobs")}!A${row}:B${row}`,
-		);
+		const cells = spreadsheet.getRange(`${quoted(jobs)}!A${row}:B${row}`);
 		added.cells.push(cells);
 		cells.setFormulas([
 			[linkTo(first, made.number), summaryFrom(plan.summary)],
 		]);
 		spreadsheet.setActiveSheet(first);
 		SpreadsheetApp.flush();
+		insistently(() => noteDone(begun));
 		return made;
 	} catch (error) {
 		const left = takeBack(added);
+		if (left.length === 0) insistently(() => noteDone(begun));
 		throw new Error(
 			left.length === 0
 				? `The job was not created, and the workbook is as it was. Try again. (${reason(error)})`
-				: `The job was not created (${reason(error)}). This is left of it, to be put right by hand: ${left.join(", ")}`,
+				: `The job was not created (${reason(error)}). This is left of it, and the next call takes it away: ${left.join(", ")}`,
 		);
 	}
 }

@@ -17,6 +17,23 @@ export function jobsArea(): Area {
 	return namedArea(tab, firstName(tab));
 }
 
+/** A job's number in the link to its tab. */
+const LINKED = /"(\d{1,6})"\s*\)$/;
+
+/**
+ * The table's rows, whether calculated or not: a job's number is read from its link, and a formula is no blank cell.
+ */
+export function jobRows(table: Range): Cell[][] {
+	const formulas = table.getFormulas();
+	return (table.getValues() as Cell[][]).map((line, row) =>
+		line.map((value, column) => {
+			const formula = formulas[row]?.[column] ?? "";
+			const linked = column === 0 && LINKED.exec(formula)?.[1];
+			return linked ? Number(linked) : value === "" ? formula : value;
+		}),
+	);
+}
+
 /** Row of the tab, from 1, that a new job's row goes to. */
 export const freeJobsRow = ({ exists, jobs }: Studio): number =>
 	jobsArea().row + 1 + (exists ? freeRow(jobs, 1, TAB) : 0);

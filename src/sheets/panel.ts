@@ -1,4 +1,5 @@
 import type { View } from "./messages";
+import { tidyUp } from "./turn";
 
 /** Opens the side panel, at one of its views when one is wanted; its page is one of the script's own files. What Google
  * makes of that page is never read back: it strips what looks like a comment. */
@@ -9,6 +10,7 @@ export function showPanel({
 	view?: View;
 	job?: number;
 }): void {
+	tidyUp(SpreadsheetApp.getActiveSpreadsheet());
 	const page = HtmlService.createHtmlOutputFromFile("Panel");
 	if (view)
 		page.append(

@@ -1,8 +1,8 @@
 /** The picture on the Quote. */
 import { InputError } from "../calc/errors";
-import { waitForTurn } from "./lock";
 import { readJob } from "./readjob";
 import { throughout, wholly } from "./steps";
+import { takeTurn } from "./turn";
 
 const PNG = /^data:image\/png;base64,([A-Za-z0-9+/]+=*)$/;
 /** Two megabytes is what Sheets takes. */
@@ -34,7 +34,7 @@ export function picturePut(
 	const [, data] = PNG.exec(String(png)) ?? [];
 	if (data === undefined || data.length > MOST)
 		throw new InputError("The picture must be a PNG of at most 2 MB");
-	waitForTurn();
+	takeTurn(spreadsheet);
 	const read = readJob(spreadsheet, job, ["Quote"]);
 	const place = read.range("Quote.picture");
 	const sheet = place.getSheet();

@@ -1,17 +1,17 @@
 /** Keeps finished pours in the Pour log. */
-import { waitForTurn } from "./lock";
 import type { MixerLoad, Recorded } from "./messages";
 import { mixerOf } from "./mixer";
 import { isWeighed, pourRow } from "./pourrow";
 import { readJob } from "./readjob";
 import { rowsAdded } from "./rows";
+import { takeTurn } from "./turn";
 
 /** Every load of the job that was weighed and is not there yet. */
 export function poursRecorded(
 	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
 	job: number,
 ): Recorded {
-	waitForTurn();
+	takeTurn(spreadsheet);
 	const read = readJob(spreadsheet, job, ["Job", "Tones", "Pour card", "Cost"]);
 	const state = mixerOf(read);
 	const open = state.loads.filter(({ recorded }) => !recorded);

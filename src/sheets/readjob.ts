@@ -8,6 +8,7 @@ import { movedIn, movedText } from "./layout";
 import { firstName, jobPrefix, jobTabName, namedArea } from "./names";
 import { blockArea, type Page, pageOf } from "./page";
 import { readStudio } from "./readstudio";
+import { isLoading, notReady } from "./ready";
 import { type Cell, NO_STUDIO, type Studio } from "./studio";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -26,7 +27,7 @@ export interface JobRead {
 	number: number;
 	studio: Studio;
 	tabs: JobTab[];
-	/** Values of the block with this slot or name, e.g. `Tones.dosed`. */
+	/** Values of the block with this slot or name, e.g. `Tones.dosed`. @throws InputError while one is not calculated. */
 	cells(at: string): Cell[][];
 	/** Its first value. */
 	cell(at: string): Cell;
@@ -85,12 +86,15 @@ function reading(number: number, studio: Studio, tabs: JobTab[]): JobRead {
 	};
 	const cells = (at: string): Cell[][] => {
 		const { tab, area } = find(at);
-		return Array.from({ length: area.rows }, (_, row) =>
+		const found = Array.from({ length: area.rows }, (_, row) =>
 			Array.from(
 				{ length: area.columns },
 				(_, column) => tab.values[area.row + row]?.[area.column + column] ?? "",
 			),
 		);
+		if (found.flat().some(isLoading))
+			throw new InputError(notReady(tab.page.name));
+		return found;
 	};
 	return {
 		number,

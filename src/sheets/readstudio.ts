@@ -3,6 +3,7 @@ import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import { a1Of } from "./a1";
 import { cellsOf, type Grown } from "./cells";
+import { jobRows } from "./jobsrow";
 import { movedText } from "./layout";
 import { firstName, namedArea } from "./names";
 import { type Cell, type Studio, studioFrom } from "./studio";
@@ -35,7 +36,7 @@ export function readStudio(spreadsheet: Spreadsheet): Studio | undefined {
 			setting: (key) => settings[key] ?? "",
 			mixes: rows("Mixes"),
 			pigments: rows("Pigments"),
-			jobs: rows("Jobs"),
+			jobs: jobRows(table("Jobs")),
 		},
 		{
 			exists: true,

@@ -1,11 +1,10 @@
 /** Takes a job away: its tabs, names and row, and nothing else. */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
-import { jobsRange, jobsRowOf } from "./jobsrow";
-import { waitForTurn } from "./lock";
+import { type Ending, noteBegun } from "./journal";
 import { jobOfName, jobTabName } from "./names";
-import { readStudio } from "./readstudio";
-import { throughout } from "./steps";
+import { removeTabs } from "./removing";
+import { takeTurn } from "./turn";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -37,32 +36,19 @@ export function belongings(spreadsheet: Spreadsheet, job: number): Belonging[] {
 	return [...found.values()];
 }
 
-/**
- * Names of the tabs that are gone.
- *
- * A tab that is gone cannot be put back: everything is read before the first goes, and what fails then is done again.
- * Its names go after it, since by them what is left of a job is found.
- */
+/** Names of the tabs that are gone. */
 export function removedJob(spreadsheet: Spreadsheet, job: number): string[] {
-	waitForTurn();
-	const studio = readStudio(spreadsheet);
+	const ended = takeTurn(spreadsheet, { act: "removing", job });
+	if (ended) return ended;
 	const there = belongings(spreadsheet, job);
 	if (there.length === 0)
 		throw new InputError(`There is no job ${job} in this workbook`);
-	const tabs = there.map(({ sheet }) => sheet.getName());
-	const row = studio && jobsRowOf(studio, job);
-	const table = studio?.table("Jobs")?.getSheet();
-	const range = row !== undefined && table ? jobsRange(table, row) : undefined;
-	throughout(
-		`Job ${job} is not removed whole yet: choose Remove a job again to finish`,
-		[
-			() => range?.clearContent(),
-			...there.flatMap(({ sheet, names }) => [
-				() => spreadsheet.deleteSheet(sheet),
-				...names.map((name) => () => name.remove()),
-			]),
-			() => SpreadsheetApp.flush(),
-		],
-	);
-	return tabs;
+	const entry: Ending = {
+		act: "removing",
+		job,
+		tabs: there.map(({ sheet }) => sheet.getSheetId()),
+		names: there.flatMap(({ names }) => names.map((name) => name.getName())),
+	};
+	noteBegun(entry);
+	return removeTabs(spreadsheet, entry);
 }

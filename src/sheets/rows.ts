@@ -4,9 +4,11 @@ import { InputError } from "../calc/errors";
 import type { UnitSystem } from "../template/job";
 import { keptAsText } from "./content";
 import { GENERAL, numberFormat, PLAIN_TEXT } from "./formats";
+import { noteBegun, noteDone, type Recording } from "./journal";
 import { firstName } from "./names";
-import { type Step, wholly } from "./steps";
+import { insistently, type Step, wholly } from "./steps";
 import type { Rows, Studio } from "./studio";
+import { quoted } from "./tokens";
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
@@ -36,9 +38,18 @@ export function rowsAdded(
 	const range = table
 		.getSheet()
 		.getRange(row, table.getColumn(), rows.length, columns);
+	const formats = rows.map(() => patternsOf(tab, studio.units));
+	const begun: Recording = {
+		act: "recording",
+		job: 0,
+		cells: `${quoted(table.getSheet().getName())}!${range.getA1Notation()}`,
+		formats,
+	};
 	wholly(`Nothing was recorded on the ${tab} tab`, [
-		rowsStep(range, rows, patternsOf(tab, studio.units)),
+		{ act: () => noteBegun(begun), undo: () => noteDone(begun) },
+		rowsStep(range, rows, formats),
 	]);
+	insistently(() => noteDone(begun));
 	return row;
 }
 
@@ -53,17 +64,16 @@ function patternsOf(name: string, units: UnitSystem): string[] {
 }
 
 /** Texts keep what they are: marked while the cells are not yet plain text, which would keep the mark as well. */
-function rowsStep(range: Range, rows: Rows, formats: readonly string[]): Step {
-	const all = rows.map(() => [...formats]);
+function rowsStep(range: Range, rows: Rows, formats: string[][]): Step {
 	return {
 		act() {
-			if (formats.includes(PLAIN_TEXT)) range.setNumberFormat(GENERAL);
+			if (formats.flat().includes(PLAIN_TEXT)) range.setNumberFormat(GENERAL);
 			range.setValues(rows.map((row) => row.map(keptAsText)));
-			range.setNumberFormats(all);
+			range.setNumberFormats(formats);
 		},
 		undo() {
 			range.clearContent();
-			range.setNumberFormats(all);
+			range.setNumberFormats(formats);
 		},
 	};
 }

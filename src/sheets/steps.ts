@@ -8,7 +8,7 @@ export interface Step {
 }
 
 /** A service that fails once mostly answers the next time. */
-function insistently(act: () => unknown): string | undefined {
+export function insistently(act: () => unknown): string | undefined {
 	try {
 		act();
 	} catch {

@@ -80,15 +80,12 @@ export function settingsIn({ name, values }: StudioTab): Record<string, Cell> {
 const COUNTED = /^=[^(]+\((?:'((?:[^']|'')+)'|([^'!]+))!([$A-Z\d:]+)\)$/;
 
 /** Where the table of a studio tab lies, by the formula that counts its rows. @throws InputError where that leads nowhere. */
-export function foundBy(
-	{ name, values, formulas }: StudioTab,
-	tab: Tab,
-): FoundTable {
+export function foundBy({ name, formulas }: StudioTab, tab: Tab): FoundTable {
 	const { row, column } = settingPlace(template(), `rows_${firstName(tab)}`);
 	const [, inQuotes, plain, a1] =
 		COUNTED.exec(formulas[row]?.[column] ?? "") ?? [];
 	const sheet = inQuotes?.replace(/''/g, "'") ?? plain;
-	if (!sheet || !a1 || /^#/.test(String(values[row]?.[column])))
+	if (!sheet || !a1)
 		throw new InputError(
 			`${a1Of({ row, column, rows: 1, columns: 1 })} on the ${name} tab does not lead to the ${tab.name} tab any more, which is perhaps gone: bring it back with File, Version history`,
 		);

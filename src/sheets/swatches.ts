@@ -5,12 +5,12 @@ import { sameName } from "../calc/names";
 import { colorIn } from "../job/reading/colortext";
 import { a1Of } from "./a1";
 import { serialDay } from "./days";
-import { waitForTurn } from "./lock";
 import type { SwatchInput } from "./messages";
 import { blockArea } from "./page";
 import { readStudio } from "./readstudio";
 import { rowsAdded } from "./rows";
 import { type Cell, NO_STUDIO } from "./studio";
+import { takeTurn } from "./turn";
 
 /** @throws InputError for a sample that the Swatches tab could not be read with. */
 export function swatchRecorded(
@@ -18,7 +18,7 @@ export function swatchRecorded(
 	swatch: SwatchInput,
 ): number {
 	colorIn("color", swatch.color);
-	waitForTurn();
+	takeTurn(spreadsheet);
 	const studio = readStudio(spreadsheet);
 	const table = studio?.table("Swatches");
 	if (!studio || !table) throw new InputError(NO_STUDIO);

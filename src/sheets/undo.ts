@@ -1,12 +1,14 @@
 /** What a call has added to the workbook, so that it can be taken away again when the call cannot finish. */
 
+import type { Making } from "./journal";
+
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 export interface Added {
 	spreadsheet: Spreadsheet;
 	/** The tab that was open before. */
-	open: Sheet;
+	open?: Sheet;
 	tabs: { name: string; sheet: Sheet }[];
 	/** Each is noted before it is set. */
 	names: string[];
@@ -36,8 +38,45 @@ export function takeBack({
 		...tabs.flatMap(({ name, sheet }) =>
 			left(`the tab ${name}`, () => spreadsheet.deleteSheet(sheet)),
 		),
-		...left("another tab is open", () => spreadsheet.setActiveSheet(open)),
+		...left("another tab is open", () =>
+			open ? spreadsheet.setActiveSheet(open) : undefined,
+		),
 	];
+}
+
+/**
+ * Takes away what a killed run has made of a job, unless it had made all of it; what is left, in words.
+ *
+ * A tab is its own where one of the job's names leads to it, or where it is blank and called like one: nobody has typed
+ * anything there.
+ */
+export function takeBackMaking(
+	spreadsheet: Spreadsheet,
+	made: Making,
+): string[] {
+	if (isWhole(spreadsheet, made)) return [];
+	const named = made.names.flatMap((name) => {
+		const sheet = spreadsheet.getRangeByName(name)?.getSheet().getName();
+		return sheet !== undefined && made.tabs.includes(sheet)
+			? [{ name, sheet }]
+			: [];
+	});
+	const tabs = made.tabs.flatMap((name) => {
+		const sheet = spreadsheet.getSheetByName(name);
+		const isOwn =
+			named.some((one) => one.sheet === name) || sheet?.getLastRow() === 0;
+		return sheet && isOwn ? [{ name, sheet }] : [];
+	});
+	const names = named.map(({ name }) => name);
+	return takeBack({ spreadsheet, tabs, names, cells: [] });
+}
+
+/** The job's row is written last, and leads to its first tab. */
+function isWhole(spreadsheet: Spreadsheet, { row, first }: Making): boolean {
+	const [tab = "", cell = ""] = row;
+	const formula = spreadsheet.getSheetByName(tab)?.getRange(cell).getFormula();
+	const id = spreadsheet.getSheetByName(first)?.getSheetId();
+	return id !== undefined && Boolean(formula?.includes(`#gid=${id}"`));
 }
 
 function removeName(spreadsheet: Spreadsheet, name: string): void {

@@ -9,12 +9,12 @@ import {
 	placeIn,
 	planCell,
 } from "./cardcells";
-import { waitForTurn } from "./lock";
 import type { MixerState, Typed, Weighed, Weighing } from "./messages";
 import { MOST_LOADS, mixerOf, readMixer } from "./mixer";
 import { numberIn, plain } from "./plain";
 import type { JobRead } from "./readjob";
 import { wholly } from "./steps";
+import { takeTurn } from "./turn";
 import { typedStep } from "./typing";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -41,7 +41,7 @@ function checked(weighing: Weighing): Weighing {
 /** Reads the card, writes the weight, and the plan's number where the load begins. */
 export function weighed(spreadsheet: Spreadsheet, given: Weighing): Weighed {
 	const weighing = checked(given);
-	waitForTurn();
+	takeTurn(spreadsheet);
 	const read = readMixer(spreadsheet, weighing.job);
 	const place = placeIn(read, cellOf(weighing));
 	const why = refusal(read, weighing, plain(place.value));
@@ -99,7 +99,7 @@ export function loadChosen(
 	job: number,
 	load: number,
 ): MixerState {
-	waitForTurn();
+	takeTurn(spreadsheet);
 	const read = readMixer(spreadsheet, job);
 	const state = mixerOf(read);
 	if (!state.loads.some(({ number }) => number === load))

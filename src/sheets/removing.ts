@@ -1,0 +1,40 @@
+/** Takes a job's tabs, names and row away; begun again, it goes on where it was. */
+
+import { jobsRange, jobsRowOf } from "./jobsrow";
+import { type Ending, noteDone } from "./journal";
+import { readStudio } from "./readstudio";
+import { throughout } from "./steps";
+
+type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+
+/**
+ * Names of the tabs that are gone.
+ *
+ * A tab that is gone cannot be put back: everything is read before the first goes, and what fails then is done again.
+ */
+export function removeTabs(spreadsheet: Spreadsheet, entry: Ending): string[] {
+	const { job, tabs, names } = entry;
+	const studio = readStudio(spreadsheet);
+	const row = studio && jobsRowOf(studio, job);
+	const table = studio?.table("Jobs")?.getSheet();
+	const range = row !== undefined && table ? jobsRange(table, row) : undefined;
+	const sheets = spreadsheet
+		.getSheets()
+		.filter((sheet) => tabs.includes(sheet.getSheetId()));
+	const gone = sheets.map((sheet) => sheet.getName());
+	throughout(
+		`Job ${job} is not removed whole yet: choose Remove a job again to finish`,
+		[
+			() => range?.clearContent(),
+			...names.map((name) => () => removeName(spreadsheet, name)),
+			...sheets.map((sheet) => () => spreadsheet.deleteSheet(sheet)),
+			() => SpreadsheetApp.flush(),
+			() => noteDone(entry),
+		],
+	);
+	return gone;
+}
+
+function removeName(spreadsheet: Spreadsheet, name: string): void {
+	if (spreadsheet.getRangeByName(name)) spreadsheet.removeNamedRange(name);
+}
