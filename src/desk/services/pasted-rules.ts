@@ -12,6 +12,7 @@ import {
 	type IConditionFormattingRule,
 } from "@univerjs/sheets-conditional-formatting";
 import type { Block } from "../a1";
+import { partOf } from "../engine-private";
 import type { Call } from "./call";
 import { putRules, rulesOf } from "./conditional-rules";
 import { type Place, sheetAt } from "./place";
@@ -63,9 +64,7 @@ function movedRule(
 		rule.subType !== CFSubRuleType.formula
 	)
 		return rule;
-	const lexer = call.host.book.engine.univer
-		.__getInjector()
-		.get(LexerTreeBuilder);
+	const lexer = partOf(call.host.book.engine, LexerTreeBuilder);
 	return {
 		...rule,
 		value: lexer.moveFormulaRefOffset(rule.value, right, down),
