@@ -1,10 +1,9 @@
 /** Puts the values of a job's tabs in the place of their formulas; begun again, it goes on where it was. */
 import { InputError } from "../calc/errors";
-import type { Area } from "./a1";
 import { blocksOver } from "./blocks";
 import { keptAsText } from "./content";
 import { PLAIN_TEXT } from "./formats";
-import { jobsRange, jobsRowOf } from "./jobsrow";
+import { jobsArea, jobsRowOf } from "./jobsrow";
 import { type Ending, noteDone } from "./journal";
 import { CLOSED, jobOfName, jobPrefix } from "./names";
 import { readStudio } from "./readstudio";
@@ -14,7 +13,8 @@ import type { Cell } from "./studio";
 import { RISKY } from "./typing";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
-type Range = GoogleAppsScript.Spreadsheet.Range;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Step = () => unknown;
 
 /**
  * Names of the tabs, which hold values now and are out of sight.
@@ -31,7 +31,9 @@ export function closeTabs(spreadsheet: Spreadsheet, entry: Ending): string[] {
 		.filter((sheet) => tabs.includes(sheet.getSheetId()));
 	const [first] = sheets;
 	const names = sheets.map((sheet) => sheet.getName());
-	const values = sheets.flatMap((sheet) => valueSteps(sheet.getDataRange()));
+	const values = sheets.flatMap((sheet) =>
+		valueSteps({ sheet, range: sheet.getDataRange(), row: 1, column: 1 }),
+	);
 	const row = summaryOf(spreadsheet, job);
 	const closed = jobPrefix(job) + CLOSED;
 	const others = spreadsheet
@@ -54,22 +56,31 @@ export function closeTabs(spreadsheet: Spreadsheet, entry: Ending): string[] {
 }
 
 /** The job's row on the Jobs tab but for its number, which goes on leading to the tabs. */
-function summaryOf(spreadsheet: Spreadsheet, job: number): Range | undefined {
+function summaryOf(spreadsheet: Spreadsheet, job: number): Cells | undefined {
 	const studio = readStudio(spreadsheet);
 	const row = studio && jobsRowOf(studio, job);
 	const sheet = studio?.table("Jobs")?.getSheet();
 	if (row === undefined || !sheet) return undefined;
-	const range = jobsRange(sheet, row);
-	return range.offset(0, 1, 1, range.getNumColumns() - 1);
+	const { column, columns } = jobsArea();
+	const range = sheet.getRange(row, column + 2, 1, columns - 1);
+	return { sheet, range, row, column: column + 2 };
+}
+
+/** Cells of a tab; row and column of the first count from 1. */
+interface Cells {
+	sheet: Sheet;
+	range: GoogleAppsScript.Spreadsheet.Range;
+	row: number;
+	column: number;
 }
 
 /** Writes what the cells show, in few blocks; none where no cell has a formula. */
-function valueSteps(range: Range): (() => unknown)[] {
+function valueSteps({ sheet, range, row: top, column: left }: Cells): Step[] {
 	const formulas = range.getFormulas();
 	if (formulas.flat().every((formula) => formula === "")) return [];
 	const values = range.getValues() as Cell[][];
 	if (values.flat().some(isUnready))
-		throw new InputError(notReady(range.getSheet().getName()));
+		throw new InputError(notReady(sheet.getName()));
 	const formats = range.getNumberFormats();
 	const isText = (row: number, column: number) =>
 		formulas[row]?.[column] === "" && formats[row]?.[column] === PLAIN_TEXT;
@@ -81,26 +92,18 @@ function valueSteps(range: Range): (() => unknown)[] {
 			return value === "" ? "free" : "covered";
 		}),
 	);
-	return blocksOver(needs).map((area) => () => {
-		blockIn(range, area).setValues(
-			cellsIn(values, area).map((line, row) =>
-				line.map((value, column) =>
-					isText(area.row + row, area.column + column)
-						? value
-						: keptAsText(value),
-				),
-			),
-		);
+	const written = values.map((line, row) =>
+		line.map((value, column) =>
+			isText(row, column) ? value : keptAsText(value),
+		),
+	);
+	return blocksOver(needs).map(({ row, column, rows, columns }) => () => {
+		sheet
+			.getRange(top + row, left + column, rows, columns)
+			.setValues(
+				written
+					.slice(row, row + rows)
+					.map((line) => line.slice(column, column + columns)),
+			);
 	});
 }
-
-const cellsIn = (
-	values: readonly Cell[][],
-	{ row, column, rows, columns }: Area,
-): Cell[][] =>
-	values
-		.slice(row, row + rows)
-		.map((line) => line.slice(column, column + columns));
-
-const blockIn = (range: Range, area: Area): Range =>
-	range.offset(area.row, area.column, area.rows, area.columns);
