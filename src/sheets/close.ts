@@ -2,7 +2,7 @@
 
 import { InputError } from "../calc/errors";
 import { closeTabs } from "./closing";
-import { type Ending, noteBegun } from "./journal";
+import type { Ending } from "./journal";
 import { readJob } from "./readjob";
 import { isUnready, notReady } from "./ready";
 import { takeTurn } from "./turn";
@@ -23,6 +23,5 @@ export function closedJob(
 		tabs: tabs.map(({ sheet }) => sheet.getSheetId()),
 		names: [],
 	};
-	noteBegun(entry);
 	return closeTabs(spreadsheet, entry);
 }

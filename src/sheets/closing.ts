@@ -4,7 +4,7 @@ import { blocksOver } from "./blocks";
 import { keptAsText } from "./content";
 import { PLAIN_TEXT } from "./formats";
 import { jobsArea, jobsRowOf } from "./jobsrow";
-import { type Ending, noteDone } from "./journal";
+import { type Ending, noteBegun, noteDone } from "./journal";
 import { CLOSED, jobOfName, jobPrefix } from "./names";
 import { readStudio } from "./readstudio";
 import { isUnready, notReady } from "./ready";
@@ -43,6 +43,7 @@ export function closeTabs(spreadsheet: Spreadsheet, entry: Ending): string[] {
 	throughout(
 		`Job ${job} is closed in part, and shows what it showed: choose Close a job again to finish`,
 		[
+			() => noteBegun(entry),
 			() => first && spreadsheet.setNamedRange(closed, first.getRange("A1")),
 			...values,
 			...(row ? valueSteps(row) : []),

@@ -1,7 +1,7 @@
 /** Takes a job away: its tabs, names and row, and nothing else. */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
-import { type Ending, noteBegun } from "./journal";
+import type { Ending } from "./journal";
 import { jobOfName, jobTabName } from "./names";
 import { removeTabs } from "./removing";
 import { takeTurn } from "./turn";
@@ -49,6 +49,5 @@ export function removedJob(spreadsheet: Spreadsheet, job: number): string[] {
 		tabs: there.map(({ sheet }) => sheet.getSheetId()),
 		names: there.flatMap(({ names }) => names.map((name) => name.getName())),
 	};
-	noteBegun(entry);
 	return removeTabs(spreadsheet, entry);
 }

@@ -1,7 +1,7 @@
 /** Takes a job's tabs, names and row away; begun again, it goes on where it was. */
 
 import { jobsRange, jobsRowOf } from "./jobsrow";
-import { type Ending, noteDone } from "./journal";
+import { type Ending, noteBegun, noteDone } from "./journal";
 import { readStudio } from "./readstudio";
 import { throughout } from "./steps";
 
@@ -25,6 +25,7 @@ export function removeTabs(spreadsheet: Spreadsheet, entry: Ending): string[] {
 	throughout(
 		`Job ${job} is not removed whole yet: choose Remove a job again to finish`,
 		[
+			() => noteBegun(entry),
 			() => range?.clearContent(),
 			...names.map((name) => () => removeName(spreadsheet, name)),
 			...sheets.map((sheet) => () => spreadsheet.deleteSheet(sheet)),

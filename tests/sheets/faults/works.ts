@@ -1,0 +1,50 @@
+/** What changes a workbook with a job in it, and how it is called. */
+import type { SavedWorkbook } from "../../../src/desk/contract";
+import type { MixerState } from "../../../src/sheets/messages";
+import { openWorkbook } from "../workbook";
+
+export const PNG =
+	"data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
+
+export const SWATCH = {
+	mix: "White casting mix",
+	finish: "honed",
+	sealed: "bare",
+	state: "dry",
+	doses: { Umber: 0.01 },
+	color: "52.1, 8.0, 14.2",
+	ageDays: 28,
+	date: "2027-03-09",
+	remark: "=1+1",
+};
+
+/** Those that need no more than a job. */
+export const WORKS = [
+	["creating a job", "createDemoJob", ["metric"]],
+	["copying", "copyJob", [1]],
+	["closing", "closeJob", [1]],
+	["removing", "removeJob", [1]],
+	["recording a sample", "recordSwatch", [SWATCH]],
+] as const;
+
+/** Those that need the Pour card or the Quote, too. */
+export const POUR_WORKS = [
+	["recording a pour", "recordPour", [1]],
+	["putting a picture", "putPicture", [1, PNG]],
+] as const;
+
+/** The first weight of the first load. */
+export async function weighing(saved: SavedWorkbook) {
+	const desk = await openWorkbook({ saved });
+	const { planNumber } = (await desk.call("mixerState", [1])) as MixerState;
+	desk.dispose();
+	return {
+		job: 1,
+		load: 1,
+		column: "weights",
+		row: 1,
+		value: 3,
+		believed: "",
+		planNumber,
+	};
+}
