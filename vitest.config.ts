@@ -7,7 +7,7 @@ const BROWSER = ["tests/{desk/page,sidebar}/**/*.test.{ts,tsx}"];
 
 /** Tests that start no workbook. */
 const PLAIN = [
-	"tests/{architecture,build,calc,check,functions,job/fields,published,readme}/**/*.test.{ts,tsx}",
+	"tests/{architecture,build,calc,check,functions,job/*,published,readme}/**/*.test.{ts,tsx}",
 	"tests/{architecture,wording,templates}.test.ts",
 ];
 
