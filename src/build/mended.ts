@@ -15,10 +15,13 @@ export function mended(script: string): string {
 	const texts = tokensOf(script).filter(({ type }) =>
 		["string", "template"].includes(type.label),
 	);
-	const mended = texts.reduceRight((text, { start, end }) => {
-		const meant = text.slice(start, end).replace(MARK, escaped);
-		return text.slice(0, start) + meant + text.slice(end);
-	}, script);
+	let copied = 0;
+	const parts = texts.flatMap(({ start, end }) => {
+		const before = script.slice(copied, start);
+		copied = end;
+		return [before, script.slice(start, end).replace(MARK, escaped)];
+	});
+	const mended = parts.join("") + script.slice(copied);
 	const line = differentLine(script, mended);
 	if (line) throw new Error(`line ${line}: cannot be escaped: ${MARK}`);
 	return mended;
