@@ -3,12 +3,14 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
+import { bundlePanel } from "../../src/build/panel";
 import { BROWSER_ARGS, findBrowser } from "../../src/desk/browser";
 import { startServer } from "../desk/page/server";
 
 interface Shared {
-	address: string;
-	end(): Promise<void>;
+	/** The address of what is running, or the text of what is made. */
+	text: string;
+	end?(): Promise<void>;
 }
 
 async function startBrowser(): Promise<Shared> {
@@ -21,25 +23,28 @@ async function startBrowser(): Promise<Shared> {
 		executablePath,
 		args: [...BROWSER_ARGS],
 	});
-	return { address: server.wsEndpoint(), end: () => server.close() };
+	return { text: server.wsEndpoint(), end: () => server.close() };
 }
 
 async function startDesk(): Promise<Shared> {
 	const server = await startServer();
 	return {
-		address: server.url,
+		text: server.url,
 		async end() {
 			await server.stop();
 		},
 	};
 }
 
-const STARTS = { browser: startBrowser, desk: startDesk };
+/** The panel's page of the sources as they are. */
+const makePanel = async (): Promise<Shared> => ({ text: await bundlePanel() });
+
+const STARTS = { browser: startBrowser, desk: startDesk, panel: makePanel };
 export type SharedName = keyof typeof STARTS;
 
 declare module "vitest" {
 	interface ProvidedContext {
-		/** Where a test file asks for the address of what is shared. */
+		/** Where a test file asks for what is shared. */
 		sharedAt: string;
 	}
 }
@@ -53,7 +58,7 @@ export default async function share(project: TestProject) {
 	};
 	const server = createServer(({ url = "/" }, response) => {
 		get(url.slice(1) as SharedName).then(
-			({ address }) => response.end(address),
+			({ text }) => response.end(text),
 			(error) => response.writeHead(500).end(error.message),
 		);
 	});
@@ -66,6 +71,6 @@ export default async function share(project: TestProject) {
 		server.close();
 		const all = await Promise.allSettled(started.values());
 		for (const one of all)
-			if (one.status === "fulfilled") await one.value.end();
+			if (one.status === "fulfilled") await one.value.end?.();
 	};
 }

@@ -1,16 +1,23 @@
-/** The run's one browser and its one server of the desk. */
+/** The run's one browser, one server of the desk and one page of the panel. */
 import { type Browser, chromium } from "playwright-core";
 import { inject } from "vitest";
 import type { SharedName } from "./setup";
 
-async function addressOf(name: SharedName): Promise<string> {
+async function shared(name: SharedName): Promise<string> {
 	const answer = await fetch(new URL(name, inject("sharedAt")));
 	const text = await answer.text();
 	if (!answer.ok) throw new Error(text);
 	return text;
 }
 
-export const deskUrl = (): Promise<string> => addressOf("desk");
+export const deskUrl = (): Promise<string> => shared("desk");
+
+let panel: Promise<string> | undefined;
+
+export function panelHtml(): Promise<string> {
+	panel ??= shared("panel");
+	return panel;
+}
 
 let browser: Promise<Browser> | undefined;
 
@@ -20,6 +27,6 @@ let browser: Promise<Browser> | undefined;
  * @throws Error where there is no browser: what needs one was then not checked.
  */
 export function sharedBrowser(): Promise<Browser> {
-	browser ??= addressOf("browser").then((address) => chromium.connect(address));
+	browser ??= shared("browser").then((address) => chromium.connect(address));
 	return browser;
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
-import { bundlePanel } from "../../src/build/panel";
+import { panelHtml } from "../run/shared";
 
 const AXE = readFileSync(
 	createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
@@ -36,12 +36,6 @@ export interface OpenPanel {
 	violations(): Promise<string[]>;
 	close(): Promise<void>;
 }
-
-let html: string | undefined;
-export const panelHtml = async (): Promise<string> => {
-	html ??= await bundlePanel();
-	return html;
-};
 
 declare global {
 	interface Window {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { panelComplaints } from "../../src/build/gates/panel";
+import { panelHtml } from "../run/shared";
 import { executable, panelInBrowser } from "./opened";
-import { type Answers, panelHtml } from "./page";
+import type { Answers } from "./page";
 import { STUDIO } from "./studio";
 
 const MADE = { number: 3, tabs: ["Job 3", "Tones 3", "Pour card 3"] };

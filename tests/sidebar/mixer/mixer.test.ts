@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { panelHtml } from "../../run/shared";
 import { executable, panelInBrowser } from "../opened";
 import type { Answers } from "../page";
-import { panelHtml } from "../page";
 import { STUDIO } from "../studio";
 import { CARD, cardScript, load } from "./card";
 
