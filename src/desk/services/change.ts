@@ -24,7 +24,6 @@ export function changeCells(
 	blocks: readonly Block[],
 	cellAt: (row: number, column: number, block: Block) => Cell,
 ): void {
-	call.written = true;
 	const cells: Cells = {};
 	const forms = formWriter(call.host.book, sheet);
 	for (const block of blocks)
@@ -36,6 +35,8 @@ export function changeCells(
 			) {
 				const there = sheet.getCellRaw(row, column);
 				const cell = cellAt(row, column, block);
+				// a format makes nothing calculate
+				if (cell && ("v" in cell || "f" in cell)) call.written = true;
 				if (hasContent(there) || !cell || hasContent(cell)) {
 					cells[row] ??= {};
 					(cells[row] as Record<number, Cell>)[column] = whole(cell, there);

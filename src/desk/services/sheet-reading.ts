@@ -63,6 +63,7 @@ export function readMethods(call: Call, place: SheetPlace) {
 				.getWorkbook()
 				.getSheets()
 				.findIndex((other) => other.getSheetId() === place.sheetId) + 1,
+		getLastRow: () => contentSize(call, sheet()).rows,
 		getMaxRows: () => sheet().getRowCount(),
 		getMaxColumns: () => sheet().getColumnCount(),
 		getImages: () => picturesOf(call, place.sheetId),

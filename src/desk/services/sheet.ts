@@ -25,6 +25,7 @@ type Methods = Pick<
 	| "getImages"
 	| "getIndex"
 	| "getMaxColumns"
+	| "getLastRow"
 	| "getMaxRows"
 	| "getName"
 	| "getRange"
