@@ -2,7 +2,7 @@
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterEach, beforeAll, expect } from "vitest";
 import { findBrowser } from "../../src/desk/browser";
-import { sharedBrowser } from "../run/shared";
+import { sharedBrowser } from "../run/once";
 import { type Answers, type OpenPanel, openPanel } from "./page";
 
 export const executable = findBrowser();

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
-import { panelHtml } from "../run/shared";
+import { panelHtml } from "../run/once";
 
 const AXE = readFileSync(
 	createRequire(import.meta.url).resolve("axe-core/axe.min.js"),

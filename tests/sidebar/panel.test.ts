@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { panelComplaints } from "../../src/build/gates/panel";
-import { panelHtml } from "../run/shared";
+import { panelHtml } from "../run/once";
 import { executable, panelInBrowser } from "./opened";
 import type { Answers } from "./page";
 import { STUDIO } from "./studio";

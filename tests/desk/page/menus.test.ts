@@ -1,7 +1,7 @@
 /** The add-on's menu in the page: who closes it, and who does not. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { deskUrl, sharedBrowser } from "../../run/shared";
+import { deskUrl, sharedBrowser } from "../../run/once";
 import { ADD_ON } from "./standin";
 import { closePanel, opened, type Visit, visit } from "./visit";
 

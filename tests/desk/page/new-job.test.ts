@@ -1,6 +1,6 @@
 import type { Browser, FrameLocator, Page } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
-import { deskUrl, sharedBrowser } from "../../run/shared";
+import { deskUrl, sharedBrowser } from "../../run/once";
 import {
 	chooseInMenu,
 	keepPicture,

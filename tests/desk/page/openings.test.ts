@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { sharedBrowser } from "../../run/shared";
+import { sharedBrowser } from "../../run/once";
 import { type Started, startServer } from "./server";
 import {
 	chooseInMenu,

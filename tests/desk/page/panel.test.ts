@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { deskUrl, sharedBrowser } from "../../run/shared";
+import { deskUrl, sharedBrowser } from "../../run/once";
 import {
 	cellName,
 	chooseInMenu,

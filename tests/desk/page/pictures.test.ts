@@ -1,7 +1,7 @@
 /** Pictures and links in the page's workbook, by a small add-on of the test's own. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { deskUrl, sharedBrowser } from "../../run/shared";
+import { deskUrl, sharedBrowser } from "../../run/once";
 import { png } from "../png";
 import { opened, type Visit, visit } from "./visit";
 

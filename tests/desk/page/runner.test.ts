@@ -1,7 +1,7 @@
 /** What the panel's page finds as `google.script`, shown with a small add-on of its own. */
 import type { Frame } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { deskUrl, sharedBrowser } from "../../run/shared";
+import { deskUrl, sharedBrowser } from "../../run/once";
 import { ADD_ON } from "./standin";
 import { opened, type Visit, visit } from "./visit";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { panelHtml } from "../../run/shared";
+import { panelHtml } from "../../run/once";
 import { executable, panelInBrowser } from "../opened";
 import type { Answers } from "../page";
 import { STUDIO } from "../studio";

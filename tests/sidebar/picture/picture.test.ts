@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { bundlePanel } from "../../../src/build/panel";
 import { findBrowser } from "../../../src/desk/browser";
 import type { JobView } from "../../../src/sheets/messages";
-import { sharedBrowser } from "../../run/shared";
+import { sharedBrowser } from "../../run/once";
 import { violationsOf } from "../page";
 import { JOB } from "./job";
 
