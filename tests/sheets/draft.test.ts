@@ -40,3 +40,21 @@ test.each([[90_001], [12]])("what cannot be kept is refused", async (given) => {
 	await expect(keep(text)).rejects.toThrow("at most 90000 letters");
 	expect(await kept()).toBe("before");
 });
+
+test("belongs to its file, though a person's properties are those of all files", async () => {
+	const userProperties = new Map<string, string>();
+	const inFile = async (
+		fileId: string,
+		work: (file: Desk) => Promise<unknown>,
+	) => {
+		desk.dispose();
+		desk = await openWorkbook({ fileId, userProperties });
+		return work(desk);
+	};
+	const keptIn = (file: Desk) => file.call("keptDraft");
+	await inFile("one", (file) => file.call("keepDraft", ["A cafe"]));
+	expect(await inFile("two", keptIn)).toBe("");
+	await inFile("two", (file) => file.call("keepDraft", ["A bank"]));
+	await inFile("two", (file) => file.call("keepDraft", [""]));
+	expect(await inFile("one", keptIn)).toBe("A cafe");
+});

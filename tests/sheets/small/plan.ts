@@ -96,7 +96,11 @@ const job: Tab = {
 	frozenColumns: 1,
 	blocks: [
 		{ at: "A1", look: "title", rows: [['=C3&""']] },
-		{ at: "A3", look: "label", rows: [["Client"], ["Title"], ["Pour"]] },
+		{
+			at: "A3",
+			look: "label",
+			rows: [["Client"], ["Title"], ["Pour"], ["Due"]],
+		},
 		{ at: "C3", look: "input", size: [1, 1], formats: "text", slot: "client" },
 		{ at: "C4", look: "input", size: [1, 1], formats: "text", name: "title" },
 		{
@@ -107,6 +111,14 @@ const job: Tab = {
 			slot: "pour_date",
 			once: true,
 		},
+		{
+			at: "C6",
+			look: "input",
+			size: [1, 1],
+			formats: "date",
+			slot: "due_date",
+		},
+		{ at: "D6", look: "result", rows: [["=C6"]], formats: "date" },
 		{ at: "D3", look: "result", rows: [["=C3"], ["={job}title"]] },
 		{
 			at: "A7",
@@ -172,6 +184,7 @@ export const smallJob: JobInput = {
 	client: '=HYPERLINK("http://example.org","x")',
 	title: "Slab",
 	pourDate: "2027-03-09",
+	dueDate: "2027-04-09",
 	mix: MIX,
 	pieces: [
 		{
