@@ -13,6 +13,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { PRODUCT } from "../../src/build/bundle";
 import { complaints } from "../../src/build/gates";
 import { callFunction, registry } from "../../src/functions/index";
+import { tabAnswers } from "../../src/job/tabs/index";
 import { bareCaller } from "./bare";
 
 const FILES = [
@@ -47,7 +48,7 @@ describe("dist", () => {
 		expect(
 			complaints(
 				dist,
-				registry.map(({ name }) => name),
+				[...registry, ...tabAnswers].map(({ name }) => name),
 			),
 		).toEqual([]);
 	});
