@@ -33,6 +33,16 @@ export const POUR_WORKS = [
 	["putting a picture", "putPicture", [1, PNG]],
 ] as const;
 
+/** The workbook with one weight on the Pour card, so that there is a pour to record. */
+export async function withWeight(saved: SavedWorkbook): Promise<SavedWorkbook> {
+	const args = [await weighing(saved)];
+	const desk = await openWorkbook({ saved });
+	await desk.call("mixerWeigh", args);
+	const weighed = desk.save();
+	desk.dispose();
+	return weighed;
+}
+
 /** The first weight of the first load. */
 export async function weighing(saved: SavedWorkbook) {
 	const desk = await openWorkbook({ saved });
