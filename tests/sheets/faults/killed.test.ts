@@ -82,7 +82,7 @@ async function doneAgain(work: Work): Promise<void> {
 		const desk = await reopened(work);
 		await killed(desk, work, killAt);
 		const where = `${work.name}, again after ${killAt}, ${order[killAt - 1]}`;
-		const error = await desk.call(work.name, work.args, QUICK).then(
+		const error = await desk.call(work.name, work.args).then(
 			() => "",
 			(thrown: Error) => thrown.message,
 		);
