@@ -1,115 +1,29 @@
+import { JOB } from "../src/job/fields/job";
+import { JOB_TOTALS } from "../src/job/tabs/pieces";
 import type { Block } from "../src/template/plan";
+import { answerList, typedList } from "./blocks";
 import { TO_LOOK_AT, WORST } from "./checks";
 import { ofTab } from "./job-line";
 
-const summed = (column: string) =>
-	`=IF(ISERROR(P11);P11;SUM(ARRAYFORMULA(IF(ISNUMBER(${column}11:${column}30);${column}11:${column}30*B11:B30;0))))`;
+/** Who and when. */
+export const headTyping = typedList({
+	at: "A3",
+	fields: JOB,
+	right: 2,
+	wide: 3,
+	starts: { stage: "priced" },
+});
 
-/** Who and when, what the job comes to, what is paid of it, and the worst that is wrong. */
+/** What the job comes to, what is paid of it, and the worst that is wrong. */
 export const headBlocks: readonly Block[] = [
-	{
-		at: "A3",
-		look: "label",
-		rows: [
-			["Client"],
-			["Title"],
-			["Pour date"],
-			["Due date"],
-			["Stage"],
-			["Waste"],
-		],
-	},
-	{ at: "C3", look: "input", size: [6, 3] },
-	{ at: "C3", look: "input", size: [1, 1], formats: "text", slot: "client" },
-	{ at: "C4", look: "input", size: [1, 1], formats: "text", name: "title" },
-	{
-		at: "C5",
-		look: "input",
-		size: [1, 1],
-		formats: "date",
-		slot: "pour_date",
-		once: true,
-		align: "left",
-	},
-	{
-		at: "C6",
-		look: "input",
-		size: [1, 1],
-		formats: "date",
-		slot: "due_date",
-		once: true,
-		align: "left",
-	},
-	{
-		at: "C7",
-		look: "input",
-		rows: [["priced"]],
-		formats: "text",
-		slot: "stage",
-		once: true,
-	},
-	{
-		at: "C8",
-		look: "input",
-		size: [1, 1],
-		formats: "share",
-		slot: "waste",
-		align: "left",
-	},
-	{
+	...headTyping.blocks,
+	...answerList({
 		at: "G3",
-		look: "label",
-		rows: [
-			["Mix to make, {mass}"],
-			["Mixer loads"],
-			["Heaviest piece, {mass}"],
-			["Face of all, {area}"],
-			["To fill, polish and seal, {area}"],
-			["Volume to cast, {volume}"],
-		],
-	},
-	{
-		at: "I3",
-		look: "total",
-		rows: [["=IF(ISERROR(V11);V11;SUM(V11:V30))"]],
-		formats: "mass",
-		name: "mix_total",
-	},
-	{
-		at: "I4",
-		look: "total",
-		rows: [["=IF(ISERROR(L49);L49;MAX(L49:L88))"]],
-		formats: "whole",
-		name: "loads",
-	},
-	{
-		at: "I5",
-		look: "total",
-		rows: [["=IF(ISERROR(U11);U11;MAX(U11:U30))"]],
-		formats: "mass",
-		slot: "heaviest",
-	},
-	{
-		at: "I6",
-		look: "total",
-		rows: [[summed("P")]],
-		formats: "area",
-		slot: "face_total",
-	},
-	{
-		at: "I7",
-		look: "total",
-		rows: [[summed("S")]],
-		formats: "area",
-		slot: "finish_area",
-	},
-	{
-		at: "I8",
-		look: "total",
-		rows: [["=IF(ISERROR(P11);P11;SUM(T11:T30))"]],
-		formats: "volume",
-		slot: "volume_total",
-	},
+		answer: JOB_TOTALS,
+		right: 3,
+		slots: { face_total: 3, finish_area: 4, volume_total: 5 },
+		names: { mix_total: 0, loads: 1 },
+	}),
 	{
 		at: "L3",
 		look: "label",
@@ -117,7 +31,6 @@ export const headBlocks: readonly Block[] = [
 			['="Price, "&{studio:currency}'],
 			["Deposit received"],
 			["Balance received"],
-			["People to lift, if not all"],
 			["Checks to look at"],
 		],
 	},
@@ -143,13 +56,6 @@ export const headBlocks: readonly Block[] = [
 		slot: "balance_received",
 		once: true,
 	},
-	{
-		at: "O6",
-		look: "input",
-		size: [1, 1],
-		formats: "whole",
-		slot: "crew",
-	},
-	{ at: "O7", look: "total", rows: [[TO_LOOK_AT]], formats: "whole" },
-	{ at: "L8", look: "result", rows: [[WORST]], slot: "worst" },
+	{ at: "O6", look: "total", rows: [[TO_LOOK_AT]], formats: "whole" },
+	{ at: "L7", look: "result", rows: [[WORST]], slot: "worst" },
 ];

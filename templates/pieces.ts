@@ -1,14 +1,50 @@
+import { TABLE_TITLES } from "../src/job/cells/jobcells";
+import { CUTOUT, KNOCKOUT } from "../src/job/fields/openings";
+import { PIECE } from "../src/job/fields/piece";
+import { JOB_KNOCKOUTS, JOB_LOADS, JOB_PIECES } from "../src/job/tabs/pieces";
 import type { Block } from "../src/template/plan";
-import { whileIntact } from "./intact";
+import { answerTable, typedTable } from "./blocks";
 
-/** All columns of the Job tab. */
-const TAB = ["$A$1:$AM$1"];
+const pieces = typedTable({
+	at: "A12",
+	slot: "pieces",
+	fields: PIECE,
+	rows: 20,
+});
+const cutouts = typedTable({
+	at: "A35",
+	slot: "cutouts",
+	fields: CUTOUT,
+	rows: 12,
+});
+const knockouts = typedTable({
+	at: "A50",
+	slot: "knockouts",
+	fields: KNOCKOUT,
+	rows: 8,
+});
 
-/** The pieces: what is typed of them, and everything that follows for one of each. */
+export const pieceTyping = [pieces, cutouts, knockouts];
+
+/** The cells of the pieces, cutouts and knockouts, under their titles. */
+export const PIECES_REGION = "A12:N58";
+
+const columnOf = (key: keyof typeof PIECE): string =>
+	String.fromCharCode(65 + Object.keys(PIECE).indexOf(key));
+
+/** The column of a field of the pieces. */
+const pieceColumn = (slot: string, key: keyof typeof PIECE): Block => ({
+	at: `${columnOf(key)}13`,
+	look: "input",
+	size: [20, 1],
+	slot,
+});
+
+/** The pieces with what follows for each, what is left out of them, and which castings share a load. */
 export const pieceBlocks: readonly Block[] = [
-	{ at: "A9", look: "total", rows: [["Pieces"]] },
+	{ at: "A11", look: "total", rows: [["Pieces"]] },
 	{
-		at: "C9",
+		at: "C11",
 		look: "note",
 		rows: [
 			[
@@ -16,149 +52,67 @@ export const pieceBlocks: readonly Block[] = [
 			],
 		],
 	},
+	...pieces.blocks,
+	pieceColumn("piece_names", "name"),
+	pieceColumn("quantities", "quantity"),
+	pieceColumn("faces", "face"),
+	pieceColumn("notches", "notch"),
+	...answerTable({
+		at: "O12",
+		answer: JOB_PIECES,
+		rows: 20,
+		slots: {
+			weights: 0,
+			people: 1,
+			finish_areas: 6,
+			longest_sides: 9,
+			stress_shares: 12,
+			mold_hands: 13,
+		},
+	}),
 	{
-		at: "A10",
-		look: "heading",
-		wrap: true,
+		at: "A33",
+		look: "caution",
 		rows: [
 			[
-				"Piece",
-				"Qty",
-				"Shape",
-				"A",
-				"B",
-				"C",
-				"D",
-				"Thickness",
-				"Drop height",
-				"Drop run",
-				"Drop thickness",
-				"Drop as seen, {length}",
-				"Cast",
-				"Notch at",
-				"Drop edge on",
-				"Face, {area}",
-				"Edge, {length}",
-				"Volume, {volume}",
-				"To finish, {area}",
-				"Volume for all, {volume}",
-				"Weight of one, {mass}",
-				"Mix for all, {mass}",
-				"Longest side, {length}",
-				"People, or equipment",
-				"Carried flat, {stress}",
-				"Share of its strength",
-				"How to carry it (wet or green: more care still)",
-				"",
-				"In the mold, seen from above",
-				"Notch in the mold, {length}",
-				"Sides in the mold, {length}",
-				"Drop edge in the mold",
-				"Cutouts in the mold",
+				"Weights and stress are of a plain, cured slab: fresh from the mold it is weaker. Lift with clear room and one person calling. Local rules and a licensed engineer come first.",
 			],
 		],
 	},
+	{ at: "A34", look: "total", rows: [[TABLE_TITLES.cutouts]] },
+	...cutouts.blocks,
+	{ at: "A49", look: "total", rows: [[TABLE_TITLES.knockouts]] },
 	{
-		at: "A11",
-		look: "input",
-		size: [20, 11],
-		name: "pieces",
-		formats: ["text", "whole", ...Array<"text">(9).fill("text")],
-	},
-	{ at: "A11", look: "input", size: [20, 1], slot: "piece_names" },
-	{ at: "B11", look: "input", size: [20, 1], slot: "quantities" },
-	{
-		at: "L11",
-		look: "result",
-		size: [20, 1],
+		at: "C49",
+		look: "note",
 		rows: [
 			[
-				'=IF(ISERROR(AH11);AH11;ARRAYFORMULA(IF(ISNUMBER(AI11:AI30)*(I11:I30<>"");AI11:AI30;"")))',
-			],
-		],
-		formats: "length",
-	},
-	{ at: "M11", look: "input", size: [20, 3], formats: "text" },
-	{ at: "M11", look: "input", size: [20, 1], slot: "faces" },
-	{ at: "N11", look: "input", size: [20, 1], slot: "notches" },
-	{ at: "O11", look: "input", size: [20, 1], slot: "drop_sides" },
-	{
-		at: "P11",
-		look: "result",
-		size: [20, 5],
-		rows: [
-			[
-				whileIntact(
-					TAB,
-					'=IF(COUNTA(A11:A30)=0;"";PIECE_TAKEOFF({job}pieces;IF(COUNTA(A34:E45)=0;"";A34:E45);{studio:units}))',
-				),
-			],
-		],
-		formats: ["area", "length", "volume", "area", "volume"],
-	},
-	{ at: "S11", look: "result", size: [20, 1], slot: "finish_areas" },
-	{
-		at: "U11",
-		look: "result",
-		size: [20, 1],
-		rows: [
-			[
-				'=IF(ISERROR(P11);P11;IF(ISERROR({job}density);{job}density;IF(OR(COUNT(R11:R30)=0;{job}density="");"";ARRAYFORMULA(IF(ISNUMBER(R11:R30);R11:R30*{job}density/IF({studio:units}="metric";1000;1);"")))))',
-			],
-		],
-		formats: "mass",
-		slot: "weights",
-	},
-	{
-		at: "V11",
-		look: "result",
-		size: [20, 1],
-		rows: [
-			[
-				'=IF(ISERROR(U11);U11;ARRAYFORMULA(IF(ISNUMBER(U11:U30);U11:U30*B11:B30*(1+$C$8);"")))',
-			],
-		],
-		formats: "mass",
-	},
-	{
-		at: "W11",
-		look: "result",
-		size: [20, 1],
-		rows: [
-			[
-				'=IF(ISERROR(AH11);AH11;ARRAYFORMULA(IF(ISNUMBER(AH11:AH30)*(A11:A30<>"");AH11:AH30;"")))',
-			],
-		],
-		formats: "length",
-		slot: "longest_sides",
-	},
-	{
-		at: "AC11",
-		look: "result",
-		size: [20, 5],
-		// a width of 58 1/4 cut off after 58 builds the wrong mold
-		wrap: true,
-		rows: [
-			[
-				whileIntact(
-					TAB,
-					'=IF(COUNTA(A11:A30)=0;"";MOLD_PLAN({job}pieces;M11:O30;IF(COUNTA(A34:A45)=0;"";A34:A45);{studio:units}))',
-				),
-			],
-		],
-		slot: "mold_plan",
-	},
-	{
-		at: "AH11",
-		look: "result",
-		size: [20, 2],
-		rows: [
-			[
-				whileIntact(
-					TAB,
-					'=IF(COUNTA(A11:A30)=0;"";PIECE_SIZE({job}pieces;{studio:units}))',
-				),
+				"Forms that keep mix out, by volume or by A × B × depth below the mix. Held with: what screws, weights or bars hold down, for each.",
 			],
 		],
 	},
+	...knockouts.blocks,
+	...answerTable({ at: "O50", answer: JOB_KNOCKOUTS, rows: 8, slot: "uplift" }),
+	{
+		at: "A59",
+		look: "note",
+		rows: [
+			[
+				"The upward mass is the least that holds it in still mix: hold with more where it is vibrated or poured from a height.",
+			],
+		],
+	},
+	{ at: "O61", look: "total", rows: [["Mixer loads"]] },
+	...answerTable({
+		at: "O62",
+		answer: JOB_LOADS,
+		rows: 40,
+		slot: "load_table",
+		slots: {
+			load_numbers: 0,
+			load_castings: 1,
+			load_masses: 2,
+			load_shares: 3,
+		},
+	}),
 ];

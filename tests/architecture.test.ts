@@ -9,7 +9,7 @@ const TABLE: Record<string, Floor> = {
 	"src/calc": { packages: /^culori(\/fn)?$/ },
 	"src/job": { folders: ["src/calc"] },
 	"src/functions": { folders: ["src/calc", "src/job"] },
-	"src/template": {},
+	"src/template": { types: ["src/job"] },
 	templates: { folders: ["src/job"], types: ["src/template"] },
 	"src/sheets": {
 		folders: [

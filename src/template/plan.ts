@@ -6,6 +6,10 @@
  * a setting of the Studio tab, `{at:Tones.mix}` the cells of the block of that tab with this slot or name.
  */
 
+export type { Format } from "../job/tabs/tab";
+
+import type { Format } from "../job/tabs/tab";
+
 export type Value = string | number | boolean;
 
 /** How a block looks. Inputs have one tint, results none; the writer knows the colors. */
@@ -19,26 +23,6 @@ export type Look =
 	| "large"
 	| "note"
 	| "caution";
-
-/** What a column holds; the writer turns it into a number format for the workbook's units. */
-export type Format =
-	| "text"
-	| "plain"
-	| "whole"
-	| "number"
-	| "share"
-	| "percent"
-	| "money"
-	| "date"
-	| "length"
-	| "area"
-	| "volume"
-	| "coating"
-	| "mass"
-	| "weighed"
-	| "pigment"
-	| "density"
-	| "temperature";
 
 export interface Block {
 	/** Top left cell, A1 notation. */

@@ -2,7 +2,7 @@
  * What a tab answers: declared once as rows and columns. The sheet function of that name computes it from the typed regions, and the
  * template gives its cells their formats.
  *
- * Headings and labels are part of the answer, so that they stay with their numbers where a person puts a column in between.
+ * Headings are part of the answer, so that they stay with their numbers where a person puts a column in between.
  */
 import type { Basis } from "../answers/basis";
 import { basisOf } from "../answers/basis";
@@ -81,7 +81,7 @@ export function tabInput(
 	return { ...basisOf(studio, jobIn(regions, studio, units)), regions, units };
 }
 
-/** The answer as cells, with its headings or labels. */
+/** The answer as cells: a table with its headings, or the values of a list, whose labels stand beside. */
 export function tabCells(answer: TabAnswer, input: TabInput): Cell[][] {
 	const { shape, shown } = answer;
 	const values = answer.values(input);
@@ -90,7 +90,7 @@ export function tabCells(answer: TabAnswer, input: TabInput): Cell[][] {
 		cellOf(value, shown[at]?.unit, input.units);
 	return shape === "table"
 		? [shown.map(label), ...values.map((row) => row.map(cell))]
-		: shown.map((each, at) => [label(each), cell(values[0]?.[at], at)]);
+		: shown.map((_, at) => [cell(values[0]?.[at], at)]);
 }
 
 function cellOf(

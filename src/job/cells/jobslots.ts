@@ -1,0 +1,146 @@
+/** What stands in the typed cells of a job's tabs, by the keys of their blocks: the inverse of reading them. */
+import { sameName } from "../../calc/names";
+import {
+	CHANGE,
+	GOODS,
+	PAYMENT,
+	PRICE,
+	QUOTE,
+	TRAVEL,
+	WHAT_IF,
+} from "../fields/cost";
+import { CURE } from "../fields/cure";
+import type { Field, Fields, Row, Typed } from "../fields/field";
+import { JOB } from "../fields/job";
+import { CUTOUT, KNOCKOUT } from "../fields/openings";
+import { PIECE } from "../fields/piece";
+import { CURE_LOG, POUR } from "../fields/pour";
+import { LOOK, TONE } from "../fields/tone";
+import { type JobFile, MOST, type PourInput } from "../jobfile";
+import { isDay, serialDay } from "../reading/days";
+import type { StudioFile } from "../studiofile";
+import { CARD_ROWS, ICE, ingredientsOf } from "./jobcells";
+
+/** One value, or rows. */
+export type Slots = Readonly<
+	Record<string, Typed | readonly (readonly Typed[])[]>
+>;
+
+/** A typed value as a cell takes it: a day as the number by which cells count it. */
+const cellOf = ({ kind }: Field, typed: Typed | undefined): Typed =>
+	typed === undefined
+		? ""
+		: kind === "day" && typeof typed === "string" && isDay(typed)
+			? serialDay(typed)
+			: typed;
+
+const rowOf = <F extends Fields>(fields: F, row: Row<F>): Typed[] =>
+	Object.entries(fields).map(([key, field]) => cellOf(field, row[key]));
+
+/** A value for each label; nothing for a label beside which nothing was typed. */
+const listSlots = <F extends Fields>(fields: F, row: Row<F>): Slots =>
+	Object.fromEntries(
+		Object.entries(fields).flatMap(([key, field]) =>
+			row[key] === undefined ? [] : [[key, cellOf(field, row[key])]],
+		),
+	);
+
+const tableSlot = <F extends Fields>(
+	key: string,
+	fields: F,
+	rows: readonly Row<F>[] = [],
+): Slots =>
+	rows.length === 0 ? {} : { [key]: rows.map((row) => rowOf(fields, row)) };
+
+/** Names of the pigments that get a column, in the order of the file. */
+export function pigmentColumns({ pigments = [], tones }: JobFile): string[] {
+	const names: string[] = [];
+	for (const name of [
+		...pigments,
+		...tones.flatMap(({ doses = {} }) => Object.keys(doses)),
+	])
+		if (!names.some((one) => sameName(one, name))) names.push(name);
+	return names;
+}
+
+function toneSlots(job: JobFile): Slots {
+	const pigments = pigmentColumns(job);
+	const dose = (
+		doses: Readonly<Record<string, Typed>>,
+		pigment: string,
+	): Typed =>
+		Object.entries(doses).find(([name]) => sameName(name, pigment))?.[1] ?? "";
+	return {
+		...(pigments.length > 0 && { pigments: [pigments] }),
+		tones: job.tones.map((tone) => [
+			...rowOf(TONE, tone),
+			...pigments.map((pigment) => dose(tone.doses ?? {}, pigment)),
+		]),
+	};
+}
+
+/** A row of the card for each key, a column a load. */
+function pourSlots(
+	{ pours = [], load, mix }: JobFile,
+	studio: StudioFile,
+): Slots {
+	const ingredients = ingredientsOf(studio, mix);
+	const loads = Array.from({ length: MOST.pours }, (_, i) =>
+		pours.find((pour) => pour.load === i + 1),
+	);
+	const across = (value: (pour: PourInput) => Typed | undefined): Typed[] =>
+		loads.map((pour) => (pour ? (value(pour) ?? "") : ""));
+	return {
+		...(load !== undefined && { load }),
+		...Object.fromEntries(
+			Object.entries(POUR).map(([key, field]) => [
+				key,
+				[across((pour) => cellOf(field, pour[key as keyof typeof POUR]))],
+			]),
+		),
+		weighed: Array.from({ length: CARD_ROWS.weighed }, (_, row) => {
+			const name =
+				row === CARD_ROWS.weighed - 1
+					? ICE
+					: (ingredients.slice(0, -1)[row] ?? "");
+			return across(({ weighed = {} }) => (name === "" ? "" : weighed[name]));
+		}),
+		steps: Array.from({ length: CARD_ROWS.steps }, (_, step) =>
+			across(({ steps = {} }) => steps[String(step)]),
+		),
+	};
+}
+
+/** Every typed cell of the job's tabs. */
+export const jobSlots = (job: JobFile, studio: StudioFile): Slots => ({
+	...listSlots(JOB, job),
+	...tableSlot("pieces", PIECE, job.pieces),
+	...tableSlot("cutouts", CUTOUT, job.cutouts),
+	...tableSlot("knockouts", KNOCKOUT, job.knockouts),
+	...listSlots(LOOK, job),
+	...toneSlots(job),
+	...(job.pours || job.load !== undefined ? pourSlots(job, studio) : {}),
+	...listSlots(CURE, job),
+	...tableSlot("cureLog", CURE_LOG, job.cureLog),
+	...listSlots(PRICE, job),
+	...whatIfSlots(job),
+	...tableSlot("changes", CHANGE, job.changes),
+	...tableSlot("payments", PAYMENT, job.payments),
+	...tableSlot("goods", GOODS, job.goods),
+	...tableSlot("travel", TRAVEL, job.travel),
+	...listSlots(QUOTE, job),
+});
+
+const whatIfSlots = ({ whatIfs }: JobFile): Slots =>
+	whatIfs === undefined
+		? {}
+		: Object.fromEntries(
+				Object.entries(WHAT_IF).map(([key, field]) => [
+					key,
+					[
+						whatIfs.map((plan) =>
+							cellOf(field, plan[key as keyof typeof WHAT_IF]),
+						),
+					],
+				]),
+			);

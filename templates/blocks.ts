@@ -1,0 +1,286 @@
+/** Blocks of a tab from the fields that are typed in it, and from the answers that it shows. */
+
+import { JOB_REGIONS } from "../src/job/cells/jobcells";
+import type { Field, Fields } from "../src/job/fields/field";
+import type { TabAnswer } from "../src/job/tabs/tab";
+import type { Block, Choice, Format } from "../src/template/plan";
+
+/** Column letters from a number, 0 is A. */
+export const lettersOf = (column: number): string =>
+	column < 26
+		? String.fromCharCode(65 + column)
+		: lettersOf(Math.floor(column / 26) - 1) + lettersOf(column % 26);
+
+const placeOf = (at: string): { column: number; row: number } => {
+	const [, letters = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
+	const column = [...letters].reduce(
+		(sum, letter) => sum * 26 + letter.charCodeAt(0) - 64,
+		0,
+	);
+	return { column: column - 1, row: Number(row) };
+};
+
+/** The cell so many rows down and columns to the right. */
+export function moved(at: string, down: number, right = 0): string {
+	const { column, row } = placeOf(at);
+	return `${lettersOf(column + right)}${row + down}`;
+}
+
+/** The cells from one on: so many rows and columns. */
+export const area = (at: string, rows: number, columns: number): string =>
+	rows === 1 && columns === 1
+		? at
+		: `${at}:${moved(at, rows - 1, columns - 1)}`;
+
+/** How a field's cell shows what is typed. */
+export function formatOf({ kind, unit, limits }: Field): Format {
+	switch (kind) {
+		case "day":
+			return "date";
+		case "share":
+			return "share";
+		case "money":
+			return "money";
+		case "number":
+			if (limits?.whole) return "whole";
+			return unit === "mass" || unit === "pigment" || unit === "temperature"
+				? unit
+				: "number";
+		default:
+			return "text";
+	}
+}
+
+/** The choices that fields bring along for the cells of one of them. */
+function choiceOf({ words, help, kind }: Field, range: string): Choice[] {
+	if (words) return [{ range, list: words, help }];
+	return kind === "share" ? [{ range, between: [0, 1], help }] : [];
+}
+
+export interface Typing {
+	blocks: readonly Block[];
+	choices: readonly Choice[];
+}
+
+/** Labels with a cell to type in beside each, so many columns to the right. */
+export function typedList({
+	at,
+	fields,
+	right = 1,
+	wide = 1,
+	starts = {},
+}: {
+	at: string;
+	fields: Fields;
+	right?: number;
+	/** Columns that the tint covers. */
+	wide?: number;
+	/** What stands in a cell before anything is typed. */
+	starts?: Readonly<Record<string, string | number>>;
+}): Typing {
+	const cell = (row: number) => moved(at, row, right);
+	const entries = Object.entries(fields);
+	return {
+		blocks: [
+			{ at, look: "label", rows: entries.map(([, { label }]) => [label]) },
+			...(wide > 1
+				? [
+						{
+							at: cell(0),
+							look: "input",
+							size: [entries.length, wide],
+						} as Block,
+					]
+				: []),
+			...entries.map(
+				([key, field], row): Block => ({
+					at: cell(row),
+					look: "input",
+					slot: key,
+					formats: formatOf(field),
+					...(starts[key] === undefined
+						? { size: [1, 1] }
+						: { rows: [[starts[key] ?? ""]] }),
+					...(field.once && { once: true }),
+					...(field.help &&
+						!field.words &&
+						field.kind !== "share" && { note: field.help }),
+					align: "left",
+				}),
+			),
+		],
+		choices: entries.flatMap(([, field], row) => choiceOf(field, cell(row))),
+	};
+}
+
+/** Headings with rows to type in below. */
+export function typedTable({
+	at,
+	slot,
+	fields,
+	rows,
+}: {
+	at: string;
+	slot: string;
+	fields: Fields;
+	rows: number;
+}): Typing {
+	const entries = Object.entries(fields);
+	const first = moved(at, 1);
+	const once = entries.every(([, field]) => field.once);
+	return {
+		blocks: [
+			{
+				at,
+				look: "heading",
+				wrap: true,
+				rows: [entries.map(([, { label }]) => label)],
+			},
+			{
+				at: first,
+				look: "input",
+				size: [rows, entries.length],
+				slot,
+				formats: entries.map(([, field]) => formatOf(field)),
+				...(once && { once: true as const }),
+			},
+		],
+		choices: entries.flatMap(([, field], column) =>
+			choiceOf(field, area(moved(first, 0, column), rows, 1)),
+		),
+	};
+}
+
+const isOfJob = (region: string): boolean =>
+	(JOB_REGIONS as readonly string[]).includes(region);
+
+/** The formula that calls a tab's function. */
+export const calling = ({ name, needs }: TabAnswer): string =>
+	`${name}(${["studio_settings", ...needs.map((region) => (isOfJob(region) ? `{job}${region}` : `studio_${region}`))].join(";")})`;
+
+/** A table of answers, its headings on top. `slots` gives keys to the cells of columns, by the column's place. */
+export function answerTable({
+	at,
+	answer,
+	rows,
+	slots = {},
+	slot,
+}: {
+	at: string;
+	answer: TabAnswer;
+	rows: number;
+	slots?: Readonly<Record<string, number>>;
+	/** Key of all the cells under the headings. */
+	slot?: string;
+}): Block[] {
+	const { shown } = answer;
+	const first = moved(at, 1);
+	return [
+		{
+			at: first,
+			look: "result",
+			size: [rows, shown.length],
+			formats: shown.map(({ format }) => format),
+			...(slot && { slot }),
+		},
+		...shown.flatMap(({ wrap, format }, column): Block[] =>
+			wrap
+				? [
+						{
+							at: moved(first, 0, column),
+							look: "result",
+							size: [rows, 1],
+							wrap,
+							formats: format,
+						},
+					]
+				: [],
+		),
+		...Object.entries(slots).map(
+			([key, column]): Block => ({
+				at: moved(first, 0, column),
+				look: "result",
+				size: [rows, 1],
+				slot: key,
+			}),
+		),
+		{
+			at,
+			look: "heading",
+			wrap: true,
+			size: [1, shown.length],
+			rows: [[`=${calling(answer)}`]],
+		},
+		...shown.flatMap(({ by, note }, column): Block[] => {
+			const text = [note, by && `As ${by} answers it.`]
+				.filter(Boolean)
+				.join(" ");
+			return text
+				? [
+						{
+							at: moved(at, 0, column),
+							look: "heading",
+							size: [1, 1],
+							note: text,
+						},
+					]
+				: [];
+		}),
+	];
+}
+
+/** Labels, and so many columns to the right the answers to them, while the rows are as many as they were made. */
+export function answerList({
+	at,
+	answer,
+	right,
+	slots = {},
+	names = {},
+}: {
+	at: string;
+	answer: TabAnswer;
+	right: number;
+	/** Keys of single answers, by their place. */
+	slots?: Readonly<Record<string, number>>;
+	/** Names of single answers, by their place. */
+	names?: Readonly<Record<string, number>>;
+}): Block[] {
+	const { shown } = answer;
+	const first = moved(at, 0, right);
+	const labels = area(at, shown.length, 1);
+	return [
+		{ at, look: "label", rows: shown.map(({ label }) => [label]) },
+		...shown.map(
+			({ format, by, note }, row): Block => ({
+				at: moved(first, row),
+				look: "total",
+				size: [1, 1],
+				formats: format,
+				...(by && { note: `As ${by} answers it.` }),
+				...(note && { note }),
+			}),
+		),
+		...Object.entries(slots).map(
+			([slot, row]): Block => ({
+				at: moved(first, row),
+				look: "total",
+				size: [1, 1],
+				slot,
+			}),
+		),
+		...Object.entries(names).map(
+			([name, row]): Block => ({
+				at: moved(first, row),
+				look: "total",
+				size: [1, 1],
+				name,
+			}),
+		),
+		{
+			at: first,
+			look: "total",
+			size: [1, 1],
+			rows: [[`=IF(ROWS(${labels})=${shown.length};${calling(answer)};NA())`]],
+		},
+	];
+}
