@@ -10,6 +10,7 @@ import { isKnown, type Known, type Said, saying } from "../answers/known";
 import { type JobRegion, jobIn } from "../cells/jobcells";
 import { type Grid, labelText } from "../cells/regions";
 import { type StudioRegion, studioIn } from "../cells/studiocells";
+import { isDay, serialDay } from "../reading/days";
 import { fromSi, type Quantity, type UnitSystem } from "../reading/units";
 
 /** What a cell shows. */
@@ -68,6 +69,8 @@ export interface TabAnswer {
 	/** A heading a column, or a label a row. */
 	shape: "table" | "list";
 	shown: readonly Shown[];
+	/** Headings that depend on what was typed, such as names of pigments, by their column. */
+	headings?(input: TabInput): Readonly<Record<number, string>>;
 	/** Of a table: rows under the headings. Of a list: one row with a value for each label. */
 	values(input: TabInput): readonly (readonly Value[])[];
 }
@@ -85,25 +88,30 @@ export function tabInput(
 export function tabCells(answer: TabAnswer, input: TabInput): Cell[][] {
 	const { shape, shown } = answer;
 	const values = answer.values(input);
-	const label = ({ label }: Shown) => labelText(label, input.units);
 	const cell = (value: Value, at: number) =>
-		cellOf(value, shown[at]?.unit, input.units);
-	return shape === "table"
-		? [shown.map(label), ...values.map((row) => row.map(cell))]
-		: shown.map((_, at) => [cell(values[0]?.[at], at)]);
+		cellOf(value, shown[at], input.units);
+	if (shape === "list")
+		return shown.map((_, at) => [cell(values[0]?.[at], at)]);
+	const own = answer.headings?.(input) ?? {};
+	return [
+		shown.map(({ label }, at) => own[at] ?? labelText(label, input.units)),
+		...values.map((row) => shown.map((_, at) => cell(row[at], at))),
+	];
 }
 
 function cellOf(
 	value: Value,
-	unit: Quantity | undefined,
+	shown: Shown | undefined,
 	units: UnitSystem,
 ): Cell {
 	if (value === undefined) return "";
 	if (typeof value === "object") {
 		if ("say" in value) return value.say;
-		return isKnown(value) ? cellOf(value.is, unit, units) : saying(value);
+		return isKnown(value) ? cellOf(value.is, shown, units) : saying(value);
 	}
-	return unit && typeof value === "number" ? fromSi(value, unit, units) : value;
+	if (typeof value === "string")
+		return shown?.format === "date" && isDay(value) ? serialDay(value) : value;
+	return shown?.unit ? fromSi(value, shown.unit, units) : value;
 }
 
 /** The rows of an answer beside the rows of a typed table: blank where nothing was typed. */
