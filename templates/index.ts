@@ -14,6 +14,7 @@ import { pourCard } from "./pourcard";
 import { pourLog } from "./pourlog";
 import { quote } from "./quote";
 import { starter } from "./starter";
+import { starterStudio } from "./starterstudio";
 import { stock } from "./stock";
 import { studio } from "./studio";
 import { swatches } from "./swatches";
@@ -49,5 +50,9 @@ export const workbook = (): Workbook => ({
 	studioTabs,
 	jobTabs,
 	starter,
+	starterStudios: {
+		metric: starterStudio("metric"),
+		us: starterStudio("us"),
+	},
 	demo,
 });

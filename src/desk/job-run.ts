@@ -18,27 +18,40 @@ export interface JobRun {
 	err(text: string): void;
 }
 
-const USAGE = "npm run job -- FILE.json [--csv DIR]";
+const USAGE =
+	"npm run job -- FILE.json [--csv DIR] or npm run job -- FILE.json [--studio STUDIO.json] --json";
 
 /** A sentence for the person at the command line. */
 class Refusal extends Error {}
 
+/** The value behind an option, both taken out of the arguments. */
+function taken(rest: string[], option: string, what: string) {
+	const at = rest.indexOf(option);
+	if (at < 0) return undefined;
+	const [, value] = rest.splice(at, 2);
+	if (value === undefined || value.startsWith("--"))
+		throw new Refusal(`${option} needs ${what}: ${USAGE}`);
+	return value;
+}
+
 function readArguments(args: readonly string[]) {
 	const rest = [...args];
-	const at = rest.indexOf("--csv");
-	const [, csvFolder] = at < 0 ? [] : rest.splice(at, 2);
-	if (at >= 0 && (csvFolder === undefined || csvFolder.startsWith("--")))
-		throw new Refusal(`--csv needs a folder: ${USAGE}`);
+	const csvFolder = taken(rest, "--csv", "a folder");
+	const studio = taken(rest, "--studio", "a file");
+	const json = rest.includes("--json");
+	if (json) rest.splice(rest.indexOf("--json"), 1);
 	const [file, ...more] = rest;
 	if (file === undefined) throw new Refusal(`name the job's file: ${USAGE}`);
 	const strange = [file, ...more].find(
 		(arg, index) => index > 0 || arg.startsWith("--"),
 	);
 	if (strange) throw new Refusal(`${strange} is not understood: ${USAGE}`);
-	return { file, csvFolder };
+	if (studio !== undefined && !json)
+		throw new Refusal(`--studio goes with --json: ${USAGE}`);
+	return { file, csvFolder, studio, json };
 }
 
-function readJob(file: string): unknown {
+function readJson(file: string): unknown {
 	let text: string;
 	try {
 		text = readFileSync(file, "utf8");
@@ -126,10 +139,15 @@ async function makeJob(
 export async function runJob(run: JobRun): Promise<number> {
 	let desk: Desk | undefined;
 	try {
-		const { file, csvFolder } = readArguments(run.args);
-		const job = readJob(resolve(run.folder, file));
+		const { file, csvFolder, studio, json } = readArguments(run.args);
+		const job = readJson(resolve(run.folder, file));
 		desk = await openHeadlessDesk(run.dist, { enabled: true });
-		return await makeJob(desk, run, job, csvFolder);
+		if (!json) return await makeJob(desk, run, job, csvFolder);
+		const own =
+			studio === undefined ? null : readJson(resolve(run.folder, studio));
+		const answers = await desk.call("answersOf", [job, own]);
+		run.out(JSON.stringify(answers, null, "\t"));
+		return 0;
 	} catch (error) {
 		run.err(messageOf(error));
 		return 1;

@@ -5,6 +5,9 @@
  */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
+import { type Answers, answers } from "../job/answers/json";
+import { checkedJob } from "../job/jobfile";
+import { checkedStudio } from "../job/studiofile";
 import type { JobInput, UnitSystem } from "../template/job";
 import { cellShown, checksOf } from "./checks";
 import { closedJob } from "./close";
@@ -103,6 +106,21 @@ export function removeAJob(): void {
 /** The studio and its jobs, for the panel. */
 export function panelStart(): PanelStart {
 	return startOf(file());
+}
+
+/**
+ * What follows from a job file and a studio file, without a workbook.
+ *
+ * Without a studio file the studio is the one that a new workbook begins with.
+ */
+export function answersOf(job: unknown, studio?: unknown): Answers {
+	const checked = checkedJob(job);
+	return answers(
+		studio === undefined || studio === null
+			? workbook().starterStudios[checked.units]
+			: checkedStudio(studio),
+		checked,
+	);
 }
 
 /** Writes the tabs of a job, all of them or none. */

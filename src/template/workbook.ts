@@ -1,3 +1,4 @@
+import type { StudioFile } from "../job/studiofile";
 import type { JobInput, UnitSystem } from "./job";
 import type { Slots, Tab } from "./plan";
 
@@ -9,6 +10,8 @@ export interface Workbook {
 	jobTabs: readonly Tab[];
 	/** What the studio's tabs start with. */
 	starter: Readonly<Record<UnitSystem, Slots>>;
+	/** The same as a studio file. */
+	starterStudios: Readonly<Record<UnitSystem, StudioFile>>;
 	/** An invented job. */
 	demo: Readonly<Record<UnitSystem, JobInput>>;
 }
