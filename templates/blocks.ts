@@ -113,17 +113,28 @@ export function typedList({
 	};
 }
 
+/** What the fields begin with, where that is the same in all units. */
+export const startsOf = (fields: Fields): Record<string, string | number> =>
+	Object.fromEntries(
+		Object.entries(fields).flatMap(([key, { start }]) =>
+			start === undefined || typeof start === "object" ? [] : [[key, start]],
+		),
+	);
+
 /** Headings with rows to type in below. */
 export function typedTable({
 	at,
 	slot,
 	fields,
 	rows,
+	starts,
 }: {
 	at: string;
 	slot: string;
 	fields: Fields;
 	rows: number;
+	/** What stands in the first rows before anything is typed. */
+	starts?: readonly (readonly (string | number)[])[];
 }): Typing {
 	const entries = Object.entries(fields);
 	const first = moved(at, 1);
@@ -141,6 +152,7 @@ export function typedTable({
 				look: "input",
 				size: [rows, entries.length],
 				slot,
+				...(starts && { rows: starts }),
 				formats: entries.map(([, field]) => formatOf(field)),
 				...(once && { once: true as const }),
 			},
@@ -234,15 +246,18 @@ export function answerList({
 	at,
 	answer,
 	right,
+	columns = 1,
 	slots = {},
 	names = {},
 }: {
 	at: string;
 	answer: TabAnswer;
 	right: number;
-	/** Keys of single answers, by their place. */
+	/** How many values stand beside each label. */
+	columns?: number;
+	/** Keys of the first answers to single labels, by the label's place. */
 	slots?: Readonly<Record<string, number>>;
-	/** Names of single answers, by their place. */
+	/** Names of the first answers to single labels, by the label's place. */
 	names?: Readonly<Record<string, number>>;
 }): Block[] {
 	const { shown } = answer;
@@ -254,7 +269,7 @@ export function answerList({
 			({ format, by, note }, row): Block => ({
 				at: moved(first, row),
 				look: "total",
-				size: [1, 1],
+				size: [1, columns],
 				formats: format,
 				...(by && { note: `As ${by} answers it.` }),
 				...(note && { note }),

@@ -21,6 +21,7 @@ export const SETTINGS: readonly (readonly [
 				"text",
 				"Set when these tabs were made: every number in this workbook is in them",
 			],
+			["studio_name", "Studio name", "text", "At the head of every quote"],
 			["currency", "Currency", "text", "Shown beside money"],
 			[
 				"labor_rate",

@@ -8,11 +8,13 @@ import {
 	QUOTE,
 	TRAVEL,
 	WHAT_IF,
+	WORK_ROW,
 } from "../fields/cost";
 import { CURE } from "../fields/cure";
 import { type Field, type Fields, number, type Row } from "../fields/field";
 import { JOB } from "../fields/job";
 import { CUTOUT, KNOCKOUT } from "../fields/openings";
+import { operationKey } from "../fields/operations";
 import { PIECE } from "../fields/piece";
 import { CURE_LOG, POUR } from "../fields/pour";
 import { LOOK, TONE } from "../fields/tone";
@@ -67,6 +69,9 @@ export const stepKey = (step: number): string => `Step ${step}`;
 
 const WEIGHED: Field = number("", {}, {});
 
+/** Places of the two plans, counted from their labels; what is planned is answered above the first. */
+const WHAT_IF_COLUMNS = [2, 3];
+
 /** All rows of a table, blank ones too. */
 const tableIn = <F extends Fields>(
 	fields: F,
@@ -95,6 +100,17 @@ export const pieceRows = (grid: Grid, units: UnitSystem) =>
 	tableIn(PIECE, grid, units);
 export const knockoutRows = (grid: Grid, units: UnitSystem) =>
 	tableIn(KNOCKOUT, grid, units);
+
+export const workRows = (grid: Grid, units: UnitSystem) =>
+	tableIn(WORK_ROW, grid, units);
+
+/** Hours by the keys of their operations. */
+function workIn(grid: Grid, units: UnitSystem): Pick<JobFile, "work"> {
+	const typed = workRows(grid, units).flatMap(({ operation, ...hours }) =>
+		isEmpty(hours) ? [] : [[operationKey(operation), hours] as const],
+	);
+	return typed.length > 0 ? { work: Object.fromEntries(typed) } : {};
+}
 
 /** The tones with what stands under the names of pigments, and these names; blank rows too. */
 export function toneTable(
@@ -145,7 +161,10 @@ export function jobIn(
 		}),
 		...(cost && {
 			...listIn(PRICE, cost, units),
-			whatIfs: [1, 2].map((column) => listIn(WHAT_IF, cost, units, column)),
+			whatIfs: WHAT_IF_COLUMNS.map((column) =>
+				listIn(WHAT_IF, cost, units, column),
+			),
+			...workIn(cost, units),
 			...filled("changes", tableIn(CHANGE, cost, units)),
 			...filled("payments", tableIn(PAYMENT, cost, units)),
 			...filled("goods", tableIn(GOODS, cost, units)),

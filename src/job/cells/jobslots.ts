@@ -8,11 +8,14 @@ import {
 	QUOTE,
 	TRAVEL,
 	WHAT_IF,
+	WHAT_IF_STARTS,
+	WORK,
 } from "../fields/cost";
 import { CURE } from "../fields/cure";
 import type { Field, Fields, Row, Typed } from "../fields/field";
 import { JOB } from "../fields/job";
 import { CUTOUT, KNOCKOUT } from "../fields/openings";
+import { OPERATION_KEYS, OPERATIONS } from "../fields/operations";
 import { PIECE } from "../fields/piece";
 import { CURE_LOG, POUR } from "../fields/pour";
 import { LOOK, TONE } from "../fields/tone";
@@ -126,21 +129,33 @@ export const jobSlots = (job: JobFile, studio: StudioFile): Slots => ({
 	...whatIfSlots(job),
 	...tableSlot("changes", CHANGE, job.changes),
 	...tableSlot("payments", PAYMENT, job.payments),
+	...workSlots(job),
 	...tableSlot("goods", GOODS, job.goods),
 	...tableSlot("travel", TRAVEL, job.travel),
 	...listSlots(QUOTE, job),
 });
 
-const whatIfSlots = ({ whatIfs }: JobFile): Slots =>
-	whatIfs === undefined
+/** Both plans; what a file leaves out of them begins as in a new job. */
+function whatIfSlots({ whatIfs }: JobFile): Slots {
+	if (whatIfs === undefined) return {};
+	const plans = WHAT_IF_STARTS.map((start, index) => ({
+		...start,
+		...whatIfs[index],
+	}));
+	return Object.fromEntries(
+		Object.entries(WHAT_IF).map(([key, field]) => [
+			key,
+			[plans.map((plan) => cellOf(field, plan[key as keyof typeof WHAT_IF]))],
+		]),
+	);
+}
+
+/** Hours of every operation; hours each that a file leaves out begin as in a new job. */
+const workSlots = ({ work }: JobFile): Slots =>
+	work === undefined
 		? {}
-		: Object.fromEntries(
-				Object.entries(WHAT_IF).map(([key, field]) => [
-					key,
-					[
-						whatIfs.map((plan) =>
-							cellOf(field, plan[key as keyof typeof WHAT_IF]),
-						),
-					],
-				]),
-			);
+		: {
+				work: OPERATION_KEYS.map((key) =>
+					rowOf(WORK, { hoursEach: OPERATIONS[key].hoursEach, ...work[key] }),
+				),
+			};

@@ -46,6 +46,9 @@ export const WORK = {
 	worked: number("Hours it took", { once: true }),
 };
 
+/** A row of the table of work: its operation, and the hours of it. */
+export const WORK_ROW = { operation: text("Operation"), ...WORK };
+
 export const GOODS = {
 	what: text("What, as Stock calls it"),
 	unit: text("Unit"),
@@ -53,6 +56,16 @@ export const GOODS = {
 	pack: number("Pack, unless in Stock", {}, { above: 0 }),
 	packPrice: money("Pack price"),
 };
+
+/** The goods that a new job has rows for; how many of each is a person's. */
+export const GOODS_STARTS = [
+	{ what: "Mold sheet", unit: "sheet" },
+	{ what: "Strips", unit: "strip" },
+	{ what: "Sealant", unit: "tube" },
+	{ what: "Release", unit: "can" },
+	{ what: "Knockouts", unit: "piece" },
+	{ what: "Cover sheet", unit: "roll" },
+] as const;
 
 export const TRAVEL = {
 	what: text("What"),

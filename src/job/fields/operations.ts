@@ -1,5 +1,7 @@
 /** The work of a job: each operation by its key, and invented hours that a new job begins with. */
 
+import { sameName } from "../../calc/names";
+
 /** What an operation is done for each of; a face is 1 m² or 10 ft² to fill, polish and seal. */
 export type CountedBy = "casting" | "load" | "face" | "job";
 
@@ -29,3 +31,11 @@ export const OPERATIONS = {
 } as const satisfies Record<string, Operation>;
 
 export type OperationKey = keyof typeof OPERATIONS;
+
+export const OPERATION_KEYS = Object.keys(OPERATIONS) as OperationKey[];
+
+/** The key of an operation by its name; a name that is none's stays as it is, so that the answers can say so. */
+export const operationKey = (name: unknown): string =>
+	OPERATION_KEYS.find((key) =>
+		sameName(OPERATIONS[key].label, String(name ?? "")),
+	) ?? String(name ?? "").trim();

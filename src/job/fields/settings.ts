@@ -22,6 +22,9 @@ export const SETTING_GROUPS = {
 			start: { metric: "metric", us: "us" },
 			help: "Set when these tabs were made: every number in this workbook is in them",
 		}),
+		studio_name: text("Studio name", {
+			help: "At the head of every quote",
+		}),
 		currency: text("Currency", {
 			start: { metric: "€", us: "$" },
 			help: "Shown beside money",

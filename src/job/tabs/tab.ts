@@ -71,7 +71,7 @@ export interface TabAnswer {
 	shown: readonly Shown[];
 	/** Headings that depend on what was typed, such as names of pigments, by their column. */
 	headings?(input: TabInput): Readonly<Record<number, string>>;
-	/** Of a table: rows under the headings. Of a list: one row with a value for each label. */
+	/** Of a table: rows under the headings. Of a list: a value for each label, as often as it has columns of them. */
 	values(input: TabInput): readonly (readonly Value[])[];
 }
 
@@ -91,7 +91,7 @@ export function tabCells(answer: TabAnswer, input: TabInput): Cell[][] {
 	const cell = (value: Value, at: number) =>
 		cellOf(value, shown[at], input.units);
 	if (shape === "list")
-		return shown.map((_, at) => [cell(values[0]?.[at], at)]);
+		return shown.map((_, at) => values.map((column) => cell(column[at], at)));
 	const own = answer.headings?.(input) ?? {};
 	return [
 		shown.map(({ label }, at) => own[at] ?? labelText(label, input.units)),

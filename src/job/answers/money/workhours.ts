@@ -3,6 +3,7 @@ import { sum } from "../../../calc/sum";
 import { WORK } from "../../fields/cost";
 import {
 	type CountedBy,
+	OPERATION_KEYS,
 	OPERATIONS,
 	type OperationKey,
 } from "../../fields/operations";
@@ -35,16 +36,18 @@ export interface WorkAnswer {
 }
 
 export function workAnswer(basis: Basis, cure: CureAnswer): WorkAnswer {
-	const rows = (Object.keys(OPERATIONS) as OperationKey[]).map((key) =>
-		workRow(basis, cure, key),
-	);
+	const rows = OPERATION_KEYS.map((key) => workRow(basis, cure, key));
 	const stray = Object.keys(basis.given.job.work ?? {}).find(
 		(key) => !(key in OPERATIONS),
 	);
 	const total = (of: (row: WorkRowAnswer) => Known<number>): Known<number> =>
 		stray === undefined
 			? from(all(rows.map(of)), sum)
-			: look(`there is no operation ${stray}`);
+			: look(
+					stray === ""
+						? "hours are typed beside no operation"
+						: `there is no operation ${stray}`,
+				);
 	return {
 		rows,
 		hours: total(({ hours }) => hours),
