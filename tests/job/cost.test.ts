@@ -1,7 +1,7 @@
 /** What the demo job costs, sells for and needs from the shop, by hand; then the client's page. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Desk } from "../../src/desk/contract";
-import { quote } from "../../templates/quote";
+import { quote } from "../../templates/quote/quotetab";
 import {
 	ALL_PARTS,
 	BINDER,

@@ -1,5 +1,6 @@
 /** What to buy for the job: what it takes of each material less what is on the shelf, in whole packs. */
 import { packsToBuy } from "../../../calc/money";
+import { sum } from "../../../calc/sum";
 import type { Basis } from "../basis";
 import type { Given } from "../given";
 import {
@@ -9,6 +10,7 @@ import {
 	is,
 	isKnown,
 	type Known,
+	orNull,
 	type Said,
 	saidOf,
 } from "../known";
@@ -37,6 +39,18 @@ export function buyAnswer(
 		(material) => buyRow(given, material),
 	);
 }
+
+/** Cost and purchase of all rows together; those of which it is not known are left out, as in the cost. */
+export const buyTotals = (
+	rows: readonly BuyRow[],
+): { cost: number; toPay: number } => {
+	const total = (of: (row: BuyRow) => Known<number>) =>
+		sum(rows.map((row) => orNull(of(row)) ?? 0));
+	return {
+		cost: total(({ cost }) => cost),
+		toPay: total(({ toPay }) => toPay),
+	};
+};
 
 function buyRow(given: Given, material: Material): BuyRow {
 	const { name, unit, needed, pack, packPrice } = material;

@@ -39,6 +39,8 @@ export interface QuoteAnswer {
 	deposit: Known<number>;
 	/** Still to be paid on delivery; below 0 once more was paid than the total. */
 	balance: Known<number>;
+	/** Deposit and balance together. */
+	toPay: Known<number>;
 	/** What is still to be paid, in words. */
 	open: Said;
 	/** The last day on which the client may accept it. */
@@ -73,6 +75,7 @@ export function quoteAnswer(basis: Basis, cost: CostAnswer): QuoteAnswer {
 		paid,
 		deposit,
 		balance,
+		toPay: fromBoth(deposit, balance, (first, rest) => inCents(first + rest)),
 		open: saidOf(openOf(given, deposit, balance)),
 		holdsUntil: holdsUntilOf(given),
 	};

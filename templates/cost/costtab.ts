@@ -1,0 +1,31 @@
+import type { Tab } from "../../src/template/plan";
+import { costShownBlocks } from "./costshown";
+import { COST_REGION, costTypedBlocks, costTyping } from "./costtyped";
+
+/** What the job costs and what it sells for. */
+export const cost: Tab = {
+	name: "Cost",
+	color: "#8a5a2b",
+	rows: 130,
+	widths: [
+		...[250, 92, 92, 92, 92, 16],
+		...[170, 60, 84, 64, 84, 84, 84, 70, 84, 270],
+	],
+	frozenRows: 1,
+	names: { cost: COST_REGION },
+	blocks: [
+		{ at: "A1", look: "title", rows: [['="Cost · "&{at:Job.heading}']] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					'=IF({at:Cost.price_met}<>"fine";{at:Cost.price_met};"All money in "&{studio:currency}&". For the studio only: the quote shows nothing of this tab but the price and agreed change orders.")',
+				],
+			],
+		},
+		...costTypedBlocks,
+		...costShownBlocks,
+	],
+	choices: costTyping.flatMap(({ choices }) => choices),
+};

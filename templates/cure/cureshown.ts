@@ -1,0 +1,77 @@
+import {
+	CURE_CALENDAR,
+	CURE_FACTS,
+	CURE_TITLES,
+} from "../../src/job/tabs/cure";
+import type { Block } from "../../src/template/plan";
+import { answerList, answerTable, moved } from "../blocks";
+
+const CALENDAR = "D3";
+const FACTS = "D12";
+
+/** The steps that other tabs show, as rows of the calendar: the last coat is not among them. */
+const DATED = [0, 1, 2, 3, 4, 6];
+
+const placeOf = (label: string): number =>
+	CURE_FACTS.shown.findIndex((fact) => fact.label === label);
+
+const FACTS_OF_A_PIGMENT = 4;
+const FIRST_PIGMENT = placeOf("Pigment");
+
+/** Titles between the facts have nothing beside them. */
+const titles = CURE_TITLES.map(
+	(label): Block => ({
+		at: moved(FACTS, placeOf(label)),
+		look: "total",
+		size: [1, 1],
+	}),
+);
+
+/** Labels of a pigment that the job does not have stay away. */
+const pigmentLabels = CURE_FACTS.shown
+	.slice(FIRST_PIGMENT)
+	.map(({ label }, index): Block => {
+		const row = FIRST_PIGMENT + index;
+		const name = moved(FACTS, row - (index % FACTS_OF_A_PIGMENT), 1);
+		return {
+			at: moved(FACTS, row),
+			look: "label",
+			rows: [[`=IF(${name}="";"";"${label}")`]],
+		};
+	});
+
+/** The calendar with what to do on each day, and below it what is known of the piece. */
+export const cureShownBlocks: readonly Block[] = [
+	...answerTable({ at: CALENDAR, answer: CURE_CALENDAR, rows: 7 }),
+	...DATED.map(
+		(row, index): Block => ({
+			at: moved(CALENDAR, row + 1, 1),
+			look: "result",
+			size: [1, 1],
+			slot: `day_${index + 1}`,
+		}),
+	),
+	...[1, 3].map(
+		(column): Block => ({
+			at: moved(CALENDAR, 1, column),
+			look: "result",
+			size: [7, 1],
+			align: "left",
+		}),
+	),
+	...answerList({
+		at: FACTS,
+		answer: CURE_FACTS,
+		right: 1,
+		slots: { date_met: placeOf("In time"), drying: placeOf("Drying") },
+	}),
+	...titles,
+	...pigmentLabels,
+	{
+		at: "J4",
+		look: "result",
+		rows: [DATED.map((_, index) => `={at:Cure.day_${index + 1}}`)],
+		formats: "date",
+		name: "dates",
+	},
+];

@@ -1,0 +1,32 @@
+import type { Tab } from "../../src/template/plan";
+import { cureShownBlocks } from "./cureshown";
+import { CURE_REGION, cureTypedBlocks, cureTyping } from "./curetyped";
+import { practiceBlocks } from "./practice";
+
+/** From the pour to delivery. */
+export const cure: Tab = {
+	name: "Cure",
+	color: "#8a5a2b",
+	rows: 130,
+	widths: [
+		...[215, 92, 16, 250, 92, 44, 92, 92, 330],
+		...Array<number>(6).fill(90),
+	],
+	frozenRows: 1,
+	hidden: 6,
+	names: { cure: CURE_REGION },
+	blocks: [
+		{ at: "A1", look: "title", rows: [['="Cure · "&{at:Job.heading}']] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				["A test on the piece comes before any day or number of this tab."],
+			],
+		},
+		...cureTypedBlocks,
+		...cureShownBlocks,
+		...practiceBlocks,
+	],
+	choices: cureTyping.flatMap(({ choices }) => choices),
+};

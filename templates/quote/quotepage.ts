@@ -1,0 +1,68 @@
+import { QUOTE } from "../../src/job/fields/cost";
+import { MOST } from "../../src/job/jobfile";
+import { QUOTE_LINES, SUM_KEYS } from "../../src/job/tabs/quote";
+import type { Block } from "../../src/template/plan";
+import { answerTable, moved, typedList } from "../blocks";
+
+const LINES = "A8";
+
+export const quoteTyping = typedList({ at: "C3", fields: QUOTE });
+
+/** The date of the quote, and what was agreed. */
+export const QUOTE_REGION = "C3:D5";
+
+/** For whom and of what the quote is, when it was written and until when it holds. */
+const headBlocks: readonly Block[] = [
+	{
+		at: "A2",
+		look: "result",
+		rows: [['={studio:studio_name}&""']],
+	},
+	{
+		at: "A3",
+		look: "result",
+		rows: [
+			['=IF({at:Job.client}="";"";"For "&{at:Job.client})'],
+			['={at:Job.title}&""'],
+			['=IF({at:Tones.look}="";"";"Tones: "&{at:Tones.look})'],
+			[
+				'=IF({at:Tones.sampleNumber}="";"";"As the sample you approved: "&{at:Tones.sampleNumber})',
+			],
+		],
+		wrap: true,
+	},
+	{
+		at: "A7",
+		look: "note",
+		rows: [
+			[
+				'=IF(LEFT({at:Quote.open};4)="Look";{at:Quote.open};IF({studio:studio_name}="";"Before it goes out, type the studio\'s name on the Studio tab. ";"")&IF({at:Quote.quotedOn}="";"Before it goes out, type its date.";""))',
+			],
+		],
+	},
+	...quoteTyping.blocks,
+	{ at: "C6", look: "label", rows: [["Holds until"]] },
+	{
+		at: "D6",
+		look: "result",
+		rows: [['=IF({at:Quote.quotedOn}="";"";{at:Quote.holds_until})']],
+		formats: "date",
+		align: "left",
+	},
+];
+
+/** The lines with their sums; those that other tabs show have a column out of sight, where each keeps its row. */
+export const quoteLineBlocks: readonly Block[] = [
+	...headBlocks,
+	...answerTable({ at: LINES, answer: QUOTE_LINES, rows: MOST.pieces }),
+	...SUM_KEYS.map((key, row): Block => {
+		const at = moved(LINES, row + 1, QUOTE_LINES.shown.length - 1);
+		return {
+			at,
+			look: "result",
+			size: [1, 1],
+			...(key === "total" ? { name: key } : { slot: key }),
+			...(key === "holds_until" && { formats: "date" }),
+		};
+	}),
+];

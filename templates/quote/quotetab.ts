@@ -1,0 +1,66 @@
+import type { Tab } from "../../src/template/plan";
+import { QUOTE_REGION, quoteLineBlocks, quoteTyping } from "./quotepage";
+
+/** The page for the client. */
+export const quote: Tab = {
+	name: "Quote",
+	color: "#8a5a2b",
+	paper: true,
+	rows: 130,
+	widths: [420, 20, 150, 150, 90],
+	frozenRows: 1,
+	hidden: 1,
+	names: { quote: QUOTE_REGION },
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Quote"]] },
+		...quoteLineBlocks,
+		{ at: "A30", look: "result", size: [15, 4], slot: "picture" },
+		{ at: "A47", look: "heading", rows: [["Good to know", "", "", ""]] },
+		{
+			at: "A48",
+			look: "result",
+			rows: [
+				[
+					"Cast by hand: tones, veins, pores and fine lines differ from the sample and from piece to piece.",
+				],
+				[
+					"A sample or a picture shows the range, not the pattern. Color lightens as the piece dries and settles over weeks.",
+				],
+				[
+					"Care: wipe up spills at once, since acids etch and oil stains. Mild soap, nothing that scours.",
+				],
+				[
+					"Boards under knives, trivets under pots. Seal again when water no longer beads.",
+				],
+				[
+					"Pieces are carried and set as agreed; what they stand on must be level and able to bear them.",
+				],
+				[
+					'="This quote holds for "&{studio:quote_days}&" days from its date. Work begins when the deposit is paid."',
+				],
+				["Changes after that are priced and agreed in writing."],
+			],
+		},
+		{
+			at: "A56",
+			look: "label",
+			rows: [
+				["Agreed, client:"],
+				[""],
+				["__________________________________"],
+				["Name, date"],
+			],
+		},
+		{
+			at: "C56",
+			look: "label",
+			rows: [
+				["For the studio:"],
+				[""],
+				["__________________________"],
+				["Name, date"],
+			],
+		},
+	],
+	choices: quoteTyping.choices,
+};
