@@ -1,0 +1,112 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { jobIn } from "../../../src/job/cells/jobcells";
+import { PAYMENT, QUOTE } from "../../../src/job/fields/cost";
+import { type JobFile, MOST } from "../../../src/job/jobfile";
+import { COST_SUMMARY } from "../../../src/job/tabs/cost";
+import { QUOTE_LINES, SUM_KEYS } from "../../../src/job/tabs/quote";
+import { quote } from "../../../templates/quote/quotetab";
+import { starterStudio } from "../../../templates/starterstudio";
+import { expectSame, inputOf, listed, rowsOf } from "./shownanswers";
+import {
+	anyRow,
+	anyRows,
+	anyUnits,
+	demoJob,
+	emptyJob,
+	formulasIn,
+	pageFor,
+	regionOf,
+	UNITS,
+} from "./typedregion";
+
+describe("typed cells", () => {
+	test("hold no formula", () => {
+		expect(formulasIn(quote, "quote")).toBe(0);
+	});
+
+	test("read back as they were written", () => {
+		fc.assert(
+			fc.property(anyUnits, anyRow(QUOTE), (units, row) => {
+				const job = { ...emptyJob(units), ...row };
+				const read = jobIn(
+					{ quote: regionOf(quote, "quote", job) },
+					starterStudio(units),
+					units,
+				);
+				expect(read).toEqual(job);
+			}),
+		);
+	});
+});
+
+const quoted = (job: JobFile): JobFile => ({
+	...job,
+	quotedOn: "2027-01-20",
+	changes: [
+		{ what: "Second cutout", price: 180, cost: 90, agreedOn: "2027-03-01" },
+		{ what: "Not agreed", price: 999 },
+	],
+	payments: [{ for: "deposit", amount: 1000, on: "2027-02-01" }],
+});
+
+/** Amounts beside their labels. */
+const amountsOf = (rows: readonly (readonly unknown[])[]) =>
+	new Map(rows.map((row) => [row[2], Number(row[3])] as const));
+
+describe.each(UNITS)("answers in %s", (units) => {
+	const studio = starterStudio(units);
+	const job = quoted(demoJob(units));
+	const rows = rowsOf(QUOTE_LINES, inputOf(studio, job));
+	const amounts = amountsOf(rows);
+	const amount = (label: string) => amounts.get(label) ?? Number.NaN;
+	const sum = (key: (typeof SUM_KEYS)[number]) =>
+		rows[SUM_KEYS.indexOf(key)]?.[4];
+
+	test("the lines make the price of the Cost tab, and tax makes the total", () => {
+		const [[price] = []] = listed(COST_SUMMARY, inputOf(studio, job));
+		expect(amount("Without tax")).toBe(price);
+		expectSame(amount("Without tax"), amount("Pieces as listed") + 180);
+		expect(amounts.has("Not agreed")).toBe(false);
+		const tax = units === "us" ? "Tax, 8.25%" : "Tax, 20%";
+		expectSame(amount("Total"), amount("Without tax") + amount(tax));
+	});
+
+	test("what other tabs show is what the page shows", () => {
+		expect(sum("total")).toBe(amount("Total"));
+		expect(sum("paid")).toBe(1000);
+		expect(sum("deposit_paid")).toBe(1000);
+		expect(sum("balance_paid")).toBe(0);
+		expect(sum("deposit")).toBe(amount("Still to pay to begin"));
+		expect(sum("balance")).toBe(amount("Balance on delivery"));
+		expectSame(sum("to_pay"), amount("Total") - 1000);
+		// 30 days after 2027-01-20, counted from 1899-12-30: 2027-02-19
+		expect(sum("holds_until")).toBe(46_437);
+	});
+
+	test("every piece has its line", () => {
+		expect(rows.map(([text]) => text).filter(Boolean)).toHaveLength(
+			job.pieces.length,
+		);
+	});
+
+	test("paid, deposit and balance add up to the total, to the cent", () => {
+		fc.assert(
+			fc.property(anyRows(PAYMENT, MOST.payments), (payments) => {
+				const own = rowsOf(QUOTE_LINES, inputOf(studio, { ...job, payments }));
+				const cents = (key: (typeof SUM_KEYS)[number]) =>
+					Math.round(Number(own[SUM_KEYS.indexOf(key)]?.[4]) * 100);
+				expect(cents("paid") + cents("deposit") + cents("balance")).toBe(
+					cents("total"),
+				);
+				expect(cents("deposit") + cents("balance")).toBe(cents("to_pay"));
+			}),
+			{ numRuns: 30 },
+		);
+	});
+
+	test("the cell with the name of the total is the total's", () => {
+		expect(pageFor(quote, job).names.job1_total).toBe("E9");
+		expect(SUM_KEYS[0]).toBe("total");
+	});
+});
