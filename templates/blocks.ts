@@ -247,6 +247,7 @@ export function answerList({
 	answer,
 	right,
 	columns = 1,
+	labels: own = {},
 	slots = {},
 	names = {},
 }: {
@@ -255,6 +256,8 @@ export function answerList({
 	right: number;
 	/** How many values stand beside each label. */
 	columns?: number;
+	/** Formulas in place of single labels, by their place. */
+	labels?: Readonly<Record<number, string>>;
 	/** Keys of the first answers to single labels, by the label's place. */
 	slots?: Readonly<Record<string, number>>;
 	/** Names of the first answers to single labels, by the label's place. */
@@ -264,7 +267,11 @@ export function answerList({
 	const first = moved(at, 0, right);
 	const labels = area(at, shown.length, 1);
 	return [
-		{ at, look: "label", rows: shown.map(({ label }) => [label]) },
+		{
+			at,
+			look: "label",
+			rows: shown.map(({ label }, row) => [own[row] ?? label]),
+		},
 		...shown.map(
 			({ format, by, note }, row): Block => ({
 				at: moved(first, row),

@@ -20,7 +20,7 @@ export const cost: Tab = {
 			look: "note",
 			rows: [
 				[
-					'=IF({at:Cost.price_met}<>"fine";{at:Cost.price_met};"All money in "&{studio:currency}&". For the studio only: the quote shows nothing of this tab but the price and agreed change orders.")',
+					'=IF({at:Cost.price_met}="fine";"All money in "&{studio:currency}&", for the studio only: the quote shows the price and agreed change orders.";{at:Cost.price_met})',
 				],
 			],
 		},

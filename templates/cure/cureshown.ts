@@ -28,17 +28,13 @@ const titles = CURE_TITLES.map(
 );
 
 /** Labels of a pigment that the job does not have stay away. */
-const pigmentLabels = CURE_FACTS.shown
-	.slice(FIRST_PIGMENT)
-	.map(({ label }, index): Block => {
+const pigmentLabels = Object.fromEntries(
+	CURE_FACTS.shown.slice(FIRST_PIGMENT).map(({ label }, index) => {
 		const row = FIRST_PIGMENT + index;
 		const name = moved(FACTS, row - (index % FACTS_OF_A_PIGMENT), 1);
-		return {
-			at: moved(FACTS, row),
-			look: "label",
-			rows: [[`=IF(${name}="";"";"${label}")`]],
-		};
-	});
+		return [row, `=IF(${name}="";"";"${label}")`];
+	}),
+);
 
 /** The calendar with what to do on each day, and below it what is known of the piece. */
 export const cureShownBlocks: readonly Block[] = [
@@ -63,10 +59,10 @@ export const cureShownBlocks: readonly Block[] = [
 		at: FACTS,
 		answer: CURE_FACTS,
 		right: 1,
+		labels: pigmentLabels,
 		slots: { date_met: placeOf("In time"), drying: placeOf("Drying") },
 	}),
 	...titles,
-	...pigmentLabels,
 	{
 		at: "J4",
 		look: "result",

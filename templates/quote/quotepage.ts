@@ -36,7 +36,7 @@ const headBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				'=IF(LEFT({at:Quote.open};4)="Look";{at:Quote.open};IF({studio:studio_name}="";"Before it goes out, type the studio\'s name on the Studio tab. ";"")&IF({at:Quote.quotedOn}="";"Before it goes out, type its date.";""))',
+				'=IF(LEFT({at:Quote.open};4)="Look";{at:Quote.open};IF({studio:studio_name}="";"First type the studio\'s name on the Studio tab. ";"")&IF({at:Quote.quotedOn}="";"First type its date.";""))',
 			],
 		],
 	},

@@ -167,7 +167,7 @@ export function jobIn(
 			...workIn(cost, units),
 			...filled("changes", tableIn(CHANGE, cost, units)),
 			...filled("payments", tableIn(PAYMENT, cost, units)),
-			...filled("goods", tableIn(GOODS, cost, units)),
+			goods: tableIn(GOODS, cost, units).filter((row) => !isEmpty(row)),
 			...filled("travel", tableIn(TRAVEL, cost, units)),
 		}),
 		...(quote && listIn(QUOTE, quote, units)),

@@ -130,7 +130,7 @@ export const jobSlots = (job: JobFile, studio: StudioFile): Slots => ({
 	...tableSlot("changes", CHANGE, job.changes),
 	...tableSlot("payments", PAYMENT, job.payments),
 	...workSlots(job),
-	...tableSlot("goods", GOODS, job.goods),
+	...(job.goods && { goods: job.goods.map((row) => rowOf(GOODS, row)) }),
 	...tableSlot("travel", TRAVEL, job.travel),
 	...listSlots(QUOTE, job),
 });

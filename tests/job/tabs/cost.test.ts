@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { wholeOf } from "../../../src/job/answers/whole";
 import { jobIn } from "../../../src/job/cells/jobcells";
 import {
 	CHANGE,
@@ -97,7 +98,7 @@ const anyCost = fc.record(
 		whatIfs: fc.array(anyRow(WHAT_IF), { minLength: 1, maxLength: 2 }),
 		changes: anyRows(CHANGE, MOST.changes),
 		payments: anyRows(PAYMENT, MOST.payments),
-		goods: anyRows(GOODS, MOST.goods),
+		goods: fc.oneof(fc.constant([]), anyRows(GOODS, MOST.goods)),
 		travel: anyRows(TRAVEL, MOST.travel),
 		work: anyWork,
 	},
@@ -188,6 +189,19 @@ describe.each(UNITS)("answers in %s", (units) => {
 					rowNamed("Its cost")[plan],
 				),
 			);
+		}
+	});
+
+	test("what a new job begins with counts where a file leaves it out", () => {
+		const left = priced(demoJob(units));
+		const { goods, work, whatIfs, ...more } = left;
+		for (const file of [left, more as JobFile]) {
+			const [whole, begun] = [file, withStarts(file)].map((one) =>
+				wholeOf(studio, one),
+			);
+			expect(whole?.cost()).toEqual(begun?.cost());
+			expect(whole?.buy()).toEqual(begun?.buy());
+			expect(whole?.quote()).toEqual(begun?.quote());
 		}
 	});
 

@@ -1,6 +1,7 @@
 /** What the job takes of each material, in the units in which it is bought, and what that costs. */
 import { sameName } from "../../../calc/names";
 import { sum } from "../../../calc/sum";
+import { GOODS_STARTS, type GoodsRow } from "../../fields/cost";
 import { PIGMENT } from "../../fields/pigment";
 import { isBlank } from "../../reading/cells";
 import { unitName } from "../../reading/units";
@@ -36,7 +37,7 @@ export const materialsAnswer = (
 	mix: mixMaterials(basis, cure),
 	pigments: pigmentMaterials(basis, cure),
 	sealer: sealerMaterial(basis, cure),
-	goods: (basis.given.job.goods ?? [])
+	goods: ((basis.given.job.goods ?? GOODS_STARTS) as readonly GoodsRow[])
 		.map((row, index) => ({ row, number: index + 1 }))
 		.filter(({ row }) => !isBlank(row.what) || !isBlank(row.quantity))
 		.map(({ row, number }) => goodsMaterial(basis, row, number)),

@@ -1,0 +1,72 @@
+/** Each answer has the cells that it fills to itself, and the tab says how each of them looks. */
+import { describe, expect, test } from "vitest";
+import { tabAnswers } from "../../../src/job/tabs";
+import { tabCells } from "../../../src/job/tabs/tab";
+import type { Tab } from "../../../src/template/plan";
+import { cost } from "../../../templates/cost/costtab";
+import { cure } from "../../../templates/cure/curetab";
+import { quote } from "../../../templates/quote/quotetab";
+import { starterStudio } from "../../../templates/starterstudio";
+import { inputOf } from "./shownanswers";
+import { demoJob, pageFor, regionOf } from "./typedregion";
+
+const CALL = /\b(CURE|COST|QUOTE)_[A-Z]+(?=\()/;
+
+const job = demoJob("metric");
+const input = inputOf(starterStudio("metric"), job, {
+	cost: regionOf(cost, "cost", job),
+});
+
+interface Spill {
+	name: string;
+	row: number;
+	column: number;
+}
+
+const spillsOf = (tab: Tab): Spill[] =>
+	pageFor(tab, job).cells.flatMap((cells, row) =>
+		cells.flatMap(({ value }, column) => {
+			const [name] = CALL.exec(String(value)) ?? [];
+			return name ? [{ name, row, column }] : [];
+		}),
+	);
+
+const PLACES = [cure, cost, quote].flatMap((tab) =>
+	spillsOf(tab).map((spill) => ({ tab, ...spill })),
+);
+
+test("six answers stand on the three tabs", () => {
+	expect(PLACES.map(({ name }) => name).sort()).toEqual([
+		"COST_MATERIALS",
+		"COST_SUMMARY",
+		"COST_WORK",
+		"CURE_CALENDAR",
+		"CURE_FACTS",
+		"QUOTE_LINES",
+	]);
+});
+
+describe.each(PLACES)("$name", ({ tab, name, row, column }) => {
+	const answer = tabAnswers.find((one) => one.name === name);
+	if (!answer) throw new Error(`There is no answer ${name}`);
+	const filled = tabCells(answer, input);
+	const { cells } = pageFor(tab, job);
+	const under = filled.map((_, down) =>
+		(cells[row + down] ?? []).slice(column, column + (filled[0]?.length ?? 0)),
+	);
+
+	test("nothing else stands where it spills", () => {
+		const others = under.flatMap((line, down) =>
+			line.filter(({ value }, right) => down + right > 0 && value !== ""),
+		);
+		expect(others).toEqual([]);
+		expect(under.every((line) => line.length === filled[0]?.length)).toBe(true);
+	});
+
+	test("every cell of it has a look of answers", () => {
+		const looks = new Set(under.flat().map(({ look }) => look));
+		expect(
+			[...looks].every((look) => look !== "input" && look !== "label"),
+		).toBe(true);
+	});
+});
