@@ -37,11 +37,17 @@ export const materialsAnswer = (
 	mix: mixMaterials(basis, cure),
 	pigments: pigmentMaterials(basis, cure),
 	sealer: sealerMaterial(basis, cure),
-	goods: ((basis.given.job.goods ?? GOODS_STARTS) as readonly GoodsRow[])
+	goods: (basis.given.job.goods ?? [])
 		.map((row, index) => ({ row, number: index + 1 }))
-		.filter(({ row }) => !isBlank(row.what) || !isBlank(row.quantity))
+		.filter(({ row }) => isAskedFor(row))
 		.map(({ row, number }) => goodsMaterial(basis, row, number)),
 });
+
+/** A name that a new job has stands for nothing until somebody says how many, or for how much. */
+const isAskedFor = ({ what, unit, ...amounts }: GoodsRow): boolean =>
+	GOODS_STARTS.some((start) => start.what === what && start.unit === unit)
+		? Object.values(amounts).some((typed) => !isBlank(typed))
+		: !isBlank(what) || !isBlank(amounts.quantity);
 
 function mixMaterials(
 	{ given, mix, loads }: Basis,
