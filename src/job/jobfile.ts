@@ -89,7 +89,11 @@ export const MOST = {
 } as const;
 
 const UNITS = word("Units", ["metric", "us"], { required: true });
-const LOAD = whole("Load", { required: true }, { min: 1, max: MOST.pours });
+export const LOAD = whole(
+	"Load",
+	{ required: true },
+	{ min: 1, max: MOST.pours },
+);
 
 /** An amount as a scale said it. */
 const WEIGHED = number("Weighed", { once: true });

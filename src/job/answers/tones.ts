@@ -141,6 +141,11 @@ function typedTones({ given, pigments }: ToneInputs): Known<readonly Tone[]> {
 		),
 	);
 	if (twice) return look(`two tones are named ${twice.name}`);
+	const { pigments: columns = [] } = given.job;
+	const again = columns.find((name, i) =>
+		columns.some((other, at) => at < i && sameName(other, name)),
+	);
+	if (again) return look(`two columns of doses are for ${again}`);
 	return all(tones.map((tone) => typedTone(given, tone, pigments)));
 }
 
@@ -152,6 +157,8 @@ function typedTone(
 	const read = readRow(TONE, tone, units);
 	const name = String(tone.name ?? "").trim();
 	if (name === "") return missing("the name of a tone");
+	if (!isBlank(tone.doses?.[""]))
+		return look(`a dose of ${name} stands under no pigment: name it above`);
 	const doses = all(
 		pigments.map((pigment) =>
 			fromBoth(

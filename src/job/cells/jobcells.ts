@@ -37,6 +37,7 @@ export const JOB_REGIONS = [
 	"pieces",
 	"tones",
 	"card",
+	"load",
 	"cure",
 	"cost",
 	"quote",
@@ -112,18 +113,25 @@ function workIn(grid: Grid, units: UnitSystem): Pick<JobFile, "work"> {
 	return typed.length > 0 ? { work: Object.fromEntries(typed) } : {};
 }
 
-/** The tones with what stands under the names of pigments, and these names; blank rows too. */
+/** The tones with what stands under the names of pigments, and these names; blank rows too. A dose under no name has none. */
 export function toneTable(
 	grid: Grid,
 	units: UnitSystem,
 ): { pigments: string[]; rows: ToneInput[] } {
 	const place = placeOf(TONE, grid, units);
+	const own = Object.values(place.columns);
+	const headings = grid[place.row] ?? [];
 	const rows = rowsIn(TONE, grid, place).map((row, index): ToneInput => {
 		const cells = grid[place.row + 1 + index] ?? [];
-		const doses = place.others.flatMap(([column, name]) =>
-			isBlank(cells[column])
+		const doses = cells.flatMap((cell, column) =>
+			own.includes(column) || isBlank(cell)
 				? []
-				: [[name.trim(), typedIn(WEIGHED, cells[column]) ?? ""] as const],
+				: [
+						[
+							String(headings[column] ?? "").trim(),
+							typedIn(WEIGHED, cell) ?? "",
+						] as const,
+					],
 		);
 		return doses.length > 0
 			? { ...row, doses: Object.fromEntries(doses) }
@@ -138,7 +146,7 @@ export function jobIn(
 	studio: StudioFile,
 	units: UnitSystem,
 ): JobFile {
-	const { head, pieces, tones, card, cure, cost, quote } = regions;
+	const { head, pieces, tones, card, load, cure, cost, quote } = regions;
 	const toned = tones ? toneTable(tones, units) : undefined;
 	const look = tones ? listIn(LOOK, tones, units) : {};
 	return {
@@ -155,6 +163,7 @@ export function jobIn(
 		...(toned && toned.pigments.length > 0 && { pigments: toned.pigments }),
 		tones: toned?.rows.filter((row) => !isEmpty(row)) ?? [],
 		...(card && poursIn(card, ingredientsOf(studio, look.mix), units)),
+		...(load && loadIn(load)),
 		...(cure && {
 			...listIn(CURE, cure, units),
 			...filled("cureLog", tableIn(CURE_LOG, cure, units)),
@@ -186,12 +195,19 @@ export const ingredientsOf = (
 	ICE,
 ];
 
-/** The load that the card shows, and what was typed of each load. */
+/** The load that the card shows: one cell. */
+function loadIn(grid: Grid): Pick<JobFile, "load"> {
+	const load = typedIn(WEIGHED, grid[0]?.[0]);
+	// A text stays: the answers say what is wrong with it.
+	return load === undefined ? {} : { load: load as number };
+}
+
+/** What was typed of each load. */
 function poursIn(
 	grid: Grid,
 	ingredients: readonly string[],
 	units: UnitSystem,
-): Pick<JobFile, "load" | "pours"> {
+): Pick<JobFile, "pours"> {
 	const keys = new Map(
 		grid.map((row, index) => [String(row[0] ?? "").trim(), index] as const),
 	);

@@ -69,9 +69,11 @@ export function listIn<F extends Fields>(
 	return withoutBlanks(
 		Object.entries(fields).map(([key, field]) => {
 			const words = wordsOf(field, units);
-			for (const row of grid) {
-				const at = row.findIndex((cell) => words.includes(wordOf(cell)));
-				if (at >= 0) return [key, typedIn(field, row[at + column])];
+			// Labels stand to the left of what is typed, which may say the same.
+			const widest = Math.max(0, ...grid.map(({ length }) => length));
+			for (let at = 0; at < widest; at++) {
+				const row = grid.find((cells) => words.includes(wordOf(cells[at])));
+				if (row) return [key, typedIn(field, row[at + column])];
 			}
 			throw new InputError(
 				`the label ${labelText(field.label, units)} is gone: bring it back, for what stands beside it is not read without`,

@@ -1,9 +1,12 @@
 /** Every answer of a tab, tab by tab. */
 import { COST_MATERIALS, COST_SUMMARY, COST_WORK } from "./cost";
 import { CURE_CALENDAR, CURE_FACTS } from "./cure";
-import { JOB_KNOCKOUTS, JOB_LOADS, JOB_PIECES, JOB_TOTALS } from "./pieces";
 import { QUOTE_LINES } from "./quote";
+import { CARD_LOAD, CARD_STEPS, CARD_WEIGH_OUT } from "./card";
+import { JOB_KNOCKOUTS, JOB_LOADS, JOB_PIECES, JOB_TOTALS } from "./pieces";
+import { JOB_INGREDIENTS, JOB_PIGMENTS, JOB_SAMPLE } from "./pigments";
 import type { TabAnswer } from "./tab";
+import { JOB_MIX, JOB_TONES } from "./tones";
 
 export const tabAnswers: readonly TabAnswer[] = [
 	JOB_TOTALS,
@@ -16,4 +19,12 @@ export const tabAnswers: readonly TabAnswer[] = [
 	COST_WORK,
 	COST_MATERIALS,
 	QUOTE_LINES,
+	JOB_MIX,
+	JOB_TONES,
+	JOB_PIGMENTS,
+	JOB_INGREDIENTS,
+	JOB_SAMPLE,
+	CARD_LOAD,
+	CARD_WEIGH_OUT,
+	CARD_STEPS,
 ];

@@ -49,14 +49,14 @@ export function cardAnswers(basis: Basis): CardAnswer[] {
 	const loads = loadsOf(basis.loads);
 	const plan = planNumberOf(basis);
 	return isKnown(loads)
-		? loads.is.map((load) => cardAnswer(basis, load, plan))
+		? loads.is.map((load) => cardOf(basis, load, plan))
 		: [];
 }
 
-function cardAnswer(
+export function cardOf(
 	basis: Basis,
 	{ number, castings, massKg }: Load,
-	plan: Known<number>,
+	plan = planNumberOf(basis),
 ): CardAnswer {
 	const { given } = basis;
 	const pour = pourOf(given, number);
@@ -109,7 +109,8 @@ function roomCheck(
 		: from(tooMuch, () => "");
 }
 
-const firstWrong = (said: readonly Said[]): Said =>
+/** What is wrong goes before what is not known yet. */
+export const firstWrong = (said: readonly Said[]): Said =>
 	said.find(({ state }) => state === "look") ??
 	said.find(({ state }) => state === "unknown") ?? {
 		state: "fine",
