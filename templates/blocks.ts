@@ -163,6 +163,35 @@ export function typedTable({
 	};
 }
 
+/** One field in several columns, such as a column a load. */
+export function typedAcross({
+	at,
+	slot,
+	field,
+	columns,
+}: {
+	at: string;
+	slot: string;
+	field: Field;
+	columns: number;
+}): Typing {
+	return {
+		blocks: [
+			{
+				at,
+				look: "input",
+				size: [1, columns],
+				slot,
+				formats: formatOf(field),
+				align: "right",
+				...(field.once && { once: true }),
+				...(field.help && { note: field.help }),
+			},
+		],
+		choices: choiceOf(field, area(at, 1, columns)),
+	};
+}
+
 const isOfJob = (region: string): boolean =>
 	(JOB_REGIONS as readonly string[]).includes(region);
 

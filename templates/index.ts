@@ -4,13 +4,13 @@ import type { Tab } from "../src/template/plan";
 import type { Workbook } from "../src/template/workbook";
 import { cost } from "./cost/costtab";
 import { cure } from "./cure/curetab";
+import { pourCard } from "./card/cardtab";
 import guesthouse from "./demo/guesthouse.json";
 import guesthouseUs from "./demo/guesthouse-us.json";
 import { job } from "./job";
 import { jobs } from "./jobs";
 import { mixes } from "./mixes";
 import { pigments } from "./pigments";
-import { pourCard } from "./pourcard";
 import { pourLog } from "./pourlog";
 import { quote } from "./quote/quotetab";
 import { starter } from "./starter";
@@ -18,7 +18,7 @@ import { starterStudio } from "./starterstudio";
 import { stock } from "./stock";
 import { studio } from "./studio";
 import { swatches } from "./swatches";
-import { tones } from "./tones";
+import { tones } from "./tones/tonestab";
 
 export { starter };
 

@@ -46,6 +46,7 @@ export function addedTabs(
 		cut(own, largest, page);
 		for (const run of widthRuns(seenWidths(page), width))
 			own.setColumnWidths(run.first, run.count, run.width);
+		if (page.tab.keys) own.hideColumns(page.tab.keys);
 		return [gridOf(page, own)];
 	});
 }

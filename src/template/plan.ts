@@ -85,6 +85,8 @@ export interface Tab {
 	rules?: readonly Rule[];
 	/** How many columns at its end are kept out of sight. */
 	hidden?: number;
+	/** A column more that is out of sight, counted from 1: the words by which what is typed beside them is found. */
+	keys?: number;
 	/** Name of one cell range more than blocks have: name to A1. */
 	names?: Readonly<Record<string, string>>;
 }

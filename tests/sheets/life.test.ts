@@ -11,8 +11,8 @@ import type {
 	Weighed,
 	Weighing,
 } from "../../src/sheets/messages";
+import { pourCard } from "../../templates/card/cardtab";
 import { demo } from "../../templates/index";
-import { pourCard } from "../../templates/pourcard";
 import { openWorkbook } from "./workbook";
 
 let desk: Desk;

@@ -1,7 +1,7 @@
-import type { Block } from "../src/template/plan";
+import type { Block } from "../../src/template/plan";
 
 /** In which order to mix, and what harms hands and lungs. */
-export const orderBlocks: readonly Block[] = [
+export const mixingOrder: readonly Block[] = [
 	{ at: "A35", look: "total", rows: [["Mixing order"]] },
 	{
 		at: "A36",
@@ -22,9 +22,9 @@ export const orderBlocks: readonly Block[] = [
 		look: "note",
 		rows: [["Common practice; the data sheet of the material comes first."]],
 	},
-	{ at: "H35", look: "caution", rows: [["Cautions, before the mixer runs"]] },
+	{ at: "I35", look: "caution", rows: [["Cautions, before the mixer runs"]] },
 	{
-		at: "H36",
+		at: "I36",
 		look: "note",
 		rows: [
 			["Wet cement burns skin and eyes: gloves, goggles, rinse at once."],

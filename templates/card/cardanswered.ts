@@ -1,0 +1,188 @@
+/** What the Pour card answers for the load that it shows: out of sight as it is answered, and in sight where it is needed. */
+import { CARD_ROWS } from "../../src/job/cells/jobcells";
+import {
+	CARD_FACTS,
+	CARD_LOAD,
+	CARD_STEPS,
+	CARD_WEIGH_OUT,
+	type CardFact,
+	factLabel,
+} from "../../src/job/tabs/card";
+import type { Block, Format } from "../../src/template/plan";
+import { answerList, answerTable } from "../blocks";
+import { ofTab } from "../job-line";
+import { STEPS, WEIGHED } from "./cardtyping";
+
+/** A fact of the load, where people look for it. */
+const fact = (
+	key: CardFact,
+	at: string,
+	look: Block["look"] = "total",
+): Block => ({
+	at,
+	look,
+	rows: [[ofTab(`{at:Pour card.${key}_of_load}`)]],
+	formats: CARD_LOAD.shown[CARD_FACTS.indexOf(key)]?.format,
+	align: "right",
+});
+
+const note = (key: CardFact, at: string): Block => ({
+	...fact(key, at, "result"),
+	align: "left",
+});
+
+const labels = (at: string, keys: readonly CardFact[]): Block => ({
+	at,
+	look: "label",
+	rows: keys.map((key) => [factLabel(key)]),
+});
+
+/** Columns of an answer again, in sight; blank where it is. */
+const shown = (slot: string): string =>
+	`=ARRAYFORMULA(IF({at:Pour card.${slot}}="";"";{at:Pour card.${slot}}))`;
+
+const columns = ({
+	at,
+	slot,
+	rows,
+	formats,
+}: {
+	at: string;
+	slot: string;
+	rows: number;
+	formats: readonly Format[];
+}): Block => ({
+	at,
+	look: "result",
+	size: [rows, formats.length],
+	rows: [[shown(slot)]],
+	formats,
+	wrap: true,
+});
+
+const large = (row: number, rows: number): Block => ({
+	at: `C${row}`,
+	look: "large",
+	size: [rows, 2],
+	formats: ["weighed", "text"],
+});
+
+const outOfSight: readonly Block[] = [
+	...answerList({
+		at: "S19",
+		answer: CARD_LOAD,
+		right: 1,
+		slots: Object.fromEntries(
+			CARD_FACTS.map((key, row) => [`${key}_of_load`, row]),
+		),
+	}),
+	...answerTable({
+		at: `W${WEIGHED - 1}`,
+		answer: CARD_WEIGH_OUT,
+		rows: CARD_ROWS.weighed,
+		slot: "weigh_out",
+		slots: { weigh_notes: 3 },
+	}),
+	{
+		at: `W${WEIGHED}`,
+		look: "result",
+		size: [CARD_ROWS.weighed, 3],
+		slot: "weigh_lines",
+	},
+	...answerTable({
+		at: `S${STEPS - 1}`,
+		answer: CARD_STEPS,
+		rows: CARD_ROWS.steps,
+		slot: "plan",
+	}),
+	{
+		at: `S${STEPS}`,
+		look: "result",
+		size: [CARD_ROWS.steps, 4],
+		slot: "step_lines",
+	},
+	{
+		at: `W${STEPS}`,
+		look: "result",
+		size: [CARD_ROWS.steps, 5],
+		slot: "step_figures",
+	},
+];
+
+export const cardAnswered: readonly Block[] = [
+	{
+		at: "A2",
+		look: "result",
+		rows: [
+			[
+				'=IF({at:Pour card.check_of_load}="fine";"Type weights in the load\'s own column, marked below.";{at:Pour card.check_of_load})',
+			],
+		],
+		slot: "card_check",
+	},
+	labels("B5", ["castings", "mass", "waterHeld", "reserve", "toTone"]),
+	{ ...fact("castings", "C5", "result"), align: "left" },
+	fact("mass", "C6"),
+	fact("waterHeld", "C7"),
+	fact("reserve", "C8"),
+	fact("toTone", "C9"),
+	fact("plan", "C10"),
+	labels("B11", ["fit"]),
+	note("fit", "C11"),
+	note("allFit", "N10"),
+	{
+		at: "B17",
+		look: "label",
+		rows: [['="Water to be at, for "&{studio:warmest_mix}&" {temperature}"']],
+	},
+	labels("B18", ["mixC"]),
+	fact("waterC", "C17", "result"),
+	fact("mixC", "C18", "result"),
+	note("warmth", "N18"),
+	columns({
+		at: `B${WEIGHED}`,
+		slot: "weigh_lines",
+		rows: CARD_ROWS.weighed,
+		formats: ["text", "weighed", "text"],
+	}),
+	large(WEIGHED, CARD_ROWS.weighed),
+	columns({
+		at: `N${WEIGHED}`,
+		slot: "weigh_notes",
+		rows: CARD_ROWS.weighed,
+		formats: ["text"],
+	}),
+	{ at: "B33", look: "total", rows: [["Total"]] },
+	fact("total", "C33"),
+	{ at: "D33", look: "total", rows: [["{mass}"]] },
+	note("waterCheck", "N33"),
+	labels("B57", [
+		"workingMinutes",
+		"minutesLeft",
+		"placeBy",
+		"sinceLoadBefore",
+	]),
+	fact("workingMinutes", "C57"),
+	note("workingAt", "N57"),
+	fact("minutesLeft", "C58"),
+	note("timeCheck", "N58"),
+	fact("placeBy", "C59"),
+	note("placed", "N50"),
+	fact("sinceLoadBefore", "C60"),
+	labels("B63", ["vessels"]),
+	fact("vessels", "C63", "result"),
+	columns({
+		at: `A${STEPS}`,
+		slot: "step_lines",
+		rows: CARD_ROWS.steps,
+		formats: ["whole", "text", "weighed", "text"],
+	}),
+	large(STEPS, CARD_ROWS.steps),
+	columns({
+		at: `N${STEPS}`,
+		slot: "step_figures",
+		rows: CARD_ROWS.steps,
+		formats: ["text", "number", "mass", "share", "pigment"],
+	}),
+	...outOfSight,
+];

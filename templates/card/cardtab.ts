@@ -1,0 +1,70 @@
+import type { Tab } from "../../src/template/plan";
+import { cardAnswered } from "./cardanswered";
+import { CARD_REGION, cardChoices, cardTyped, chosenRule } from "./cardtyping";
+import { mixingOrder } from "./mixingorder";
+
+/** What lies beside the mixer on pour day: one load at a time, each with its own weights. */
+export const pourCard: Tab = {
+	name: "Pour card",
+	color: "#8a5a2b",
+	rows: 130,
+	widths: [
+		...[24, 166, 78, 30, 60],
+		...Array<number>(8).fill(52),
+		...[200, 52, 52, 52, 52],
+		...[60, 160, 80, 60, 160, 80, 60, 80, 60],
+	],
+	frozenRows: 4,
+	frozenColumns: 4,
+	keys: 5,
+	hidden: 9,
+	names: { card: CARD_REGION },
+	blocks: [
+		{ at: "A1", look: "title", rows: [['="Pour card · "&{at:Job.heading}']] },
+		{
+			at: "F3",
+			look: "large",
+			rows: [['=IF(ISNUMBER({job}loads);"of "&{job}loads;"")']],
+		},
+		{
+			at: "A4",
+			look: "heading",
+			wrap: true,
+			rows: [["", "Do", "On the scale", "", ""]],
+		},
+		{ at: "C4", look: "heading", size: [1, 1], align: "right" },
+		{
+			at: "N4",
+			look: "heading",
+			wrap: true,
+			rows: [
+				["Note", "g per {mass} left", "Left, {mass}", "Dose, wet", "Dry, g"],
+			],
+		},
+		{ at: "O4", look: "heading", size: [1, 4], align: "right" },
+		{ at: "D6", look: "result", rows: Array(4).fill(["{mass}"]) },
+		{ at: "A13", look: "total", rows: [["Water"]] },
+		{ at: "A19", look: "total", rows: [["Weigh out"]] },
+		{
+			at: "F33",
+			look: "note",
+			rows: [["Too much of one? The others rise to match."]],
+		},
+		...mixingOrder,
+		{ at: "A44", look: "total", rows: [["Fresh tests and times"]] },
+		{ at: "A62", look: "total", rows: [["Pull off and dose"]] },
+		{
+			at: "F63",
+			look: "note",
+			rows: [
+				[
+					"Type what the scale said beside each step: every later amount follows from it.",
+				],
+			],
+		},
+		...cardTyped,
+		...cardAnswered,
+	],
+	choices: cardChoices,
+	rules: [chosenRule],
+};

@@ -1,0 +1,59 @@
+import type { Tab } from "../../src/template/plan";
+import { tonesAnswers } from "./tonesanswers";
+import { TONES_REGION, tonesChoices, tonesTyped } from "./tonestyping";
+
+/** The mix, its tones and the pigment they take. */
+export const tones: Tab = {
+	name: "Tones",
+	color: "#8a5a2b",
+	rows: 130,
+	widths: [
+		190,
+		64,
+		...Array<number>(4).fill(68),
+		...Array<number>(2).fill(74),
+		...Array<number>(4).fill(62),
+		...[70, 76, 84, 60, 240],
+		...Array<number>(4).fill(62),
+	],
+	frozenRows: 1,
+	frozenColumns: 1,
+	names: { tones: TONES_REGION },
+	blocks: [
+		{ at: "A1", look: "title", rows: [['="Tones · "&{at:Job.title}']] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face.",
+				],
+			],
+		},
+		...tonesTyped,
+		...tonesAnswers,
+		{
+			at: "A77",
+			look: "note",
+			rows: [
+				[
+					"Dry mix is every solid but the rows with fiber in their name. Water that comes with pigment is left out of the mix water, on the Pour card and in the sample.",
+				],
+			],
+		},
+		{ at: "A79", look: "caution", rows: [["Cautions"]] },
+		{
+			at: "A80",
+			look: "note",
+			rows: [
+				[
+					"Pigment and cement dust: measure out with extraction or a fitted respirator, and wet down spills. The data sheet of the actual pigment comes before any number here.",
+				],
+				[
+					"A dose above what its maker allows weakens the piece; fiber-rich mixes stiffen early with strong doses: cast a sample first.",
+				],
+			],
+		},
+	],
+	choices: tonesChoices,
+};
