@@ -71,7 +71,7 @@ export const pieceBlocks: readonly Block[] = [
 		},
 	}),
 	{
-		at: "A33",
+		at: "O33",
 		look: "caution",
 		rows: [
 			[
@@ -83,7 +83,7 @@ export const pieceBlocks: readonly Block[] = [
 	...cutouts.blocks,
 	{ at: "A49", look: "total", rows: [[TABLE_TITLES.knockouts]] },
 	{
-		at: "C49",
+		at: "O49",
 		look: "note",
 		rows: [
 			[
