@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { jobIn } from "../../../src/job/cells/jobcells";
 import { LOOK, TONE } from "../../../src/job/fields/tone";
-import { checkedJob, type JobFile, MOST } from "../../../src/job/jobfile";
+import { type JobFile, MOST } from "../../../src/job/jobfile";
 import { JOB_TOTALS } from "../../../src/job/tabs/pieces";
 import {
 	JOB_INGREDIENTS,
@@ -17,9 +17,6 @@ import {
 	MIX_FACTS,
 	type MixFact,
 } from "../../../src/job/tabs/tones";
-import { pourCard as cardTab } from "../../../templates/card/cardtab";
-import { demo } from "../../../templates/index";
-import { job as jobTab } from "../../../templates/job";
 import { starterStudio } from "../../../templates/starterstudio";
 import { tones as tonesTab } from "../../../templates/tones/tonestab";
 import {
@@ -28,9 +25,10 @@ import {
 	called,
 	calledRows,
 	columnIn,
+	demoJob,
 	gridOf,
+	jobRegions,
 	pageFor,
-	studioGrids,
 } from "./typedcells";
 import { names, numbers, some } from "./typedvalues";
 
@@ -57,15 +55,12 @@ describe("what is typed on the Tones tab", () => {
 					.tuple(
 						some(TONE),
 						names,
-						fc.record(
-							Object.fromEntries(columns.map((name) => [name, numbers])),
-							{ requiredKeys: [] },
-						),
+						fc.array(numbers, { maxLength: columns.length }),
 					)
 					.map(([tone, name, doses]) => ({
 						...tone,
 						name,
-						...(Object.keys(doses).length > 0 && { doses }),
+						...(doses.length > 0 && { doses: dosesOf(columns, doses) }),
 					})),
 				{ maxLength: MOST.tones },
 			),
@@ -98,28 +93,12 @@ describe("what is typed on the Tones tab", () => {
 		const grid = regionOf(demoJob("metric")).map((row) => [...row]);
 		const headings = grid.find(([first]) => first === "Tone") ?? [];
 		headings[2] = "";
-		const regions = { ...regionsOf(demoJob("metric")), tones: grid };
+		const regions = { ...jobRegions(demoJob("metric")), tones: grid };
 		expect(factOf(answerOf(JOB_MIX, regions), "check")).toMatch(
 			/^Look: a dose of .* stands under no pigment: name it above$/,
 		);
 	});
 });
-
-const demoJob = (units: (typeof UNITS)[number]): JobFile =>
-	checkedJob(demo[units]);
-
-/** All regions that the answers of the Tones tab ask for. */
-function regionsOf(job: JobFile) {
-	const studio = starterStudio(job.units);
-	const first = pageFor(jobTab, job, studio);
-	return {
-		...studioGrids(studio, job.units),
-		head: gridOf(first, "head"),
-		pieces: gridOf(first, "pieces"),
-		tones: regionOf(job),
-		card: gridOf(pageFor(cardTab, job, studio), "card"),
-	};
-}
 
 const factOf = (facts: readonly (readonly unknown[])[], key: MixFact) =>
 	facts[MIX_FACTS.indexOf(key)]?.[0];
@@ -133,7 +112,7 @@ describe.each(UNITS)("answers of the Tones tab, %s", (units) => {
 	};
 	const bucket = demoJob(units);
 	const studio = starterStudio(units);
-	const regions = regionsOf(bucket);
+	const regions = jobRegions(bucket);
 	const facts = answerOf(JOB_MIX, regions);
 	const [, ...ingredients] = answerOf(JOB_INGREDIENTS, regions);
 	const [pigmentHeadings = [], ...pigmentRows] = answerOf(
@@ -309,7 +288,7 @@ describe.each(UNITS)("answers of the Tones tab, %s", (units) => {
 	});
 
 	test("a lay-up saves what it takes less than the bucket fold", () => {
-		const [, ...rows] = answerOf(JOB_PIGMENTS, regionsOf(job));
+		const [, ...rows] = answerOf(JOB_PIGMENTS, jobRegions(job));
 		const row = (key: keyof typeof PIGMENT_ROWS) =>
 			(rows[Object.keys(PIGMENT_ROWS).indexOf(key)] ?? []).map(Number);
 		for (let at = 2; at < 2 + count; at++)
@@ -317,7 +296,7 @@ describe.each(UNITS)("answers of the Tones tab, %s", (units) => {
 				Number(row("bucketFold")[at]) - Number(row("layUp")[at]),
 				6,
 			);
-		const layUpFacts = answerOf(JOB_MIX, regionsOf(job));
+		const layUpFacts = answerOf(JOB_MIX, jobRegions(job));
 		expect(row("layUp")[1]).toBeCloseTo(Number(factOf(layUpFacts, "face")), 9);
 		expect(factOf(layUpFacts, "look")).toMatch(
 			/laid up in the mold, cast finish$/,
@@ -378,12 +357,18 @@ describe.each(UNITS)("answers of the Tones tab, %s", (units) => {
 
 	test("a job without a mix: nothing is fine", () => {
 		const { mix: _, ...without } = bucket;
-		const bare = regionsOf(without);
+		const bare = jobRegions(without);
 		const own = answerOf(JOB_MIX, bare);
-		for (const key of ["binder", "density", "vessels", "check"] as const)
+		for (const key of ["binder", "density", "pigmentWater", "check"] as const)
 			expect(factOf(own, key)).toBe("not known yet: choose the mix");
 	});
 });
+
+/** Doses of the last pigments, so that a first one may be blank. */
+const dosesOf = (columns: readonly string[], doses: readonly number[]) =>
+	Object.fromEntries(
+		doses.map((dose, i) => [columns[columns.length - doses.length + i], dose]),
+	);
 
 function pigmentsOf({ pigments, tones }: JobFile): string[] {
 	return [

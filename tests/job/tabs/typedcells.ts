@@ -8,7 +8,7 @@ import { INGREDIENT } from "../../../src/job/fields/mix";
 import { PIGMENT } from "../../../src/job/fields/pigment";
 import { SETTINGS } from "../../../src/job/fields/settings";
 import { SWATCH } from "../../../src/job/fields/swatch";
-import type { JobFile } from "../../../src/job/jobfile";
+import { checkedJob, type JobFile } from "../../../src/job/jobfile";
 import type { StudioFile } from "../../../src/job/studiofile";
 import {
 	type Cell,
@@ -21,6 +21,14 @@ import { areaOf } from "../../../src/sheets/a1";
 import { type Page, pageOf } from "../../../src/sheets/page";
 import type { UnitSystem } from "../../../src/template/job";
 import type { Tab } from "../../../src/template/plan";
+
+import { pourCard as cardTab } from "../../../templates/card/cardtab";
+import { demo } from "../../../templates/index";
+import { job as jobTab } from "../../../templates/job";
+import { headBlocks } from "../../../templates/job-head";
+import { pieceBlocks } from "../../../templates/pieces";
+import { starterStudio } from "../../../templates/starterstudio";
+import { tones as tonesTab } from "../../../templates/tones/tonestab";
 
 /** Cells of other blocks are not looked into. */
 const ANYWHERE = new Proxy({}, { get: () => "Elsewhere!$A$1" });
@@ -45,6 +53,27 @@ export function gridOf(page: Page, name: string): Grid {
 			return value.replace(/^'/, "");
 		}),
 	);
+}
+
+/** The Job tab as far as its pieces are typed on it. */
+const piecesTab = { ...jobTab, blocks: [...headBlocks, ...pieceBlocks] };
+
+export const demoJob = (units: UnitSystem): JobFile => checkedJob(demo[units]);
+
+/** The regions that the answers of the Tones tab and the Pour card ask for. */
+export function jobRegions(job: JobFile) {
+	const studio = starterStudio(job.units);
+	const [first, tones, card] = [piecesTab, tonesTab, cardTab].map((tab) =>
+		pageFor(tab, job, studio),
+	) as [Page, Page, Page];
+	return {
+		...studioGrids(studio, job.units),
+		head: gridOf(first, "head"),
+		pieces: gridOf(first, "pieces"),
+		tones: gridOf(tones, "tones"),
+		card: gridOf(card, "card"),
+		load: gridOf(card, "load"),
+	};
 }
 
 const table = <F extends Fields>(

@@ -16,7 +16,7 @@ import { type Load, loadsOf } from "../loads";
 import { type CardAnswer, cardOf, firstWrong } from "./cardanswers";
 import { ICE } from "./loadpour";
 import { planCheck } from "./planfit";
-import type { WeighOutLine } from "./weighout";
+import type { WeighOutLine } from "./weighline";
 
 export interface ChosenCard extends CardAnswer {
 	/** Whether the weights of every load belong to the plan. */
