@@ -2,7 +2,7 @@
 
 import { JOB_REGIONS } from "../src/job/cells/jobcells";
 import type { Field, Fields } from "../src/job/fields/field";
-import type { TabAnswer } from "../src/job/tabs/tab";
+import type { Shown, TabAnswer } from "../src/job/tabs/tab";
 import type { Block, Choice, Format } from "../src/template/plan";
 
 /** Column letters from a number, 0 is A. */
@@ -199,6 +199,10 @@ const isOfJob = (region: string): boolean =>
 export const calling = ({ name, needs }: TabAnswer): string =>
 	`${name}(${["studio_settings", ...needs.map((region) => (isOfJob(region) ? `{job}${region}` : `studio_${region}`))].join(";")})`;
 
+/** What a person may want to know of an answer, and the function that gives the same. */
+export const noteOf = ({ by, note }: Shown): string =>
+	[note, by && `As ${by} answers it.`].filter(Boolean).join(" ");
+
 /** A table of answers, its headings on top. `slots` gives keys to the cells of columns, by the column's place. */
 export function answerTable({
 	at,
@@ -252,10 +256,8 @@ export function answerTable({
 			size: [1, shown.length],
 			rows: [[`=${calling(answer)}`]],
 		},
-		...shown.flatMap(({ by, note }, column): Block[] => {
-			const text = [note, by && `As ${by} answers it.`]
-				.filter(Boolean)
-				.join(" ");
+		...shown.flatMap((one, column): Block[] => {
+			const text = noteOf(one);
 			return text
 				? [
 						{
@@ -301,16 +303,16 @@ export function answerList({
 			look: "label",
 			rows: shown.map(({ label }, row) => [own[row] ?? label]),
 		},
-		...shown.map(
-			({ format, by, note }, row): Block => ({
+		...shown.map((one, row): Block => {
+			const note = noteOf(one);
+			return {
 				at: moved(first, row),
 				look: "total",
 				size: [1, columns],
-				formats: format,
-				...(by && { note: `As ${by} answers it.` }),
+				formats: one.format,
 				...(note && { note }),
-			}),
-		),
+			};
+		}),
 		...Object.entries(slots).map(
 			([slot, row]): Block => ({
 				at: moved(first, row),

@@ -2,9 +2,9 @@
 import type { JobInput, UnitSystem } from "../src/template/job";
 import type { Tab } from "../src/template/plan";
 import type { Workbook } from "../src/template/workbook";
+import { pourCard } from "./card/cardtab";
 import { cost } from "./cost/costtab";
 import { cure } from "./cure/curetab";
-import { pourCard } from "./card/cardtab";
 import guesthouse from "./demo/guesthouse.json";
 import guesthouseUs from "./demo/guesthouse-us.json";
 import { job } from "./job";

@@ -9,22 +9,23 @@ import {
 	factLabel,
 } from "../../src/job/tabs/card";
 import type { Block, Format } from "../../src/template/plan";
-import { answerList, answerTable } from "../blocks";
+import { answerList, answerTable, noteOf } from "../blocks";
 import { ofTab } from "../job-line";
 import { STEPS, WEIGHED } from "./cardtyping";
 
 /** A fact of the load, where people look for it. */
-const fact = (
-	key: CardFact,
-	at: string,
-	look: Block["look"] = "total",
-): Block => ({
-	at,
-	look,
-	rows: [[ofTab(`{at:Pour card.${key}_of_load}`)]],
-	formats: CARD_LOAD.shown[CARD_FACTS.indexOf(key)]?.format,
-	align: "right",
-});
+function fact(key: CardFact, at: string, look: Block["look"] = "total"): Block {
+	const shown = CARD_LOAD.shown[CARD_FACTS.indexOf(key)];
+	const note = shown && noteOf(shown);
+	return {
+		at,
+		look,
+		rows: [[ofTab(`{at:Pour card.${key}_of_load}`)]],
+		formats: shown?.format,
+		align: "right",
+		...(note && { note }),
+	};
+}
 
 const note = (key: CardFact, at: string): Block => ({
 	...fact(key, at, "result"),

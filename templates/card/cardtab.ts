@@ -32,7 +32,13 @@ export const pourCard: Tab = {
 			wrap: true,
 			rows: [["", "Do", "On the scale", "", ""]],
 		},
-		{ at: "C4", look: "heading", size: [1, 1], align: "right" },
+		{
+			at: "C4",
+			look: "heading",
+			size: [1, 1],
+			align: "right",
+			note: "Of the mix: as RESCALE_BATCH answers it. Of the steps: as PULL_OFF_PLAN answers it, to the scale's divisions.",
+		},
 		{
 			at: "N4",
 			look: "heading",

@@ -6,8 +6,7 @@ import {
 	chosenCard,
 	weighOutRows,
 } from "../answers/card/chosencard";
-import { fitSaid } from "../answers/card/planfit";
-import { from, isKnown } from "../answers/known";
+import { from, isKnown, type Said } from "../answers/known";
 import { CARD_ROWS } from "../cells/jobcells";
 import { unitName } from "../reading/units";
 import type { Shown, TabAnswer, TabInput, Value } from "./tab";
@@ -25,6 +24,18 @@ const NEEDS = [
 interface Fact extends Shown {
 	of(card: ChosenCard, input: TabInput): Value;
 }
+
+/** Whether the plan's number that was typed beside the weights is the plan's. */
+const FIT = {
+	unweighed: "nothing weighed yet",
+	same: "the same",
+	none: "Look: no number typed",
+	other: "Look: another plan",
+} as const;
+
+/** A note beside a number, which says itself what is missing for it. */
+const besideNumber = (said: Said): Value =>
+	said.state === "unknown" ? undefined : said;
 
 /** Facts of the chosen load by their keys. */
 const FACTS = {
@@ -64,7 +75,7 @@ const FACTS = {
 	fit: {
 		label: "Weights fit the plan",
 		format: "text",
-		of: ({ fit }) => (fit === undefined ? "nothing weighed yet" : fitSaid(fit)),
+		of: ({ plan, fit }) => from(plan, () => FIT[fit ?? "unweighed"]),
 	},
 	allFit: {
 		label: "Weights of all loads",
@@ -88,7 +99,7 @@ const FACTS = {
 	warmth: {
 		label: "Whether it is too warm",
 		format: "text",
-		of: ({ water }) => water.warmth,
+		of: ({ water }) => besideNumber(water.warmth),
 	},
 	total: {
 		label: "To weigh out together, {mass}",
@@ -114,7 +125,7 @@ const FACTS = {
 	workingAt: {
 		label: "Working time is",
 		format: "text",
-		of: ({ times }) => times.workingAt,
+		of: ({ times }) => besideNumber(times.workingAt),
 	},
 	minutesLeft: {
 		label: "Steps left, minutes",
@@ -124,7 +135,7 @@ const FACTS = {
 	timeCheck: {
 		label: "Whether the mix works as long",
 		format: "text",
-		of: ({ times }) => times.timeCheck,
+		of: ({ times }) => besideNumber(times.timeCheck),
 	},
 	placeBy: {
 		label: "Place the last tone by",
@@ -134,7 +145,7 @@ const FACTS = {
 	placed: {
 		label: "Last tone was placed",
 		format: "text",
-		of: ({ times }) => times.placedSay,
+		of: ({ times }) => besideNumber(times.placedSay),
 	},
 	sinceLoadBefore: {
 		label: "Minutes since last load",

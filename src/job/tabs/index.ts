@@ -1,10 +1,11 @@
 /** Every answer of a tab, tab by tab. */
+
+import { CARD_LOAD, CARD_STEPS, CARD_WEIGH_OUT } from "./card";
 import { COST_MATERIALS, COST_SUMMARY, COST_WORK } from "./cost";
 import { CURE_CALENDAR, CURE_FACTS } from "./cure";
-import { QUOTE_LINES } from "./quote";
-import { CARD_LOAD, CARD_STEPS, CARD_WEIGH_OUT } from "./card";
 import { JOB_KNOCKOUTS, JOB_LOADS, JOB_PIECES, JOB_TOTALS } from "./pieces";
 import { JOB_INGREDIENTS, JOB_PIGMENTS, JOB_SAMPLE } from "./pigments";
+import { QUOTE_LINES } from "./quote";
 import type { TabAnswer } from "./tab";
 import { JOB_MIX, JOB_TONES } from "./tones";
 

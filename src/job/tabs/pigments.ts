@@ -100,8 +100,12 @@ function pigmentRows(
 		water: total("waterKg"),
 		bought: total("boughtKg"),
 		bucketFold: bought(bucketFold, bucketFold.tonedShare),
-		layUp: bought(layUp, layUp.tonedShare),
-		saves: bought(saves),
+		// What is missing of it is said once.
+		layUp:
+			"missing" in layUp.totalKg
+				? [layUp.totalKg]
+				: bought(layUp, layUp.tonedShare),
+		saves: "missing" in saves.totalKg ? [] : bought(saves),
 	};
 }
 

@@ -227,6 +227,38 @@ describe.each(UNITS)("answers of the Pour card, %s", (units) => {
 		);
 	});
 
+	test("ice in its own row, by ICE_FOR", () => {
+		const warm = units === "us" ? 95 : 35;
+		const pour = { dryTemperature: warm, waterTemperature: waterAt };
+		const { weighOut: without } = cardOf(pour);
+		const { weighOut, facts } = cardOf({ ...pour, ice: "yes" });
+		const masses = (isWater: boolean) =>
+			without.filter(
+				(_, i) =>
+					i < ingredients.length &&
+					(ingredients[i]?.[6] === "water") === isWater,
+			);
+		const solids = columnIn(masses(false), 1);
+		const ice = called(
+			"ICE_FOR",
+			setting("warmest_mix"),
+			solids,
+			solids.map(() => [warm]),
+			masses(true).reduce((sum, [, mass]) => sum + Number(mass), 0),
+			waterAt,
+			units,
+		) as number;
+		expect(ice).toBeGreaterThan(1);
+		const [name, shown] = weighOut[CARD_ROWS.weighed - 1] ?? [];
+		expect(name).toBe(ICE);
+		// Of masses that are rounded to the scale.
+		expect(Math.abs(Number(shown) - ice)).toBeLessThan(
+			2 * setting("mix_division"),
+		);
+		expect(number(facts, "mixC")).toBeCloseTo(setting("warmest_mix"), 6);
+		expect(factOf(facts, "waterC")).toBe("");
+	});
+
 	test("too much of one ingredient: the others rise, by RESCALE_BATCH", () => {
 		const at = ingredients.length - 1;
 		const much = Number(plain.weighOut[0]?.[1]) * 1.1;
@@ -276,7 +308,8 @@ describe.each(UNITS)("answers of the Pour card, %s", (units) => {
 		});
 		expect(String(steps[plan.length + 1])).toBe(String(Array(9).fill("")));
 		expect(factOf(facts, "check")).toMatch(/^Look: type the plan number/);
-		expect(factOf(facts, "fit")).toBe(factOf(facts, "check"));
+		expect(factOf(facts, "fit")).toBe("Look: no number typed");
+		expect(factOf(plain.facts, "fit")).toBe("nothing weighed yet");
 	});
 
 	test("every row is as wide as its headings, and stands beside its typed row", () => {
