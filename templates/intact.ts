@@ -35,7 +35,3 @@ export const headingsTo = (
 /** What a tab says whose columns are not those that it was made with. */
 export const MOVED =
 	"Look: a column was put in or taken out on this tab: undo that, for numbers would be wrong";
-
-/** A tab's hint in its second row, and in its place what is wrong with its columns. */
-export const hintOrMoved = (cells: string, hint: string) =>
-	`=IF(${asMade(cells)};"${hint.replace(/"/g, '""')}";"${MOVED}")`;

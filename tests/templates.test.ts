@@ -1,6 +1,8 @@
 /** Every formula of the template, held to the rules that make it parse in every locale and calculate in every file. */
 import { describe, expect, test } from "vitest";
 import { registry } from "../src/functions";
+import { tabArguments } from "../src/functions/tabs";
+import { tabAnswers } from "../src/job/tabs/index";
 import type { Tab } from "../src/template/plan";
 import { jobTabs, starter, studioTabs } from "../templates";
 
@@ -28,9 +30,9 @@ const bare = (formula: string) =>
 function calls(formula: string): { name: string; count: number }[] {
 	const found: { name: string; count: number }[] = [];
 	const open: { name: string; count: number; empty: boolean }[] = [];
-	for (const [piece] of bare(formula).matchAll(
-		/[A-Z][A-Z0-9_.]*\(|[();]|[^();\s]+/g,
-	)) {
+	for (const [piece] of bare(formula)
+		.replace(/^=/, "")
+		.matchAll(/[A-Z][A-Z0-9_.]*\(|[();]|[^();\s]+/g)) {
 		const top = open.at(-1);
 		if (piece === ")") {
 			const call = open.pop();
@@ -80,6 +82,7 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	ROUND: [1, 2],
 	ROUNDUP: [1, 2],
 	ROW: [0, 1],
+	ROWS: [1, 1],
 	SEARCH: [2, 3],
 	SUBSTITUTE: [3, 4],
 	SUM: [1, 30],
@@ -97,6 +100,15 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	VALUE: [1, 1],
 	VLOOKUP: [3, 4],
 };
+
+/** A tab's function takes the studio's settings and each region that it needs. */
+const REGIONS: Readonly<Record<string, readonly [number, number]>> =
+	Object.fromEntries(
+		tabAnswers.map((answer) => {
+			const { length } = tabArguments(answer);
+			return [answer.name, [length, length]];
+		}),
+	);
 
 const VOLATILE = /\b(NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY|INDIRECT|OFFSET)\(/;
 
@@ -122,7 +134,7 @@ describe.each(formulas)("$where $formula", ({ where, formula, rule }) => {
 			const params = own ? Object.values(own.params) : [];
 			const [least, most] = own
 				? [params.filter(({ optional }) => !optional).length, params.length]
-				: (BUILT_IN[name] ?? [-1, -1]);
+				: (BUILT_IN[name] ?? REGIONS[name] ?? [-1, -1]);
 			expect(count, name).toBeGreaterThanOrEqual(least);
 			expect(count, name).toBeLessThanOrEqual(most);
 			if (rule) expect(own, "rules call no custom function").toBeUndefined();
