@@ -24,7 +24,9 @@ const headBlocks: readonly Block[] = [
 		rows: [
 			['=IF({at:Job.client}="";"";"For "&{at:Job.client})'],
 			['={at:Job.title}&""'],
-			['=IF({at:Tones.look}="";"";"Tones: "&{at:Tones.look})'],
+			[
+				'=IF((LEFT({at:Tones.look_words};5)="Look:")+(LEFT({at:Tones.look_words};9)="not known")>0;"";"Tones: "&{at:Tones.look_words})',
+			],
 			[
 				'=IF({at:Tones.sampleNumber}="";"";"As the sample you approved: "&{at:Tones.sampleNumber})',
 			],
