@@ -102,7 +102,7 @@ describe("what is typed on the Pour card", () => {
 	});
 
 	test("a remark that says what a label says is read as a remark", () => {
-		const pours = [{ load: 2, remarks: "Result", weighedBy: "Lots" }];
+		const pours = [{ load: 2, remarks: "Result", result: "even" }];
 		const read = jobIn(
 			jobRegions({ ...demoJob("metric"), pours }),
 			starterStudio("metric"),
