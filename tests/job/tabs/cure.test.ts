@@ -6,26 +6,21 @@ import { CURE_LOG } from "../../../src/job/fields/pour";
 import { type JobFile, MOST } from "../../../src/job/jobfile";
 import { dayOfSerial } from "../../../src/job/reading/days";
 import { CURE_CALENDAR, CURE_FACTS } from "../../../src/job/tabs/cure";
+import { tabInput } from "../../../src/job/tabs/tab";
 import { cure } from "../../../templates/cure/curetab";
 import { starterStudio } from "../../../templates/starterstudio";
+import { expectSame, traceable } from "./traced";
 import {
+	answerOf,
 	called,
-	expectSame,
-	inputOf,
-	listed,
-	rowsOf,
-	traceable,
-} from "./shownanswers";
-import {
-	anyRow,
-	anyRows,
-	anyUnits,
 	demoJob,
-	emptyJob,
-	formulasIn,
-	regionOf,
-	UNITS,
-} from "./typedregion";
+	gridOf,
+	jobRegions,
+	pageFor,
+} from "./typedcells";
+import { rowsOf, some } from "./typedvalues";
+
+const UNITS = ["metric", "us"] as const;
 
 /** What a new job begins with; the values are the ones that its help and the workbook of before name. */
 const STARTS = {
@@ -36,35 +31,30 @@ const STARTS = {
 	pasteWaste: 0.3,
 };
 
-const readBack = (job: JobFile): JobFile =>
-	jobIn(
-		{ cure: regionOf(cure, "cure", job) },
-		starterStudio(job.units),
-		job.units,
+const readBack = (job: JobFile): JobFile => {
+	const studio = starterStudio(job.units);
+	const page = pageFor(cure, job, studio);
+	return jobIn({ cure: gridOf(page, "cure") }, studio, job.units);
+};
+
+test("what is typed reads back as it was written, with what a new job begins with where nothing was typed", () => {
+	fc.assert(
+		fc.property(
+			fc.constantFrom(...UNITS),
+			some(CURE),
+			fc.option(rowsOf(CURE_LOG, MOST.cureLog), { nil: undefined }),
+			(units, row, cureLog) => {
+				const job = {
+					units,
+					pieces: [],
+					tones: [],
+					...row,
+					...(cureLog && { cureLog }),
+				};
+				expect(readBack(job)).toEqual({ ...STARTS, ...job });
+			},
+		),
 	);
-
-describe("typed cells", () => {
-	test("hold no formula", () => {
-		expect(formulasIn(cure, "cure")).toBe(0);
-	});
-
-	test("read back as they were written, with what a new job begins with where nothing was typed", () => {
-		fc.assert(
-			fc.property(
-				anyUnits,
-				anyRow(CURE),
-				fc.option(anyRows(CURE_LOG, MOST.cureLog), { nil: undefined }),
-				(units, row, cureLog) => {
-					const job = {
-						...emptyJob(units),
-						...row,
-						...(cureLog && { cureLog }),
-					};
-					expect(readBack(job)).toEqual({ ...STARTS, ...job });
-				},
-			),
-		);
-	});
 });
 
 /** The demo on a day with wind, three days after the pour. */
@@ -94,18 +84,19 @@ const cast = (job: JobFile): JobFile => ({
 describe.each(UNITS)("answers in %s", (units) => {
 	const studio = starterStudio(units);
 	const job = cast(demoJob(units));
-	const input = inputOf(studio, job);
+	const regions = jobRegions(job);
 	const { settings } = studio;
-	const values = listed(CURE_FACTS, input).map(([value]) => value);
+	const { mix, pigments } = tabInput(regions);
+	const values = answerOf(CURE_FACTS, regions).map(([value]) => value);
 	const placeOf = (label: string) =>
 		CURE_FACTS.shown.findIndex((fact) => fact.label === label);
 	const fact = (label: string) => values[placeOf(label)];
 
 	test("every number with a function's name is what that function gives of the shown cells", () => {
 		const log = job.cureLog ?? [];
-		const binder = input.mix.binderShare;
+		const binder = mix.binderShare;
 		if (!("is" in binder)) throw new Error("no binder");
-		const own: Record<string, () => number> = {
+		const own: Record<string, () => unknown> = {
 			"Days at 20 °C (68 °F) for the strength wanted: AGE_FOR_STRENGTH": () =>
 				called("AGE_FOR_STRENGTH", job.strengthWanted, settings.cement),
 			"By the log, share of 28 days: STRENGTH_AT_AGE": () =>
@@ -166,7 +157,7 @@ describe.each(UNITS)("answers in %s", (units) => {
 	});
 
 	test("the strength of each day is that of its age", () => {
-		const rows = rowsOf(CURE_CALENDAR, input);
+		const rows = answerOf(CURE_CALENDAR, regions).slice(1);
 		const pour = Number(rows[0]?.[1]);
 		expect(dayOfSerial(pour)).toBe(job.pourDate);
 		expect(rows).toHaveLength(7);
@@ -178,7 +169,7 @@ describe.each(UNITS)("answers in %s", (units) => {
 	});
 
 	test("the weekday is that of the day", () => {
-		for (const [, day, weekday] of rowsOf(CURE_CALENDAR, input))
+		for (const [, day, weekday] of answerOf(CURE_CALENDAR, regions).slice(1))
 			expect(weekday).toBe(
 				new Date(`${dayOfSerial(Number(day))}T00:00:00Z`).toLocaleDateString(
 					"en-US",
@@ -192,15 +183,13 @@ describe.each(UNITS)("answers in %s", (units) => {
 		const names = values.filter(
 			(_, row) => row >= first && (row - first) % 4 === 0,
 		);
-		expect(names.filter(Boolean)).toEqual(
-			input.pigments.map(({ name }) => name),
-		);
+		expect(names.filter(Boolean)).toEqual(pigments.map(({ name }) => name));
 		expect(values).toHaveLength(CURE_FACTS.shown.length);
 	});
 
 	test("what is missing is asked for", () => {
 		const { dryingAir, cureLog, ...less } = job;
-		const missing = listed(CURE_FACTS, inputOf(studio, less)).map(
+		const missing = answerOf(CURE_FACTS, jobRegions(less)).map(
 			([value]) => value,
 		);
 		expect(missing[placeOf("Drying")]).toBe(

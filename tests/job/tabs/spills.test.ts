@@ -1,21 +1,18 @@
 /** Each answer has the cells that it fills to itself, and the tab says how each of them looks. */
 import { describe, expect, test } from "vitest";
 import { tabAnswers } from "../../../src/job/tabs";
-import { tabCells } from "../../../src/job/tabs/tab";
 import type { Tab } from "../../../src/template/plan";
 import { cost } from "../../../templates/cost/costtab";
 import { cure } from "../../../templates/cure/curetab";
 import { quote } from "../../../templates/quote/quotetab";
 import { starterStudio } from "../../../templates/starterstudio";
-import { inputOf } from "./shownanswers";
-import { demoJob, pageFor, regionOf } from "./typedregion";
+import { answerOf, demoJob, jobRegions, pageFor } from "./typedcells";
 
 const CALL = /\b(CURE|COST|QUOTE)_[A-Z]+(?=\()/;
 
 const job = demoJob("metric");
-const input = inputOf(starterStudio("metric"), job, {
-	cost: regionOf(cost, "cost", job),
-});
+const studio = starterStudio("metric");
+const regions = jobRegions(job);
 
 interface Spill {
 	name: string;
@@ -24,7 +21,7 @@ interface Spill {
 }
 
 const spillsOf = (tab: Tab): Spill[] =>
-	pageFor(tab, job).cells.flatMap((cells, row) =>
+	pageFor(tab, job, studio).cells.flatMap((cells, row) =>
 		cells.flatMap(({ value }, column) => {
 			const [name] = CALL.exec(String(value)) ?? [];
 			return name ? [{ name, row, column }] : [];
@@ -49,8 +46,8 @@ test("six answers stand on the three tabs", () => {
 describe.each(PLACES)("$name", ({ tab, name, row, column }) => {
 	const answer = tabAnswers.find((one) => one.name === name);
 	if (!answer) throw new Error(`There is no answer ${name}`);
-	const filled = tabCells(answer, input);
-	const { cells } = pageFor(tab, job);
+	const filled = answerOf(answer, regions);
+	const { cells } = pageFor(tab, job, studio);
 	const under = filled.map((_, down) =>
 		(cells[row + down] ?? []).slice(column, column + (filled[0]?.length ?? 0)),
 	);

@@ -7,6 +7,7 @@ import type { Fields, Row } from "../../../src/job/fields/field";
 import { INGREDIENT } from "../../../src/job/fields/mix";
 import { PIGMENT } from "../../../src/job/fields/pigment";
 import { SETTINGS } from "../../../src/job/fields/settings";
+import { STOCK } from "../../../src/job/fields/stock";
 import { SWATCH } from "../../../src/job/fields/swatch";
 import { checkedJob, type JobFile } from "../../../src/job/jobfile";
 import type { StudioFile } from "../../../src/job/studiofile";
@@ -23,10 +24,13 @@ import type { UnitSystem } from "../../../src/template/job";
 import type { Tab } from "../../../src/template/plan";
 
 import { pourCard as cardTab } from "../../../templates/card/cardtab";
+import { cost as costTab } from "../../../templates/cost/costtab";
+import { cure as cureTab } from "../../../templates/cure/curetab";
 import { demo } from "../../../templates/index";
 import { job as jobTab } from "../../../templates/job";
 import { headBlocks } from "../../../templates/job-head";
 import { pieceBlocks } from "../../../templates/pieces";
+import { quote as quoteTab } from "../../../templates/quote/quotetab";
 import { starterStudio } from "../../../templates/starterstudio";
 import { tones as tonesTab } from "../../../templates/tones/tonestab";
 
@@ -60,12 +64,24 @@ const piecesTab = { ...jobTab, blocks: [...headBlocks, ...pieceBlocks] };
 
 export const demoJob = (units: UnitSystem): JobFile => checkedJob(demo[units]);
 
-/** The regions that the answers of the Tones tab and the Pour card ask for. */
+/** The regions that the answers of the tabs ask for. */
 export function jobRegions(job: JobFile) {
 	const studio = starterStudio(job.units);
-	const [first, tones, card] = [piecesTab, tonesTab, cardTab].map((tab) =>
-		pageFor(tab, job, studio),
-	) as [Page, Page, Page];
+	const [first, tones, card, cure, cost, quote] = [
+		piecesTab,
+		tonesTab,
+		cardTab,
+		cureTab,
+		costTab,
+		quoteTab,
+	].map((tab) => pageFor(tab, job, studio)) as [
+		Page,
+		Page,
+		Page,
+		Page,
+		Page,
+		Page,
+	];
 	return {
 		...studioGrids(studio, job.units),
 		head: gridOf(first, "head"),
@@ -73,6 +89,9 @@ export function jobRegions(job: JobFile) {
 		tones: gridOf(tones, "tones"),
 		card: gridOf(card, "card"),
 		load: gridOf(card, "load"),
+		cure: gridOf(cure, "cure"),
+		cost: gridOf(cost, "cost"),
+		quote: gridOf(quote, "quote"),
 	};
 }
 
@@ -102,6 +121,7 @@ export function studioGrids(
 		],
 		mixes: table(INGREDIENT, studio.mixes, units),
 		pigments: table(PIGMENT, studio.pigments, units),
+		stock: table(STOCK, studio.stock ?? [], units),
 		swatches: [
 			[...headings, ...names],
 			...rows.map((row, i) => [

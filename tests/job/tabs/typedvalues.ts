@@ -42,6 +42,13 @@ function typed({ kind, words: choices }: Field): fc.Arbitrary<Typed> {
 	}
 }
 
+/** Rows of a table, none of them blank. */
+export const rowsOf = <F extends Fields>(fields: F, most: number) =>
+	fc.array(
+		some(fields).filter((row) => Object.keys(row).length > 0),
+		{ minLength: 1, maxLength: most },
+	);
+
 /** Some of the fields. */
 export const some = <F extends Fields>(fields: F) =>
 	fc.record(
