@@ -1,4 +1,5 @@
 /** The workbook as data: the studio's tabs, a job's tabs, what they start with, and the demo. */
+import { studioSlots } from "../src/job/cells/studioslots";
 import type { JobInput, UnitSystem } from "../src/template/job";
 import type { Tab } from "../src/template/plan";
 import type { Workbook } from "../src/template/workbook";
@@ -13,14 +14,11 @@ import { mixes } from "./mixes";
 import { pigments } from "./pigments";
 import { pourLog } from "./pourlog";
 import { quote } from "./quote/quotetab";
-import { starter } from "./starter";
 import { starterStudio } from "./starterstudio";
 import { stock } from "./stock";
 import { studio } from "./studio";
 import { swatches } from "./swatches";
 import { tones } from "./tones/tonestab";
-
-export { starter };
 
 export const studioTabs: readonly Tab[] = [
 	studio,
@@ -49,7 +47,10 @@ export const demo = {
 export const workbook = (): Workbook => ({
 	studioTabs,
 	jobTabs,
-	starter,
+	starter: {
+		metric: studioSlots(starterStudio("metric")),
+		us: studioSlots(starterStudio("us")),
+	},
 	starterStudios: {
 		metric: starterStudio("metric"),
 		us: starterStudio("us"),

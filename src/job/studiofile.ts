@@ -1,6 +1,7 @@
 /** A studio file: everything typed about the studio that its jobs share, as plain JSON. */
 import { InputError } from "../calc/errors";
 import { day, share, type Typed } from "./fields/field";
+import type { JobsRow } from "./fields/jobline";
 import { LOGGED, type LoggedRow } from "./fields/log";
 import { INGREDIENT, type IngredientRow } from "./fields/mix";
 import { PIGMENT, type PigmentRow } from "./fields/pigment";
@@ -29,7 +30,7 @@ export interface StudioFile {
 	stock?: readonly StockRow[];
 	log?: readonly LoggedRow[];
 	/** Rows of the Jobs tab as they are shown, one a job. */
-	jobs?: readonly Readonly<Record<string, Typed>>[];
+	jobs?: readonly JobsRow[];
 }
 
 /** No workbook has more rows of anything. */

@@ -30,25 +30,25 @@ export type Slots = Readonly<
 >;
 
 /** A typed value as a cell takes it: a day as the number by which cells count it. */
-const cellOf = ({ kind }: Field, typed: Typed | undefined): Typed =>
+export const cellOf = ({ kind }: Field, typed: Typed | undefined): Typed =>
 	typed === undefined
 		? ""
 		: kind === "day" && typeof typed === "string" && isDay(typed)
 			? serialDay(typed)
 			: typed;
 
-const rowOf = <F extends Fields>(fields: F, row: Row<F>): Typed[] =>
+export const rowOf = <F extends Fields>(fields: F, row: Row<F>): Typed[] =>
 	Object.entries(fields).map(([key, field]) => cellOf(field, row[key]));
 
 /** A value for each label; nothing for a label beside which nothing was typed. */
-const listSlots = <F extends Fields>(fields: F, row: Row<F>): Slots =>
+export const listSlots = <F extends Fields>(fields: F, row: Row<F>): Slots =>
 	Object.fromEntries(
 		Object.entries(fields).flatMap(([key, field]) =>
 			row[key] === undefined ? [] : [[key, cellOf(field, row[key])]],
 		),
 	);
 
-const tableSlot = <F extends Fields>(
+export const tableSlot = <F extends Fields>(
 	key: string,
 	fields: F,
 	rows: readonly Row<F>[] = [],

@@ -8,6 +8,8 @@ import {
 	number,
 	type Row,
 } from "../fields/field";
+import { JOBS_ROW } from "../fields/jobline";
+import { LOGGED } from "../fields/log";
 import { INGREDIENT } from "../fields/mix";
 import { PIGMENT } from "../fields/pigment";
 import { SETTINGS } from "../fields/settings";
@@ -32,6 +34,8 @@ export const STUDIO_REGIONS = [
 	"pigments",
 	"swatches",
 	"stock",
+	"pours",
+	"jobs",
 ] as const;
 
 export type StudioRegion = (typeof STUDIO_REGIONS)[number];
@@ -68,7 +72,7 @@ export function unitsIn(settings: Grid): UnitSystem {
 export function studioIn(
 	regions: Partial<Record<StudioRegion, Grid>> & { settings: Grid },
 ): StudioFile & { units: UnitSystem } {
-	const { settings, mixes, pigments, swatches, stock } = regions;
+	const { settings, mixes, pigments, swatches, stock, pours, jobs } = regions;
 	const units = unitsIn(settings);
 	const closed = filledRows(CLOSED, settings, units).flatMap(({ day }) =>
 		day === undefined ? [] : [day],
@@ -81,6 +85,8 @@ export function studioIn(
 		pigments: pigments ? filledRows(PIGMENT, pigments, units) : [],
 		...(swatches && swatchesIn(swatches, units)),
 		...(stock && { stock: filledRows(STOCK, stock, units) }),
+		...(pours && { log: filledRows(LOGGED, pours, units) }),
+		...(jobs && { jobs: filledRows(JOBS_ROW, jobs, units) }),
 	};
 }
 

@@ -1,5 +1,14 @@
 /** The job in one row, as the Jobs tab keeps it. */
-import { day, money, number, type Row, share, text, word } from "./field";
+import {
+	day,
+	money,
+	number,
+	type Row,
+	share,
+	text,
+	whole,
+	word,
+} from "./field";
 import { STAGES } from "./job";
 
 export const JOB_LINE = {
@@ -23,3 +32,8 @@ export const JOB_LINE = {
 };
 
 export type JobLineRow = Row<typeof JOB_LINE>;
+
+/** A row of the Jobs tab. */
+export const JOBS_ROW = { job: whole("Job"), ...JOB_LINE };
+
+export type JobsRow = Row<typeof JOBS_ROW>;
