@@ -2,8 +2,14 @@
 
 import { JOB_REGIONS } from "../src/job/cells/jobcells";
 import type { Field, Fields } from "../src/job/fields/field";
+import { formatOf } from "../src/job/tabs/fieldformat";
 import type { Shown, TabAnswer } from "../src/job/tabs/tab";
-import type { Block, Choice, Format } from "../src/template/plan";
+import type { Block, Choice } from "../src/template/plan";
+
+export { formatOf };
+
+/** A cell of another tab, blank where that is blank. */
+export const ofTab = (cell: string) => `=IF(${cell}="";"";${cell})`;
 
 /** Column letters from a number, 0 is A. */
 export const lettersOf = (column: number): string =>
@@ -31,25 +37,6 @@ export const area = (at: string, rows: number, columns: number): string =>
 	rows === 1 && columns === 1
 		? at
 		: `${at}:${moved(at, rows - 1, columns - 1)}`;
-
-/** How a field's cell shows what is typed. */
-export function formatOf({ kind, unit, limits }: Field): Format {
-	switch (kind) {
-		case "day":
-			return "date";
-		case "share":
-			return "share";
-		case "money":
-			return "money";
-		case "number":
-			if (limits?.whole) return "whole";
-			return unit === "mass" || unit === "pigment" || unit === "temperature"
-				? unit
-				: "number";
-		default:
-			return "text";
-	}
-}
 
 /** The choices that fields bring along for the cells of one of them. */
 function choiceOf({ words, help, kind }: Field, range: string): Choice[] {

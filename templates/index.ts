@@ -8,16 +8,16 @@ import { cost } from "./cost/costtab";
 import { cure } from "./cure/curetab";
 import guesthouse from "./demo/guesthouse.json";
 import guesthouseUs from "./demo/guesthouse-us.json";
-import { job } from "./job";
-import { jobs } from "./jobs";
-import { mixes } from "./mixes";
-import { pigments } from "./pigments";
-import { pourLog } from "./pourlog";
+import { job } from "./job/jobtab";
 import { quote } from "./quote/quotetab";
 import { starterStudio } from "./starterstudio";
-import { stock } from "./stock";
-import { studio } from "./studio";
-import { swatches } from "./swatches";
+import { jobs } from "./studio/jobs";
+import { mixes } from "./studio/mixes";
+import { pigments } from "./studio/pigments";
+import { pourLog } from "./studio/pourlog";
+import { stock } from "./studio/stock";
+import { studio } from "./studio/studio";
+import { swatches } from "./studio/swatches";
 import { tones } from "./tones/tonestab";
 
 export const studioTabs: readonly Tab[] = [

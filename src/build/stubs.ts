@@ -1,7 +1,7 @@
 import type { SheetFunction } from "../functions/declare";
 import { eitherUnit } from "../functions/help";
 import { tabArguments } from "../functions/tabs";
-import { STUDIO_REGIONS } from "../job/cells/studiocells";
+import { JOB_REGIONS } from "../job/cells/jobcells";
 import type { TabAnswer } from "../job/tabs/tab";
 import type { EntryPoint } from "./entries";
 import { paramHelp } from "./help";
@@ -61,9 +61,9 @@ export function tabStub(answer: TabAnswer): string {
 
 /** A region as formulas name it, of job 1. */
 const regionName = (region: string): string =>
-	(STUDIO_REGIONS as readonly string[]).includes(region)
-		? `studio_${region}`
-		: `job1_${region}`;
+	(JOB_REGIONS as readonly string[]).includes(region)
+		? `job1_${region}`
+		: `studio_${region}`;
 
 const usual = (kind: string): string =>
 	({ units: '"metric"', cell: "A2" })[kind] ?? "A2:A9";

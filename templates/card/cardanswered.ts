@@ -9,8 +9,7 @@ import {
 	factLabel,
 } from "../../src/job/tabs/card";
 import type { Block, Format } from "../../src/template/plan";
-import { answerList, answerTable, noteOf } from "../blocks";
-import { ofTab } from "../job-line";
+import { answerList, answerTable, noteOf, ofTab } from "../blocks";
 import { STEPS, WEIGHED } from "./cardtyping";
 
 /** A fact of the load, where people look for it. */

@@ -65,7 +65,8 @@ function swatchSlots(studio: StudioFile): Slots {
 	};
 }
 
-const doseOf = (
+/** The dose of a pigment; blank where there is none. */
+export const doseOf = (
 	doses: Readonly<Record<string, Typed>> = {},
 	pigment?: string,
 ): Typed =>

@@ -49,7 +49,8 @@ export interface Shown {
 	wrap?: true;
 }
 
-export type Region = JobRegion | StudioRegion;
+/** A region of a job's tabs or the studio's; `find` is the cell of the Pour log that says what is looked for. */
+export type Region = JobRegion | StudioRegion | "find";
 
 /** What an answer is worked out from. */
 export interface TabInput extends Basis {

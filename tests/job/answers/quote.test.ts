@@ -3,8 +3,6 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { orNull, saying } from "../../../src/job/answers/known";
 import { pieceWords } from "../../../src/job/answers/money/quotewords";
-import { JOB_LINE } from "../../../src/job/fields/jobline";
-import { SUMMARY_HEADINGS } from "../../../templates/jobs";
 import { answersOf, type Changed, known } from "./demofiles";
 
 const quoteOf = (job: Changed["job"]) => answersOf("metric", { job }).quote;
@@ -175,12 +173,6 @@ describe("the quote", () => {
 
 describe("the row on the Jobs tab", () => {
 	const lineOf = (job: Changed["job"]) => answersOf("metric", { job }).line;
-
-	test("has the headings of the tab", () => {
-		expect(Object.values(JOB_LINE).map(({ label }) => label)).toEqual(
-			SUMMARY_HEADINGS,
-		);
-	});
 
 	test("says what is received, and what is still to be paid once it is ordered", () => {
 		const job = {

@@ -1,9 +1,8 @@
-import { JOB } from "../src/job/fields/job";
-import { JOB_TOTALS } from "../src/job/tabs/pieces";
-import type { Block } from "../src/template/plan";
-import { answerList, typedList } from "./blocks";
-import { TO_LOOK_AT, WORST } from "./checks";
-import { ofTab } from "./job-line";
+import { JOB } from "../../src/job/fields/job";
+import { JOB_TOTALS } from "../../src/job/tabs/pieces";
+import type { Block } from "../../src/template/plan";
+import { answerList, ofTab, typedList } from "../blocks";
+import { NOT_KNOWN, TO_LOOK_AT, worstAt } from "./jobchecks";
 
 /** Who and when. */
 export const headTyping = typedList({
@@ -14,9 +13,12 @@ export const headTyping = typedList({
 	starts: { stage: "priced" },
 });
 
+const TITLE = `C${3 + Object.keys(JOB).indexOf("title")}`;
+
 /** What the job comes to, what is paid of it, and the worst that is wrong. */
 export const headBlocks: readonly Block[] = [
 	...headTyping.blocks,
+	{ at: TITLE, look: "input", size: [1, 1], name: "title" },
 	...answerList({
 		at: "G3",
 		answer: JOB_TOTALS,
@@ -32,6 +34,7 @@ export const headBlocks: readonly Block[] = [
 			["Paid"],
 			["Still to be paid"],
 			["Checks to look at"],
+			["Checks not known yet"],
 		],
 	},
 	{
@@ -42,6 +45,16 @@ export const headBlocks: readonly Block[] = [
 		),
 		formats: "money",
 	},
-	{ at: "O6", look: "total", rows: [[TO_LOOK_AT]], formats: "whole" },
-	{ at: "L7", look: "result", rows: [[WORST]], slot: "worst" },
+	{
+		at: "O6",
+		look: "total",
+		rows: [[TO_LOOK_AT], [NOT_KNOWN]],
+		formats: "whole",
+	},
+	{
+		at: "L8",
+		look: "result",
+		rows: [1, 2, 3].map((place) => [worstAt(place)]),
+		slot: "worst",
+	},
 ];

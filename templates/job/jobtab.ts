@@ -1,7 +1,6 @@
-import type { Tab } from "../src/template/plan";
-import { checkBlocks } from "./checks";
-import { headBlocks, headTyping } from "./job-head";
-import { lineBlocks } from "./job-line";
+import type { Tab } from "../../src/template/plan";
+import { checkBlocks } from "./jobchecks";
+import { headBlocks, headTyping } from "./jobhead";
 import { PIECES_REGION, pieceBlocks, pieceTyping } from "./pieces";
 
 /** The pieces of a job, what they weigh, how they are lifted and cast, and what is wrong with the job. */
@@ -37,7 +36,6 @@ export const job: Tab = {
 		...headBlocks,
 		...pieceBlocks,
 		...checkBlocks,
-		...lineBlocks,
 	],
 	choices: [
 		...headTyping.choices,

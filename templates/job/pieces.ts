@@ -1,9 +1,13 @@
-import { TABLE_TITLES } from "../src/job/cells/jobcells";
-import { CUTOUT, KNOCKOUT } from "../src/job/fields/openings";
-import { PIECE } from "../src/job/fields/piece";
-import { JOB_KNOCKOUTS, JOB_LOADS, JOB_PIECES } from "../src/job/tabs/pieces";
-import type { Block } from "../src/template/plan";
-import { answerTable, typedTable } from "./blocks";
+import { TABLE_TITLES } from "../../src/job/cells/jobcells";
+import { CUTOUT, KNOCKOUT } from "../../src/job/fields/openings";
+import { PIECE } from "../../src/job/fields/piece";
+import {
+	JOB_KNOCKOUTS,
+	JOB_LOADS,
+	JOB_PIECES,
+} from "../../src/job/tabs/pieces";
+import type { Block } from "../../src/template/plan";
+import { answerTable, typedTable } from "../blocks";
 
 const pieces = typedTable({
 	at: "A12",

@@ -1,0 +1,38 @@
+import { JOB_CHECKS, JOB_LINE } from "../../src/job/tabs/wholejob";
+import type { Block } from "../../src/template/plan";
+import { answerTable } from "../blocks";
+
+/** Checks that a job has. */
+const CHECKS = 22;
+
+const RESULTS = "{at:Job.check_results}";
+
+/** What is checked, with its result, and the job in one row. */
+export const checkBlocks: readonly Block[] = [
+	{ at: "A61", look: "total", rows: [["Checks"]] },
+	...answerTable({
+		at: "A62",
+		answer: JOB_CHECKS,
+		rows: CHECKS,
+		slot: "checks",
+		slots: { check_results: 1 },
+	}),
+	{ at: "A90", look: "total", rows: [["Its line on the Jobs tab"]] },
+	...answerTable({
+		at: "A91",
+		answer: JOB_LINE,
+		rows: 1,
+		slot: "summary",
+	}),
+];
+
+/** How many results begin so; never a number where there are no checks. */
+const counted = (start: string) =>
+	`=IF(COUNTA(${RESULTS})=0;"Look: see Checks below";COUNTIF(${RESULTS};"${start}*"))`;
+
+export const TO_LOOK_AT = counted("Look:");
+export const NOT_KNOWN = counted("not known yet");
+
+/** What stands at this place of the checks, unless it is fine. */
+export const worstAt = (place: number) =>
+	`=IF(INDEX(${RESULTS};${place})="fine";"";INDEX(${RESULTS};${place})&"")`;

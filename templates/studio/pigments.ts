@@ -1,0 +1,39 @@
+import { PIGMENT } from "../../src/job/fields/pigment";
+import type { Tab } from "../../src/template/plan";
+import { typedTable } from "../blocks";
+
+const ROWS = 30;
+
+const table = typedTable({
+	at: "A4",
+	slot: "pigments",
+	fields: PIGMENT,
+	rows: ROWS,
+});
+
+/** The studio's pigments; a dose is a share of binder in every job. */
+export const pigments: Tab = {
+	name: "Pigments",
+	rows: 34,
+	widths: [190, 110, 110, 110, 110, 110, 110, 110],
+	frozenRows: 4,
+	names: { pigments: "A4:H34" },
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Pigments"]] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"For a liquid, type the share of pigment in it; for a powder both may stay blank. Color depends on the lot: note it on Stock.",
+				],
+				[
+					"Maximum dose of cement, from its maker; blank counts as 10%, the most ASTM C979 allows. Tones turns every dose into a share of binder.",
+				],
+			],
+		},
+		...table.blocks,
+		{ at: "A5", look: "input", size: [ROWS, 1], slot: "names" },
+	],
+	choices: table.choices,
+};

@@ -1,0 +1,55 @@
+import { MOST_FOUND } from "../../src/job/answers/wordsearch";
+import { LOGGED } from "../../src/job/fields/log";
+import {
+	COLORS_FOUND,
+	POURS_COUNT,
+	POURS_FOUND,
+} from "../../src/job/tabs/poursfound";
+import type { Tab } from "../../src/template/plan";
+import { answerTable, calling, typedTable } from "../blocks";
+
+const log = typedTable({ at: "A20", slot: "pours", fields: LOGGED, rows: 300 });
+
+/** What each pour was. */
+export const pourLog: Tab = {
+	name: "Pour log",
+	rows: 320,
+	widths: [
+		90, 60, 190, 60, 190, 330, 90, 90, 90, 90, 90, 90, 90, 190, 190, 90, 90, 30,
+		190, 90, 90, 90, 60, 60, 60, 60, 60, 60, 60, 60, 90, 90, 90, 90, 190,
+	],
+	frozenRows: 5,
+	names: { pours: "A20:Q320", find: "B3" },
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Pour log"]] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"Type a client, words of a title, a mix, a tone or a lot: the last 12 pours with all of them stand below, and beside them the colors measured (Swatches with them in mix, lot or remark).",
+				],
+			],
+		},
+		{ at: "A3", look: "label", rows: [["Find"]] },
+		{ at: "B3", look: "input", size: [1, 2], formats: "text", slot: "find" },
+		{ at: "D3", look: "result", rows: [[`=${calling(POURS_COUNT)}`]] },
+		{ at: "A4", look: "total", rows: [["Found"]] },
+		...answerTable({
+			at: "A5",
+			answer: POURS_FOUND,
+			rows: MOST_FOUND,
+			slot: "found",
+		}),
+		{ at: "S4", look: "total", rows: [["Colors measured"]] },
+		...answerTable({
+			at: "S5",
+			answer: COLORS_FOUND,
+			rows: MOST_FOUND,
+			slot: "found_colors",
+		}),
+		{ at: "A19", look: "total", rows: [["Every pour, one row per load"]] },
+		...log.blocks,
+	],
+	choices: log.choices,
+};

@@ -1,0 +1,36 @@
+import { STOCK } from "../../src/job/fields/stock";
+import type { Tab } from "../../src/template/plan";
+import { typedTable } from "../blocks";
+
+const table = typedTable({
+	at: "A4",
+	slot: "stock",
+	fields: STOCK,
+	rows: 80,
+});
+
+/** What is on the shelf, one row per lot. */
+export const stock: Tab = {
+	name: "Stock",
+	rows: 84,
+	widths: [190, 90, 90, 90, 90, 90, 90, 190],
+	frozenRows: 4,
+	names: { stock: "A4:H84" },
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Stock"]] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"One row per lot; rows of a material add up. Names as on Mixes, Pigments and Cost; {mass} for the mix, g for pigment, {coating} for sealer. Cost says what to buy.",
+				],
+				[
+					'=IF(COUNTA(A5:A84)=0;"Nothing is on the shelf yet: type what is there, and Cost lists the rest.";IF(COUNTIF(H5:H84;"invented*")>0;"Some rows are invented: put your own in their place.";""))',
+				],
+			],
+		},
+		...table.blocks,
+	],
+	choices: table.choices,
+};

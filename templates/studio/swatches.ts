@@ -1,0 +1,100 @@
+import { SWATCH_COLUMNS } from "../../src/job/cells/studioslots";
+import type { Fields } from "../../src/job/fields/field";
+import { SWATCH } from "../../src/job/fields/swatch";
+import type { Block, Tab } from "../../src/template/plan";
+import { area, moved, typedTable } from "../blocks";
+
+const ROWS = 200;
+const { before, pigments } = SWATCH_COLUMNS;
+
+const fields: readonly (readonly [string, Fields[string]])[] =
+	Object.entries(SWATCH);
+const kind = typedTable({
+	at: "A5",
+	slot: "kinds",
+	fields: Object.fromEntries(fields.slice(0, before)),
+	rows: ROWS,
+});
+const measured = typedTable({
+	at: moved("A5", 0, before + pigments),
+	slot: "measured",
+	fields: Object.fromEntries(fields.slice(before)),
+	rows: ROWS,
+});
+
+/** The column of a field. */
+const columnOf = (key: keyof typeof SWATCH): string => {
+	const place = fields.findIndex(([own]) => own === key);
+	return area(
+		moved("A6", 0, place < before ? place : place + pigments),
+		ROWS,
+		1,
+	);
+};
+
+const doses: readonly Block[] = [
+	{
+		at: "E4",
+		look: "note",
+		rows: [["Dry pigment, share of binder: name each pigment below"]],
+	},
+	{
+		at: "E5",
+		look: "input",
+		size: [1, pigments],
+		formats: "text",
+		slot: "swatch_pigments",
+		align: "right",
+	},
+	{
+		at: "E6",
+		look: "input",
+		size: [ROWS, pigments],
+		formats: "share",
+		slot: "doses",
+	},
+];
+
+/** The studio's own samples: the only colors that are trusted. */
+export const swatches: Tab = {
+	name: "Swatches",
+	rows: 205,
+	widths: [190, ...Array<number>(15).fill(90), 190],
+	frozenRows: 5,
+	names: { swatches: area("A5", ROWS + 1, fields.length + pigments) },
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Swatches"]] },
+		{
+			at: "A2",
+			look: "note",
+			rows: [
+				[
+					"Measure where it is flat and clean, the mean of three spots: a color code by daylight (D65) such as #b8a591, or L*, a*, b* of a meter such as 52.1, 8.0, 14.2. Per pigment two doses or more, and one undosed, all 28 days old.",
+				],
+				[
+					`=IF(COUNTA(${columnOf("color")})=0;"No swatch yet: cast small samples with 0, 1, 2 and 4% of each pigment, and note here what they became.";IF(COUNTIF(${columnOf("remark")};"invented*")>0;"Some are invented: clear them.";""))`,
+				],
+			],
+		},
+		...kind.blocks,
+		...doses,
+		...measured.blocks,
+		{
+			at: "A6",
+			look: "input",
+			size: [ROWS, fields.length + pigments],
+			slot: "swatches",
+		},
+	],
+	choices: [
+		{ range: columnOf("mix"), from: "{at:Mixes.names}" },
+		...kind.choices,
+		{ range: "E5:L5", from: "{at:Pigments.names}" },
+		{
+			range: area("E6", ROWS, pigments),
+			between: [0, 1],
+			help: "Dry pigment as a share of binder, for example 2%. Blank is none.",
+		},
+		...measured.choices,
+	],
+};
