@@ -6,8 +6,9 @@ import { JOB_LINE as FIELDS } from "../fields/jobline";
 import { formatOf } from "./fieldformat";
 import type { Region, TabAnswer } from "./tab";
 
+/** All that is typed, but which load the card shows. */
 const NEEDS: readonly Region[] = [
-	...JOB_REGIONS,
+	...JOB_REGIONS.filter((region) => region !== "load"),
 	"mixes",
 	"pigments",
 	"swatches",

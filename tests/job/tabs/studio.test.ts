@@ -26,20 +26,8 @@ const UNITS = ["metric", "us"] as const;
 
 const ANYWHERE = new Proxy({}, { get: () => "Elsewhere!$A$1" });
 
-const REGIONS = [
-	"settings",
-	"mixes",
-	"pigments",
-	"swatches",
-	"stock",
-	"pours",
-] as const;
-
 /** Each region as a sheet gives it. @throws Error where one of its cells is a formula. */
-function regionsOf(
-	studio: StudioFile,
-	units: UnitSystem,
-): Record<(typeof REGIONS)[number], Grid> {
+function regionsOf(studio: StudioFile, units: UnitSystem) {
 	const slots = studioSlots(studio);
 	const pages = studioTabs.map((tab) =>
 		pageOf({
@@ -49,25 +37,27 @@ function regionsOf(
 			slots,
 		}),
 	);
-	return Object.fromEntries(
-		REGIONS.map((region) => {
-			const page = pages.find(({ names }) => names[`studio_${region}`]);
-			const area = areaOf(page?.names[`studio_${region}`] ?? "");
-			const cells = (page?.cells ?? [])
-				.slice(area.row, area.row + area.rows)
-				.map((line) => line.slice(area.column, area.column + area.columns));
-			return [
-				region,
-				cells.map((line) =>
-					line.map(({ value }) => {
-						if (String(value).startsWith("="))
-							throw new Error(`${region} has ${value}`);
-						return typeof value === "string" ? value.replace(/^'/, "") : value;
-					}),
-				),
-			];
-		}),
-	) as Record<(typeof REGIONS)[number], Grid>;
+	const grid = (region: string): Grid => {
+		const page = pages.find(({ names }) => names[`studio_${region}`]);
+		const area = areaOf(page?.names[`studio_${region}`] ?? "");
+		return (page?.cells ?? [])
+			.slice(area.row, area.row + area.rows)
+			.map((line) =>
+				line.slice(area.column, area.column + area.columns).map(({ value }) => {
+					if (String(value).startsWith("="))
+						throw new Error(`${region} has ${value}`);
+					return typeof value === "string" ? value.replace(/^'/, "") : value;
+				}),
+			);
+	};
+	return {
+		settings: grid("settings"),
+		mixes: grid("mixes"),
+		pigments: grid("pigments"),
+		swatches: grid("swatches"),
+		stock: grid("stock"),
+		pours: grid("pours"),
+	};
 }
 
 const filled = <R extends object>(rows: fc.Arbitrary<R>, maxLength: number) =>

@@ -3,8 +3,10 @@ import { describe, expect, test } from "vitest";
 import { MOST_FOUND } from "../../../src/job/answers/wordsearch";
 import { JOBS_ROW } from "../../../src/job/fields/jobline";
 import { LOGGED } from "../../../src/job/fields/log";
+import { STOCK } from "../../../src/job/fields/stock";
 import { SWATCH } from "../../../src/job/fields/swatch";
 import { serialDay } from "../../../src/job/reading/days";
+import type { StudioFile } from "../../../src/job/studiofile";
 import { JOBS_WORK } from "../../../src/job/tabs/jobswork";
 import {
 	COLORS_FOUND,
@@ -12,10 +14,14 @@ import {
 	POURS_FOUND,
 } from "../../../src/job/tabs/poursfound";
 import { JOB_CHECKS, JOB_LINE } from "../../../src/job/tabs/wholejob";
+import { cost } from "../../../templates/cost/costtab";
+import { cure } from "../../../templates/cure/curetab";
 import { checkBlocks } from "../../../templates/job/jobchecks";
+import { quote } from "../../../templates/quote/quotetab";
 import { starterStudio } from "../../../templates/starterstudio";
 import { inputOf, rowsOf } from "./shownanswers";
-import { answerOf, demoJob, studioGrids } from "./typedcells";
+import { answerOf, demoJob, jobRegions, studioGrids } from "./typedcells";
+import { regionOf } from "./typedregion";
 
 const UNITS = ["metric", "us"] as const;
 
@@ -25,6 +31,13 @@ const labels = (fields: Readonly<Record<string, { label: string }>>) =>
 	Object.values(fields).map(({ label }) =>
 		label.replace("{length}", "mm").replace("{temperature}", "°C"),
 	);
+
+const stockGrid = ({ stock = [] }: StudioFile) => [
+	Object.values(STOCK).map(({ label }) => label),
+	...stock.map((row) =>
+		Object.keys(STOCK).map((key) => row[key as keyof typeof STOCK] ?? ""),
+	),
+];
 
 describe.each(UNITS)("the checks, %s", (units) => {
 	const job = demoJob(units);
@@ -56,6 +69,32 @@ describe.each(UNITS)("the checks, %s", (units) => {
 		).not.toBe("fine");
 	});
 });
+
+test.each(UNITS)(
+	"checks and line follow from what is typed on the tabs, %s",
+	(units) => {
+		const job = {
+			...demoJob(units),
+			stage: "ordered",
+			dueDate: "2026-06-30",
+			payments: [{ for: "deposit", amount: 500, on: "2026-05-01" }],
+			dryingAir: 20,
+		};
+		const studio = starterStudio(units);
+		const regions = {
+			...studioGrids(studio, units),
+			...jobRegions(job),
+			stock: stockGrid(studio),
+			cure: regionOf(cure, "cure", job),
+			cost: regionOf(cost, "cost", job),
+			quote: regionOf(quote, "quote", job),
+		};
+		for (const answer of [JOB_CHECKS, JOB_LINE])
+			expect(answerOf(answer, regions).slice(1)).toEqual(
+				rowsOf(answer, inputOf(studio, job)),
+			);
+	},
+);
 
 test.each(UNITS)(
 	"the line has a cell for each heading of the Jobs tab, %s",
