@@ -4,6 +4,8 @@ import { jobSlots } from "../../../src/job/cells/jobslots";
 import { type Grid, labelText } from "../../../src/job/cells/regions";
 import { CLOSED } from "../../../src/job/cells/studiocells";
 import type { Fields, Row } from "../../../src/job/fields/field";
+import { JOBS_ROW } from "../../../src/job/fields/jobline";
+import { LOGGED } from "../../../src/job/fields/log";
 import { INGREDIENT } from "../../../src/job/fields/mix";
 import { PIGMENT } from "../../../src/job/fields/pigment";
 import { SETTINGS } from "../../../src/job/fields/settings";
@@ -122,6 +124,9 @@ export function studioGrids(
 		mixes: table(INGREDIENT, studio.mixes, units),
 		pigments: table(PIGMENT, studio.pigments, units),
 		stock: table(STOCK, studio.stock ?? [], units),
+		pours: table(LOGGED, studio.log ?? [], units),
+		jobs: table(JOBS_ROW, (studio.jobs ?? []) as Row<Fields>[], units),
+		find: [["Umber"]],
 		swatches: [
 			[...headings, ...names],
 			...rows.map((row, i) => [

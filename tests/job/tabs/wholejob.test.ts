@@ -1,10 +1,11 @@
 /** The checks and the line of the Job tab, the days of the Jobs tab, and what the Pour log finds. */
 import { describe, expect, test } from "vitest";
+import { basisOf } from "../../../src/job/answers/basis";
 import { MOST_FOUND } from "../../../src/job/answers/wordsearch";
 import { JOBS_ROW } from "../../../src/job/fields/jobline";
 import { LOGGED } from "../../../src/job/fields/log";
-import { STOCK } from "../../../src/job/fields/stock";
 import { SWATCH } from "../../../src/job/fields/swatch";
+import type { JobFile } from "../../../src/job/jobfile";
 import { serialDay } from "../../../src/job/reading/days";
 import type { StudioFile } from "../../../src/job/studiofile";
 import { JOBS_WORK } from "../../../src/job/tabs/jobswork";
@@ -13,15 +14,11 @@ import {
 	POURS_COUNT,
 	POURS_FOUND,
 } from "../../../src/job/tabs/poursfound";
+import { type TabAnswer, tabCells } from "../../../src/job/tabs/tab";
 import { JOB_CHECKS, JOB_LINE } from "../../../src/job/tabs/wholejob";
-import { cost } from "../../../templates/cost/costtab";
-import { cure } from "../../../templates/cure/curetab";
 import { checkBlocks } from "../../../templates/job/jobchecks";
-import { quote } from "../../../templates/quote/quotetab";
 import { starterStudio } from "../../../templates/starterstudio";
-import { inputOf, rowsOf } from "./shownanswers";
 import { answerOf, demoJob, jobRegions, studioGrids } from "./typedcells";
-import { regionOf } from "./typedregion";
 
 const UNITS = ["metric", "us"] as const;
 
@@ -32,16 +29,17 @@ const labels = (fields: Readonly<Record<string, { label: string }>>) =>
 		label.replace("{length}", "mm").replace("{temperature}", "°C"),
 	);
 
-const stockGrid = ({ stock = [] }: StudioFile) => [
-	Object.values(STOCK).map(({ label }) => label),
-	...stock.map((row) =>
-		Object.keys(STOCK).map((key) => row[key as keyof typeof STOCK] ?? ""),
-	),
-];
+/** The rows of an answer worked out from the files. */
+const rowsOf = (answer: TabAnswer, studio: StudioFile, job: JobFile) =>
+	tabCells(answer, {
+		...basisOf(studio, job),
+		regions: {},
+		units: job.units,
+	}).slice(1);
 
 describe.each(UNITS)("the checks, %s", (units) => {
 	const job = demoJob(units);
-	const rows = rowsOf(JOB_CHECKS, inputOf(starterStudio(units), job));
+	const rows = rowsOf(JOB_CHECKS, starterStudio(units), job);
 
 	test("fit in their place", () => {
 		const [room] =
@@ -60,10 +58,10 @@ describe.each(UNITS)("the checks, %s", (units) => {
 						: Number.NaN;
 		const ranks = rows.map(([, say]) => rank(say));
 		expect(ranks).toEqual([...ranks].sort());
-		const none = rowsOf(
-			JOB_CHECKS,
-			inputOf(starterStudio(units), { ...job, pieces: [] }),
-		);
+		const none = rowsOf(JOB_CHECKS, starterStudio(units), {
+			...job,
+			pieces: [],
+		});
 		expect(
 			none.find(([what]) => what === "Everything calculates")?.[1],
 		).not.toBe("fine");
@@ -81,17 +79,10 @@ test.each(UNITS)(
 			dryingAir: 20,
 		};
 		const studio = starterStudio(units);
-		const regions = {
-			...studioGrids(studio, units),
-			...jobRegions(job),
-			stock: stockGrid(studio),
-			cure: regionOf(cure, "cure", job),
-			cost: regionOf(cost, "cost", job),
-			quote: regionOf(quote, "quote", job),
-		};
+		const regions = jobRegions(job);
 		for (const answer of [JOB_CHECKS, JOB_LINE])
 			expect(answerOf(answer, regions).slice(1)).toEqual(
-				rowsOf(answer, inputOf(studio, job)),
+				rowsOf(answer, studio, job),
 			);
 	},
 );
@@ -100,10 +91,7 @@ test.each(UNITS)(
 	"the line has a cell for each heading of the Jobs tab, %s",
 	(units) => {
 		const job = demoJob(units);
-		const [line = [], ...more] = rowsOf(
-			JOB_LINE,
-			inputOf(starterStudio(units), job),
-		);
+		const [line = [], ...more] = rowsOf(JOB_LINE, starterStudio(units), job);
 		expect(more).toEqual([]);
 		expect(["job", ...Object.keys(line)]).toHaveLength(
 			Object.keys(JOBS_ROW).length,
