@@ -124,7 +124,8 @@ export const COST_SUMMARY: TabAnswer = {
 			[
 				...blanks(HEAD),
 				"Of cost",
-				...parts.map((part) => part.share),
+				// The amount beside it says what is missing.
+				...parts.map((part) => orNull(part.share) ?? ""),
 				...tighter,
 			],
 			[

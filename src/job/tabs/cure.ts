@@ -31,12 +31,15 @@ export const CURE_CALENDAR: TabAnswer = {
 		const words = stepWords(input.given);
 		return CURE_STEPS.map((step) => {
 			const day = from(calendar.days, (days) => days[step]);
+			const latest = from(calendar.atTheLatest, (days) => days[step]);
+			// What is not known of the days is said once, on the first.
+			const isFirst = step === "pour";
 			return [
 				STEP_NAMES[step],
-				day,
+				isKnown(day) || isFirst ? day : "",
 				isKnown(day) ? weekdayWord(weekdayOf(day.is)) : "",
-				from(calendar.atTheLatest, (days) => days[step]),
-				step === "pour" ? "" : strength.atSteps[step],
+				isKnown(latest) || isFirst ? latest : "",
+				isKnown(day) && !isFirst ? strength.atSteps[step] : "",
 				words[step],
 			];
 		});
