@@ -36,7 +36,7 @@ export const costShownBlocks: readonly Block[] = [
 		right: 1,
 		columns: COLUMNS,
 		names: { price: 0 },
-		slots: { cost: 1, margin: 2, hours: 3, price_met: 4 },
+		slots: { cost: 2, margin: 3, hours: 4, price_met: 5 },
 	}),
 	headingRow(SUMMARY_ROWS.parts),
 	headingRow(SUMMARY_ROWS.plans),

@@ -36,6 +36,7 @@ const share = (label: string, by?: string): Shown => ({
 
 const HEAD: readonly Shown[] = [
 	money("Price without tax, with change orders"),
+	money("Without change orders"),
 	money("Cost"),
 	share("Margin", "MARGIN_OF"),
 	{ label: "Hours of work", format: "number" },
@@ -112,6 +113,7 @@ export const COST_SUMMARY: TabAnswer = {
 		return [
 			[
 				cost.price,
+				cost.basePrice,
 				cost.cost,
 				cost.margin,
 				cost.hours,

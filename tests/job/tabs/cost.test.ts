@@ -203,6 +203,11 @@ describe.each(UNITS)("answers in %s", (units) => {
 		}
 	});
 
+	test("an agreed change order is in the price, and not in the price without", () => {
+		const [price] = rowNamed("Price without tax, with change orders");
+		expectSame(price, Number(rowNamed("Without change orders")[0]) + 180);
+	});
+
 	test("a plan counts what is typed of it, and else as it began", () => {
 		expect(rowNamed("Three plans")).toEqual(["as planned", "tighter", "rush"]);
 		expect(rowNamed("Margin wanted")).toEqual([settings.margin, 0.28, 0.35]);
@@ -254,6 +259,6 @@ describe.each(UNITS)("answers in %s", (units) => {
 	test("a job without pieces says what is not known", () => {
 		const nothing = answerOf(COST_SUMMARY, jobRegions(emptyJob(units)));
 		expect(nothing[0]?.[0]).toMatch(/^not known yet: /);
-		expect(nothing[4]?.[0]).toMatch(/^not known yet: /);
+		expect(nothing[5]?.[0]).toMatch(/^not known yet: /);
 	});
 });
