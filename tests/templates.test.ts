@@ -3,22 +3,32 @@ import { describe, expect, test } from "vitest";
 import { registry } from "../src/functions";
 import { tabArguments } from "../src/functions/tabs";
 import { tabAnswers } from "../src/job/tabs/index";
+import { type Area, areaOf } from "../src/sheets/a1";
+import { blockArea } from "../src/sheets/page";
 import type { Tab } from "../src/template/plan";
-import { jobTabs, starter, studioTabs } from "../templates";
+import { jobTabs, studioTabs } from "../templates";
+import { lettersOf } from "../templates/blocks";
 
 const tabs: readonly Tab[] = [...studioTabs, ...jobTabs];
 
 const formulas = tabs.flatMap((tab) => [
-	...tab.blocks.flatMap(({ at, rows = [] }) =>
-		rows
+	...tab.blocks.flatMap((block) =>
+		(block.rows ?? [])
 			.flat()
 			.filter((value): value is string => String(value).startsWith("="))
-			.map((formula) => ({ where: `${tab.name} ${at}`, formula, rule: false })),
+			.map((formula) => ({
+				where: `${tab.name} ${block.at}`,
+				formula,
+				rule: false,
+				area: blockArea(block),
+			})),
 	),
 	...(tab.rules ?? []).map(({ range, when }) => ({
 		where: `${tab.name} rule ${range}`,
 		formula: when,
 		rule: true,
+		// A rule is written for the tab's own cells.
+		area: areaOf(`A1:${lettersOf(tab.widths.length - 1)}${tab.rows}`),
 	})),
 ]);
 
@@ -89,7 +99,7 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	SUMIF: [2, 3],
 	SUMPRODUCT: [1, 30],
 	LARGE: [2, 2],
-	COUNTIFS: [2, 30],
+	SUMIFS: [3, 30],
 	NOT: [1, 1],
 	TODAY: [0, 0],
 	WEEKDAY: [1, 2],
@@ -110,49 +120,76 @@ const REGIONS: Readonly<Record<string, readonly [number, number]>> =
 		}),
 	);
 
+const namesOf = ({ names = {}, blocks }: Tab): string[] => [
+	...Object.keys(names),
+	...blocks.flatMap(({ name = [] }) => name),
+];
+
+/** Every region that a tab has, as formulas name it. */
+const REGION_NAMES = [
+	...studioTabs.flatMap((tab) => namesOf(tab).map((name) => `studio_${name}`)),
+	...jobTabs.flatMap((tab) => namesOf(tab).map((name) => `{job}${name}`)),
+];
+
+const REFERENCE =
+	/(?<![A-Za-z_$\d])\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?(?![(\w])/g;
+
+/** Whether cells lie in an area, or beside it. */
+const touches = (area: Area, cells: Area): boolean =>
+	cells.row <= area.row + area.rows &&
+	area.row <= cells.row + cells.rows &&
+	cells.column <= area.column + area.columns &&
+	area.column <= cells.column + cells.columns;
+
 const VOLATILE = /\b(NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY|INDIRECT|OFFSET)\(/;
 
-describe.each(formulas)("$where $formula", ({ where, formula, rule }) => {
+describe.each(formulas)("$where $formula", ({ where, formula, rule, area }) => {
 	test("reads in every locale", () => {
 		expect(bare(formula)).not.toMatch(/[,\\]/);
 		expect(bare(formula)).not.toMatch(/\d\.|\.\d/);
 		expect(formula.replace(/"(?:[^"]|"")*"/g, "")).not.toMatch(/\{[^a-zA-Z]/);
 	});
 	test("has nothing volatile, but for the days of the Jobs tab, which no custom function reads", () => {
-		const own = where.startsWith("Jobs ")
-			? bare(formula).replace(/\bTODAY\(\)/g, "")
-			: bare(formula);
-		expect(own).not.toMatch(VOLATILE);
+		const isOfDays = where.startsWith("Jobs ") && /\bTODAY\(/.test(formula);
+		if (isOfDays)
+			for (const { name } of calls(formula))
+				expect(REGIONS).not.toHaveProperty(name);
+		else expect(bare(formula)).not.toMatch(VOLATILE);
+	});
+	test("is short enough to be read", () => {
+		expect(formula.length).toBeLessThanOrEqual(200);
+	});
+	test("passes regions to the functions of tabs, and calls no others of its own", () => {
 		for (const { name } of calls(formula))
-			if (where.startsWith("Jobs "))
-				expect(registry.map((fn) => fn.name)).not.toContain(name);
+			expect(registry.map((fn) => fn.name)).not.toContain(name);
+		for (const [, name = "", given = ""] of formula.matchAll(
+			/\b([A-Z_]+)\(([^()]*)\)/g,
+		))
+			if (name in REGIONS)
+				for (const region of given.split(";"))
+					expect(REGION_NAMES).toContain(region);
+	});
+	test("names cells by their keys, but those of its own table or list", () => {
+		// A list counts the rows of its labels before it fills the cells beside them.
+		const cells = bare(formula).replace(/\bROWS\([^()]*\)/g, "");
+		expect(cells).not.toContain("!");
+		const far = [...cells.matchAll(REFERENCE)]
+			.map(([reference]) => reference.replace(/\$/g, ""))
+			.filter((reference) => !touches(area, areaOf(reference)));
+		expect(far).toEqual([]);
 	});
 	test("names real functions with a right number of arguments", () => {
 		for (const { name, count } of calls(formula)) {
 			if (name === "") continue;
-			const own = registry.find((fn) => fn.name === name);
-			const params = own ? Object.values(own.params) : [];
-			const [least, most] = own
-				? [params.filter(({ optional }) => !optional).length, params.length]
-				: (BUILT_IN[name] ?? REGIONS[name] ?? [-1, -1]);
+			const [least, most] = BUILT_IN[name] ?? REGIONS[name] ?? [-1, -1];
 			expect(count, name).toBeGreaterThanOrEqual(least);
 			expect(count, name).toBeLessThanOrEqual(most);
-			if (rule) expect(own, "rules call no custom function").toBeUndefined();
+			if (rule)
+				expect(BUILT_IN, "rules call no custom function").toHaveProperty(name);
 		}
 	});
 	test("a rule looks at its own tab only", () => {
 		if (rule) expect(formula).not.toMatch(/!|\{job\}|studio/);
-	});
-	test("a function with units is given them", () => {
-		for (const fn of registry)
-			if (fn.params.units?.kind === "units")
-				for (const [call] of formula.matchAll(
-					new RegExp(
-						`\\b${fn.name}\\((?:[^()]|\\((?:[^()]|\\([^()]*\\))*\\))*\\)`,
-						"g",
-					),
-				))
-					expect(call).toMatch(/;\{studio:units\}\)$/);
 	});
 });
 
@@ -180,25 +217,27 @@ test.each(tabs.map((tab) => [tab.name, tab] as const))(
 	},
 );
 
-test.each(["metric", "us"] as const)(
-	"the starter of %s fills the columns that its tabs have",
-	(units) => {
-		for (const [tab, name] of [
-			["Mixes", "mixes"],
-			["Pigments", "pigments"],
-		] as const) {
-			const block = studioTabs
-				.find((studioTab) => studioTab.name === tab)
-				?.blocks.find((candidate) => candidate.name === name);
-			const rows = starter[units][name] as readonly (readonly unknown[])[];
-			for (const row of rows) {
-				expect(row).toHaveLength(block?.size?.[1] ?? 0);
-				row.forEach((cell, column) => {
-					if (block?.formats?.[column] === "text")
-						expect(typeof cell).toBe("string");
-					else expect(cell === "" || typeof cell === "number").toBe(true);
-				});
-			}
-		}
-	},
-);
+test("a job calls no more than 20 functions of tabs, and each of them once", () => {
+	const called = jobTabs.flatMap((tab) =>
+		tab.blocks.flatMap(({ rows = [] }) =>
+			rows
+				.flat()
+				.flatMap((value) =>
+					String(value).startsWith("=")
+						? calls(String(value)).map(({ name }) => name)
+						: [],
+				)
+				.filter((name) => name in REGIONS),
+		),
+	);
+	expect(new Set(called).size).toBe(called.length);
+	expect(called.length).toBeLessThanOrEqual(20);
+	expect(called.length).toBeGreaterThan(0);
+});
+
+test("every answer of a tab is shown on one", () => {
+	const shown = formulas.flatMap(({ formula }) =>
+		calls(formula).map(({ name }) => name),
+	);
+	for (const name of Object.keys(REGIONS)) expect(shown).toContain(name);
+});

@@ -3,6 +3,9 @@ import { checkBlocks } from "./jobchecks";
 import { headBlocks, headTyping } from "./jobhead";
 import { PIECES_REGION, pieceBlocks, pieceTyping } from "./pieces";
 
+const CLIENT = "{at:Job.client}";
+const TITLE = "{at:Job.title}";
+
 /** The pieces of a job, what they weigh, how they are lifted and cast, and what is wrong with the job. */
 export const job: Tab = {
 	name: "Job",
@@ -21,7 +24,11 @@ export const job: Tab = {
 		{
 			at: "A1",
 			look: "title",
-			rows: [['=IF(C3&C4="";"New job";C3&IF((C3="")+(C4="")>0;"";" · ")&C4)']],
+			rows: [
+				[
+					`=IF(${CLIENT}&${TITLE}="";"New job";${CLIENT}&IF((${CLIENT}="")+(${TITLE}="")>0;"";" · ")&${TITLE})`,
+				],
+			],
 			slot: "heading",
 		},
 		{

@@ -1,7 +1,8 @@
 import { MOST_DAYS } from "../../src/job/answers/workdays";
 import { JOBS_ROW } from "../../src/job/fields/jobline";
 import { formatOf } from "../../src/job/tabs/fieldformat";
-import type { Tab } from "../../src/template/plan";
+import type { Block, Tab } from "../../src/template/plan";
+import { moved } from "../blocks";
 import { THIS_WEEK, TODAY, weekBlocks } from "./jobsweeks";
 
 const fields = Object.values(JOBS_ROW);
@@ -44,6 +45,14 @@ export const jobs: Tab = {
 			slot: "jobs",
 			formats: fields.map(formatOf),
 		},
+		...Object.entries({ numbers: "job", stages: "stage", to_pay: "toPay" }).map(
+			([slot, key]): Block => ({
+				at: moved("A5", 0, Object.keys(JOBS_ROW).indexOf(key)),
+				look: "result",
+				size: [120, 1],
+				slot,
+			}),
+		),
 		...weekBlocks,
 	],
 };

@@ -1,25 +1,33 @@
 import { MOST_DAYS } from "../../src/job/answers/workdays";
 import { JOBS_WORK } from "../../src/job/tabs/jobswork";
 import type { Block } from "../../src/template/plan";
-import { answerTable, area, moved } from "../blocks";
+import { answerTable } from "../blocks";
 
-/** A column of the jobs' rows. */
-export const column = (letter: string) => `${letter}5:${letter}124`;
+const at = (slot: string) => `{at:Jobs.${slot}}`;
 
-const HEAD = "Z4";
-const [DAYS = "", POURS = "", WORK = "", HOURS = "", DUE = ""] =
-	JOBS_WORK.shown.map((_, index) => area(moved("Z5", 0, index), MOST_DAYS, 1));
+const DAYS = at("days");
+
+/** Where the answer begins: an error of it stands there. */
+const HEAD = at("heading");
+
+/** Columns of the answer, by the keys of their cells. */
+const COLUMNS = { days: 0, pours: 1, work: 2, hours: 3, due: 4 } as const;
 
 /** The answer while the days can be worked out, else their error. */
 const whileKnown = (answer: string) =>
 	`=IF(ISERROR(${HEAD});${HEAD};${answer})`;
 
 /** The texts of some days, with commas between. */
-const texts = (of: string, ...when: readonly string[]) =>
-	whileKnown(`TEXTJOIN(", ";TRUE;IFERROR(FILTER(${of};${when.join(";")});""))`);
+const texts = (of: keyof typeof COLUMNS, ...when: readonly string[]) =>
+	whileKnown(
+		`TEXTJOIN(", ";TRUE;IFERROR(FILTER(${at(of)};${when.join(";")});""))`,
+	);
 
-const inWeek = (of: string, row: number) =>
-	whileKnown(`SUMIFS(${of};${DAYS};">="&T${row};${DAYS};"<"&T${row}+7)`);
+const inWeek = (of: keyof typeof COLUMNS, row: number) =>
+	whileKnown(`SUMIFS(${at(of)};${DAYS};">="&T${row};${DAYS};"<"&T${row}+7)`);
+
+const JOBS = at("jobs");
+const TO_PAY = at("to_pay");
 
 const WEEKS = [5, 6, 7, 8, 9, 10, 11, 12];
 
@@ -47,9 +55,9 @@ export const weekBlocks: readonly Block[] = [
 		slot: "weeks",
 		rows: WEEKS.map((row) => [
 			row === 5 ? "=TODAY()-WEEKDAY(TODAY();2)+1" : `=T${row - 1}+7`,
-			inWeek(POURS, row),
-			texts(WORK, `${DAYS}>=T${row}`, `${DAYS}<T${row}+7`),
-			inWeek(HOURS, row),
+			inWeek("pours", row),
+			texts("work", `${DAYS}>=T${row}`, `${DAYS}<T${row}+7`),
+			inWeek("hours", row),
 			"={studio:bench_hours}",
 			`=IF(W${row}>X${row};"Look: "&ROUND(W${row}-X${row};0)&" over";ROUND(X${row}-W${row};1))`,
 		]),
@@ -80,32 +88,42 @@ export const weekBlocks: readonly Block[] = [
 		at: "W15",
 		look: "total",
 		rows: [
-			[`=COUNTA(${column("A")})-COUNTIF(${column("D")};"delivered")`],
-			[`=SUM(IFERROR(FILTER(${column("R")};ISNUMBER(${column("R")}));0))`],
+			[`=COUNTA(${at("numbers")})-COUNTIF(${at("stages")};"delivered")`],
+			[`=SUM(IFERROR(FILTER(${TO_PAY};ISNUMBER(${TO_PAY}));0))`],
 			[
-				'=IF(SUMPRODUCT(ISERROR(A5:R124)*1)+COUNTIF(A5:R124;"Look:*")=0;0;"Look: numbers of a job that shows an error are not in these sums")',
+				`=IF(SUMPRODUCT(ISERROR(${JOBS})*1)+COUNTIF(${JOBS};"Look:*")=0;0;"Look: numbers of a job that shows an error are not in these sums")`,
 			],
-			['=COUNTIF(A5:R124;"not known yet*")'],
-			[texts(DUE, `${DAYS}<TODAY()`)],
-			[texts(WORK, `${DAYS}=TODAY()`)],
+			[`=COUNTIF(${JOBS};"not known yet*")`],
+			[texts("due", `${DAYS}<TODAY()`)],
+			[texts("work", `${DAYS}=TODAY()`)],
 		],
 		formats: "whole",
 		slot: "open",
 	},
 	{ at: "W16", look: "total", size: [1, 1], formats: "money" },
-	{ at: "W19", look: "total", size: [2, 1], formats: "text" },
+	{ at: "W19", look: "total", size: [1, 1], formats: "text", slot: "late" },
+	{
+		at: "W20",
+		look: "total",
+		size: [1, 1],
+		formats: "text",
+		slot: "doing",
+	},
 	{ at: "Z3", look: "total", rows: [["Day by day"]] },
 	...answerTable({
-		at: HEAD,
+		at: "Z4",
 		answer: JOBS_WORK,
 		rows: MOST_DAYS,
-		slot: "days",
+		slots: COLUMNS,
 	}),
+	{ at: "Z4", look: "heading", size: [1, 1], slot: "heading" },
+	...Object.entries({ week_pours: "U5", week_hours: "W5", bench: "X5" }).map(
+		([slot, at]): Block => ({ at, look: "result", size: [1, 1], slot }),
+	),
 ];
 
 /** What is to be done today, in words. */
-export const TODAY = `=IF(COUNTA(${column("A")})=0;"No job yet: choose Start a job in the Tonefold menu.";IF(ISERROR(${HEAD});"Look: Day by day, at the right, shows an error: point at it to read why";"Today: "&IF(W20="";"no pour or other work";W20)))`;
+export const TODAY = `=IF(COUNTA(${at("numbers")})=0;"No job yet: choose Start a job in the Tonefold menu.";IF(ISERROR(${HEAD});"Look: see Day by day";"Today: "&IF(${at("doing")}="";"no work";${at("doing")})))`;
 
 /** What is late, and how full the week is. */
-export const THIS_WEEK =
-	'=IF(W19="";"";"Look: late: "&W19&" · ")&"This week: "&U5&IF(U5=1;" pour, ";" pours, ")&ROUND(W5;0)&" of "&X5&" bench hours booked"';
+export const THIS_WEEK = `=IF(${at("late")}="";"";"Look: late: "&${at("late")}&" · ")&"This week: "&${at("week_pours")}&" pours, "&ROUND(${at("week_hours")};0)&" of "&${at("bench")}&" bench hours booked"`;

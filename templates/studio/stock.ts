@@ -26,11 +26,13 @@ export const stock: Tab = {
 					"One row per lot; rows of a material add up. Names as on Mixes, Pigments and Cost; {mass} for the mix, g for pigment, {coating} for sealer. Cost says what to buy.",
 				],
 				[
-					'=IF(COUNTA(A5:A84)=0;"Nothing is on the shelf yet: type what is there, and Cost lists the rest.";IF(COUNTIF(H5:H84;"invented*")>0;"Some rows are invented: put your own in their place.";""))',
+					'=IF(COUNTA({at:Stock.materials})=0;"Nothing is on the shelf yet: Cost lists what to buy.";IF(COUNTIF({at:Stock.remarks};"invented*")>0;"Some rows are invented: put your own in their place.";""))',
 				],
 			],
 		},
 		...table.blocks,
+		{ at: "A5", look: "input", size: [80, 1], slot: "materials" },
+		{ at: "H5", look: "input", size: [80, 1], slot: "remarks" },
 	],
 	choices: table.choices,
 };

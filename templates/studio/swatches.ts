@@ -22,14 +22,10 @@ const measured = typedTable({
 	rows: ROWS,
 });
 
-/** The column of a field. */
-const columnOf = (key: keyof typeof SWATCH): string => {
+/** The first cell of a field. */
+const firstCell = (key: keyof typeof SWATCH): string => {
 	const place = fields.findIndex(([own]) => own === key);
-	return area(
-		moved("A6", 0, place < before ? place : place + pigments),
-		ROWS,
-		1,
-	);
+	return moved("A6", 0, place < before ? place : place + pigments);
 };
 
 const doses: readonly Block[] = [
@@ -72,7 +68,7 @@ export const swatches: Tab = {
 					"Measure where it is flat and clean, the mean of three spots: a color code by daylight (D65) such as #b8a591, or L*, a*, b* of a meter such as 52.1, 8.0, 14.2. Per pigment two doses or more, and one undosed, all 28 days old.",
 				],
 				[
-					`=IF(COUNTA(${columnOf("color")})=0;"No swatch yet: cast small samples with 0, 1, 2 and 4% of each pigment, and note here what they became.";IF(COUNTIF(${columnOf("remark")};"invented*")>0;"Some are invented: clear them.";""))`,
+					'=IF(COUNTA({at:Swatches.colors})=0;"No swatch yet: cast samples with 0, 1, 2 and 4% of each pigment.";IF(COUNTIF({at:Swatches.remarks};"invented*")>0;"Some are invented: clear them.";""))',
 				],
 			],
 		},
@@ -85,9 +81,16 @@ export const swatches: Tab = {
 			size: [ROWS, fields.length + pigments],
 			slot: "swatches",
 		},
+		{ at: firstCell("color"), look: "input", size: [ROWS, 1], slot: "colors" },
+		{
+			at: firstCell("remark"),
+			look: "input",
+			size: [ROWS, 1],
+			slot: "remarks",
+		},
 	],
 	choices: [
-		{ range: columnOf("mix"), from: "{at:Mixes.names}" },
+		{ range: area(firstCell("mix"), ROWS, 1), from: "{at:Mixes.names}" },
 		...kind.choices,
 		{ range: "E5:L5", from: "{at:Pigments.names}" },
 		{
