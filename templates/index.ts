@@ -1,6 +1,7 @@
 /** The workbook as data: the studio's tabs, a job's tabs, what they start with, and the demo. */
 import { studioSlots } from "../src/job/cells/studioslots";
-import type { JobInput, UnitSystem } from "../src/template/job";
+import type { JobFile } from "../src/job/jobfile";
+import type { UnitSystem } from "../src/job/reading/units";
 import type { Tab } from "../src/template/plan";
 import type { Workbook } from "../src/template/workbook";
 import { pourCard } from "./card/cardtab";
@@ -41,7 +42,7 @@ export const jobTabs: readonly Tab[] = [
 export const demo = {
 	metric: guesthouse,
 	us: guesthouseUs,
-} as Record<UnitSystem, JobInput>;
+} as Record<UnitSystem, JobFile>;
 
 /** All of it. A function, since the add-on has it in a file apart and asks for it only when a call needs it. */
 export const workbook = (): Workbook => ({

@@ -87,6 +87,12 @@ export function outlineOf(piece: Dimensions, lengthText: LengthText): Outline {
 }
 
 function checkDimensions(piece: Dimensions): void {
+	const [first] = dimensionMistakes(piece);
+	if (first) throw new InputError(first);
+}
+
+/** A sentence for each dimension that the shape needs and the piece has not, or the other way round. */
+export function dimensionMistakes(piece: Dimensions): string[] {
 	const given: Record<Dimension, number | undefined> = {
 		A: piece.shape === "area" ? piece.areaM2 : piece.aM,
 		B: piece.bM,
@@ -94,15 +100,14 @@ function checkDimensions(piece: Dimensions): void {
 		D: piece.dM,
 	};
 	const used: readonly Dimension[] = DIMENSIONS[piece.shape];
-	for (const [name, value] of Object.entries(given)) {
+	return Object.entries(given).flatMap(([name, value]) => {
 		const uses = used.includes(name as Dimension);
 		if (uses && value === undefined)
-			throw new InputError(`${name} is blank, and ${piece.shape} needs it`);
+			return [`${name} is blank, and ${piece.shape} needs it`];
 		if (!uses && value !== undefined)
-			throw new InputError(
-				`${name} must be blank: ${piece.shape} has no ${name}`,
-			);
-	}
+			return [`${name} must be blank: ${piece.shape} has no ${name}`];
+		return [];
+	});
 }
 
 const limitsCheck =

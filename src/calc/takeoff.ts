@@ -115,7 +115,8 @@ function sizesOf(
 	};
 }
 
-function dropEdge(piece: Piece): { areaM2: number; thicknessM: number } {
+/** What a drop edge adds. @throws InputError when it is half given. */
+export function dropEdge(piece: Piece): { areaM2: number; thicknessM: number } {
 	const { dropHeightM, dropRunM, dropThicknessM, thicknessM } = piece;
 	if (dropHeightM === undefined) {
 		const stray =

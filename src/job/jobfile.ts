@@ -1,5 +1,4 @@
 /** A job file: everything that a person typed about one job, as plain JSON, and the check of one that comes in. */
-import { InputError } from "../calc/errors";
 import {
 	CHANGE,
 	type ChangeRow,
@@ -27,10 +26,10 @@ import {
 	KNOCKOUT,
 	type KnockoutRow,
 } from "./fields/openings";
-import { PIECE, type PieceRow } from "./fields/piece";
+import { PIECE, type PieceRow, pieceFields } from "./fields/piece";
 import { CURE_LOG, type CureLogRow, POUR, type PourRow } from "./fields/pour";
 import { LOOK, type LookRow, TONE, type ToneRow } from "./fields/tone";
-import { mistakesIn, type Shape } from "./mistakes";
+import { type Mistake, mistakesIn, type Shape } from "./mistakes";
 import type { UnitSystem } from "./reading/units";
 
 /** A tone with its dose of each pigment, in the basis in which the studio's Pigments tab states it. */
@@ -110,7 +109,11 @@ export const JOB_SHAPE: Shape = {
 		load: whole("Load", {}, { min: 1, max: MOST.pours }),
 	},
 	lists: {
-		pieces: { of: { fields: PIECE }, least: 1, most: MOST.pieces },
+		pieces: {
+			of: { fields: PIECE, fieldsOf: ({ shape }) => pieceFields(shape) },
+			least: 1,
+			most: MOST.pieces,
+		},
 		cutouts: { of: { fields: CUTOUT }, most: MOST.cutouts },
 		knockouts: { of: { fields: KNOCKOUT }, most: MOST.knockouts },
 		tones: {
@@ -137,17 +140,14 @@ export const JOB_SHAPE: Shape = {
 	free: ["about"],
 };
 
-/** The units that a file says it is in, as far as they are any. */
-const unitsOf = (input: unknown): UnitSystem =>
-	(input as { units?: unknown } | null)?.units === "us" ? "us" : "metric";
-
-/** The job, when every field is one that a job has and of the right kind. @throws InputError with a line for each that is not. */
-export function checkedJob(input: unknown): JobFile {
-	const mistakes = mistakesIn(input, JOB_SHAPE, {
+/** What is wrong with the fields of a file, whatever studio it is for. */
+export const fieldMistakes = (input: unknown): Mistake[] =>
+	mistakesIn(input, JOB_SHAPE, {
 		path: "",
 		units: unitsOf(input),
 		file: "the job",
 	});
-	if (mistakes.length > 0) throw new InputError(mistakes.join("\n"));
-	return input as JobFile;
-}
+
+/** The units that a file says it is in, as far as they are any. */
+export const unitsOf = (input: unknown): UnitSystem =>
+	(input as { units?: unknown } | null)?.units === "us" ? "us" : "metric";

@@ -4,9 +4,18 @@ import type { Field, Fields, Kind } from "./fields/field";
 import { isBlank } from "./reading/cells";
 import type { UnitSystem } from "./reading/units";
 
+/** What is wrong, and where. */
+export interface Mistake {
+	/** Leads to the field, e.g. `pieces[2].a`; blank for the file. */
+	path: string;
+	say: string;
+}
+
 /** What an object may hold. */
 export interface Shape {
 	fields: Fields;
+	/** Of one row, where what it holds decides. */
+	fieldsOf?(row: Readonly<Record<string, unknown>>): Fields;
 	/** Lists of rows. */
 	lists?: Readonly<Record<string, { of: Shape; most: number; least?: number }>>;
 	/** Objects of rows of one kind. */
@@ -48,33 +57,34 @@ interface Place {
 	file: string;
 }
 
-/** What is wrong with an object, a sentence each. */
+/** What is wrong with an object; each sentence names its field. */
 export function mistakesIn(
 	value: unknown,
 	shape: Shape,
 	place: Place,
-): string[] {
+): Mistake[] {
 	const { path, file } = place;
 	const allowed = keysOf(shape);
 	if (!isObject(value))
-		return [
+		return wrong(
+			path.replace(/\.$/, ""),
 			`${path.replace(/\.$/, "") || file} must be an object with ${allowed.join(", ")}`,
-		];
+		);
 	const each = <T>(
 		part: Readonly<Record<string, T>> | undefined,
-		check: (value: unknown, what: T, path: string) => string[],
-	): string[] =>
+		check: (value: unknown, what: T, path: string) => Mistake[],
+	): Mistake[] =>
 		Object.entries(part ?? {}).flatMap(([key, what]) =>
 			check(value[key], what, path + key),
 		);
 	return [
 		...Object.keys(value)
 			.filter((key) => !allowed.includes(key))
-			.map(
-				(key) =>
-					`unknown field "${path}${key}": allowed are ${allowed.join(", ")}`,
-			),
-		...each(shape.fields, (typed, field, at) =>
+			.map((key) => ({
+				path: path + key,
+				say: `unknown field "${path}${key}": allowed are ${allowed.join(", ")}`,
+			})),
+		...each(shape.fieldsOf?.(value) ?? shape.fields, (typed, field, at) =>
 			fieldMistakes(typed, field, at, place.units),
 		),
 		...each(shape.lists, (rows, list, at) =>
@@ -94,13 +104,15 @@ export function mistakesIn(
 	];
 }
 
+const wrong = (path: string, say: string): Mistake[] => [{ path, say }];
+
 function membersOf(
 	value: unknown,
 	path: string,
-	check: (member: unknown, key: string) => string[],
-): string[] {
+	check: (member: unknown, key: string) => Mistake[],
+): Mistake[] {
 	if (value === undefined || value === null) return [];
-	if (!isObject(value)) return [`"${path}" must be an object`];
+	if (!isObject(value)) return wrong(path, `"${path}" must be an object`);
 	return Object.entries(value).flatMap(([key, member]) => check(member, key));
 }
 
@@ -108,25 +120,31 @@ function listMistakes(
 	value: unknown,
 	{ of, least = 0, most }: { of: Shape; most: number; least?: number },
 	place: Place,
-): string[] {
+): Mistake[] {
 	const { path } = place;
 	if (value === undefined || value === null)
-		return least > 0 ? [`missing field "${path}"`] : [];
-	if (!Array.isArray(value)) return [`"${path}" must be a list`];
-	if (value.length < least) return [`"${path}" has no row`];
+		return least > 0 ? wrong(path, `missing field "${path}"`) : [];
+	if (!Array.isArray(value)) return wrong(path, `"${path}" must be a list`);
+	if (value.length < least) return wrong(path, `"${path}" has no row`);
 	if (value.length > most)
-		return [`"${path}" has ${value.length} rows: there is room for ${most}`];
+		return wrong(
+			path,
+			`"${path}" has ${value.length} rows: there is room for ${most}`,
+		);
 	return value.flatMap((row, index) =>
 		mistakesIn(row, of, { ...place, path: `${path}[${index}].` }),
 	);
 }
 
-function namesMistakes(value: unknown, most: number, path: string): string[] {
+function namesMistakes(value: unknown, most: number, path: string): Mistake[] {
 	if (value === undefined || value === null) return [];
 	if (!Array.isArray(value) || value.some((name) => typeof name !== "string"))
-		return [`"${path}" must be a list of names`];
+		return wrong(path, `"${path}" must be a list of names`);
 	return value.length > most
-		? [`"${path}" has ${value.length} names: there is room for ${most}`]
+		? wrong(
+				path,
+				`"${path}" has ${value.length} names: there is room for ${most}`,
+			)
 		: [];
 }
 
@@ -149,17 +167,51 @@ function fieldMistakes(
 	field: Field,
 	path: string,
 	units: UnitSystem,
-): string[] {
+): Mistake[] {
 	if (isBlank(value))
-		return field.required === true ? [`missing field "${path}"`] : [];
+		return field.required === true
+			? wrong(path, `missing field "${path}"`)
+			: [];
 	const [kinds, words] = JSON_KINDS[field.kind];
 	if (!kinds.split(" or ").includes(typeof value))
-		return [`"${path}" must be ${words}, got ${shown(value)}`];
+		return wrong(path, `"${path}" must be ${words}, got ${shown(value)}`);
+	const sentence = sentenceOf(() => field.read(`"${path}"`, value, units));
+	return sentence === undefined ? [] : wrong(path, sentence);
+}
+
+/** The sentence for what a person can correct in `work`; undefined when all is well. */
+export function sentenceOf(work: () => unknown): string | undefined {
 	try {
-		field.read(`"${path}"`, value, units);
-		return [];
+		work();
+		return undefined;
 	} catch (error) {
-		if (error instanceof InputError) return [error.message];
+		if (error instanceof InputError) return error.message;
 		throw error;
 	}
+}
+
+/** True for data that has the lists, rows and objects of the shape, no more of them than there is room for; fields may hold anything. */
+export function isShaped(value: unknown, shape: Shape): boolean {
+	if (!isObject(value)) return false;
+	const absent = (key: string) =>
+		value[key] === undefined || value[key] === null;
+	return (
+		Object.entries(shape.lists ?? {}).every(
+			([key, { of, least = 0, most }]) => {
+				const rows = value[key];
+				if (absent(key)) return least === 0;
+				return (
+					Array.isArray(rows) &&
+					rows.length <= most &&
+					rows.every((row) => isShaped(row, of))
+				);
+			},
+		) &&
+		Object.keys({ ...shape.values, ...shape.rowsByKey }).every(
+			(key) => absent(key) || isObject(value[key]),
+		) &&
+		Object.keys(shape.names ?? {}).every(
+			(key) => absent(key) || namesMistakes(value[key], 1e9, key).length === 0,
+		)
+	);
 }

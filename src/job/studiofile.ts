@@ -74,7 +74,8 @@ export function checkedStudio(input: unknown): StudioFile {
 			}),
 		),
 	];
-	if (mistakes.length > 0) throw new InputError(mistakes.join("\n"));
+	if (mistakes.length > 0)
+		throw new InputError(mistakes.map(({ say }) => say).join("\n"));
 	return input as StudioFile;
 }
 

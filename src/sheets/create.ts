@@ -1,9 +1,10 @@
 /** Creates a job: reads everything, plans in memory, writes last, and takes everything back if it cannot finish. */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
+import { unitsOf } from "../job/jobfile";
+import { checkedJob } from "../job/jobmistakes";
 import type { Slots } from "../template/plan";
 import { cellsOf } from "./cells";
-import { checkedFields } from "./input";
 import { freeJobsRow, lastJob, linkTo, summaryFrom } from "./jobsrow";
 import { type Making, noteBegun, noteDone } from "./journal";
 import type { JobMade } from "./messages";
@@ -16,11 +17,12 @@ import {
 } from "./names";
 import { type Page, pageOf } from "./page";
 import { readStudio } from "./readstudio";
-import { jobSlots, type Known } from "./slots";
+import { jobSlots } from "./slots";
 import { insistently } from "./steps";
 import { type Studio, starterStudio } from "./studio";
 import { quoted, type Tokens } from "./tokens";
 import { takeTurn } from "./turn";
+import { jobStudio } from "./typedstudio";
 import { type Added, reason, takeBack } from "./undo";
 import { writePages } from "./write";
 
@@ -46,13 +48,13 @@ interface Plan {
 
 /** The job's number and tabs. @throws InputError for a job that cannot be, Error when the workbook would not take it. */
 export function createdJob(input: unknown): JobMade {
-	const job = checkedFields(input);
 	const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
 	takeTurn(spreadsheet);
 	const studio = readStudio(spreadsheet);
 	if (!studio) mayHaveStudio(spreadsheet);
-	const found = placeFor(spreadsheet, studio ?? starterStudio(job.units));
-	const slots = jobSlots(job, knownOf(found.studio));
+	const found = placeFor(spreadsheet, studio ?? starterStudio(unitsOf(input)));
+	const own = jobStudio(found.studio);
+	const slots = jobSlots(checkedJob(own, input), own);
 	return written(spreadsheet, planned(found, slots), found);
 }
 
@@ -123,14 +125,6 @@ const studioPages = ({ units, tabs, cells }: Studio): Page[] =>
 			slots: workbook().starter[units],
 		}),
 	);
-
-const knownOf = (studio: Studio): Known => ({
-	units: studio.units,
-	unitsFixed: studio.exists,
-	mixes: [...new Set(studio.mixes.map(([name]) => String(name)))],
-	pigments: studio.pigments.map(([name]) => String(name)),
-	waste: typeof studio.waste === "number" ? studio.waste : "",
-});
 
 /** Writes the pages and the job's row, or nothing. */
 export function written(

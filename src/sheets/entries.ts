@@ -6,9 +6,9 @@
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import { type Answers, answers } from "../job/answers/json";
-import { checkedJob } from "../job/jobfile";
-import { checkedStudio } from "../job/studiofile";
-import type { JobInput, UnitSystem } from "../template/job";
+import { checkedJob, type JobFile } from "../job/jobfile";
+import type { UnitSystem } from "../job/reading/units";
+import { checkedStudio, type StudioFile } from "../job/studiofile";
 import { cellShown, checksOf } from "./checks";
 import { closedJob } from "./close";
 import { contractWritten } from "./contract";
@@ -36,6 +36,7 @@ import { poursRecorded } from "./pours";
 import { removedJob } from "./remove";
 import { startOf } from "./start";
 import { swatchRecorded } from "./swatches";
+import { studioFileOf } from "./typedstudio";
 import { viewOf } from "./view";
 import { loadChosen, weighed } from "./weigh";
 
@@ -123,8 +124,13 @@ export function answersOf(job: unknown, studio?: unknown): Answers {
 	);
 }
 
+/** Everything typed about the studio, as one file. */
+export function studioFile(): StudioFile {
+	return studioFileOf(file());
+}
+
 /** Writes the tabs of a job, all of them or none. */
-export function createJob(job: JobInput): JobMade {
+export function createJob(job: JobFile): JobMade {
 	return createdJob(job);
 }
 

@@ -1,5 +1,5 @@
 /** Number formats by what a column holds. Rounding happens here and nowhere before. */
-import type { UnitSystem } from "../template/job";
+import type { UnitSystem } from "../job/reading/units";
 import type { Format, Look } from "../template/plan";
 
 /** Keeps what is typed: `3/4` stays a length and does not become a day in April. */

@@ -1,5 +1,6 @@
 /** What panel and script say to each other: plain data only, since `google.script.run` passes nothing else. */
-import type { JobInput, UnitSystem } from "../template/job";
+import type { JobFile } from "../job/jobfile";
+import type { UnitSystem } from "../job/reading/units";
 
 export interface Ingredient {
 	name: string;
@@ -231,7 +232,7 @@ export interface JobView {
 /** The script's functions that the panel calls, by name. Each throws one sentence when it cannot do what is asked. */
 export interface PanelCalls {
 	panelStart(): PanelStart;
-	createJob(job: JobInput): JobMade;
+	createJob(job: JobFile): JobMade;
 	createDemoJob(units: UnitSystem): JobMade;
 	/** Keeps what a person has not finished typing in the panel, for this person and file; `""` forgets it. Answers its length. */
 	keepDraft(text: string): number;

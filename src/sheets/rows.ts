@@ -1,7 +1,7 @@
 /** New rows of a studio table, whole or not at all. */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
-import type { UnitSystem } from "../template/job";
+import type { UnitSystem } from "../job/reading/units";
 import { keptAsText } from "./content";
 import { GENERAL, numberFormat, PLAIN_TEXT } from "./formats";
 import { noteBegun, noteDone, type Recording } from "./journal";

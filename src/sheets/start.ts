@@ -1,6 +1,6 @@
 /** The studio and its jobs as the panel wants them. */
 import { InputError } from "../calc/errors";
-import type { UnitSystem } from "../template/job";
+import type { UnitSystem } from "../job/reading/units";
 import type { Ingredient, Mix, PanelStart, Pigment } from "./messages";
 import { allNames, jobNumbers, jobPrefix } from "./names";
 import { openJob } from "./openjob";

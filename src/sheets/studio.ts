@@ -1,7 +1,7 @@
 /** What the studio tabs hold, or, before there are any, what they will start with. */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
-import type { UnitSystem } from "../template/job";
+import type { UnitSystem } from "../job/reading/units";
 import type { Slots } from "../template/plan";
 import { cellsOf } from "./cells";
 

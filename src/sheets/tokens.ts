@@ -1,6 +1,5 @@
 /** Fills in what a template leaves open: units, the job's prefix, the names of tabs. */
-import { type Quantity, unitName } from "../job/reading/units";
-import type { UnitSystem } from "../template/job";
+import { type Quantity, type UnitSystem, unitName } from "../job/reading/units";
 
 export interface Tokens {
 	units: UnitSystem;

@@ -1,5 +1,6 @@
+import type { JobFile } from "../job/jobfile";
+import type { UnitSystem } from "../job/reading/units";
 import type { StudioFile } from "../job/studiofile";
-import type { JobInput, UnitSystem } from "./job";
 import type { Slots, Tab } from "./plan";
 
 /** Everything that a workbook is made from. */
@@ -13,5 +14,5 @@ export interface Workbook {
 	/** The same as a studio file. */
 	starterStudios: Readonly<Record<UnitSystem, StudioFile>>;
 	/** An invented job. */
-	demo: Readonly<Record<UnitSystem, JobInput>>;
+	demo: Readonly<Record<UnitSystem, JobFile>>;
 }

@@ -1,6 +1,7 @@
 /** Each piece: its sizes and weight, who carries it how, and which hand its mold is. */
 
 import type { PieceCutout } from "../../calc/cutouts";
+import { quoted } from "../../calc/errors";
 import { peopleToLift, selfWeightStressPa } from "../../calc/handling";
 import { type Lie, moldPlan } from "../../calc/mold";
 import { nameKey, sameName } from "../../calc/names";
@@ -13,11 +14,10 @@ import {
 } from "../../calc/takeoff";
 import type { Read } from "../fields/field";
 import { JOB } from "../fields/job";
-import { CUTOUT } from "../fields/openings";
-import { PIECE, type PieceRow } from "../fields/piece";
-import { plain } from "../reading/cells";
-import { checkComma } from "../reading/typed";
-import { fromSi, toSi, unitName } from "../reading/units";
+import { CUTOUT, type CutoutRow } from "../fields/openings";
+import { PIECE, type PieceRow, pieceFields } from "../fields/piece";
+import { isBlank, plain } from "../reading/cells";
+import { fromSi, type UnitSystem, unitName } from "../reading/units";
 import { type Given, setting } from "./given";
 import {
 	all,
@@ -71,21 +71,20 @@ function pieceAnswer(
 ): PieceAnswer {
 	const { job, units } = given;
 	const name = String(row.name ?? "").trim();
-	const read = readRow(PIECE, row, units);
+	const read = readRow(pieceFields(row.shape), row, units);
 	const twice = job.pieces.findIndex(
 		(other, at) =>
 			at < index && nameKey(String(other.name ?? "")) === nameKey(name),
 	);
 	const piece =
 		twice >= 0
-			? look(`${name} is the name of piece ${twice + 1} too`)
-			: pieceOf(given, read, row, index);
+			? look(`name must be unique, ${quoted(name)} is piece ${twice + 1} too`)
+			: pieceOf(read, row, index);
 	const cutouts = cutoutsOf(given, name);
-	const lengthText = (lengthM: number) =>
-		`${plain(fromSi(lengthM, "length", units))} ${unitName("length", units)}`;
-	const sizes = from(
-		all([piece, cutouts] as [typeof piece, typeof cutouts]),
-		([one, own]) => pieceSizes([one], own, lengthText)[0] as PieceSizes,
+	const sizes = fromBoth(
+		piece,
+		cutouts,
+		(one, own) => pieceSizes([one], own, lengthText(given))[0] as PieceSizes,
 	);
 	const massKg = fromBoth(
 		sizes,
@@ -131,23 +130,18 @@ export function wasteOf(given: Given): Known<number> {
 	return "missing" in own ? setting(given, "waste") : own;
 }
 
-/** A text that is a number stands in a cell kept as text. */
-function areaNumber(typed: unknown): number {
-	if (typeof typed === "number") return typed;
-	const text = String(typed).trim();
-	checkComma(text);
-	return Number(text.replace(",", "."));
-}
+/** A length as a sentence says it: `980 mm`. */
+export const lengthText =
+	({ units }: Pick<Given, "units">) =>
+	(lengthM: number): string =>
+		`${plain(fromSi(lengthM, "length", units))} ${unitName("length", units)}`;
 
 function pieceOf(
-	{ units }: Given,
 	read: Known<Read<typeof PIECE>>,
 	row: PieceRow,
 	index: number,
 ): Known<Piece> {
-	const needed = NEEDED.find(
-		(key) => row[key] === undefined || row[key] === "",
-	);
+	const needed = NEEDED.find((key) => isBlank(row[key]));
 	if (isKnown(read) && needed)
 		return missing(PIECE[needed].label.toLowerCase());
 	return from(read, (typed) => {
@@ -159,7 +153,7 @@ function pieceOf(
 			quantity: typed.quantity ?? 0,
 			shape,
 			aM: isArea ? undefined : a,
-			areaM2: isArea ? toSi(areaNumber(row.a), "area", units) : undefined,
+			areaM2: isArea ? a : undefined,
 			bM: typed.b,
 			cM: typed.c,
 			dM: typed.d,
@@ -174,30 +168,35 @@ function pieceOf(
 const NEEDED = ["name", "quantity", "shape", "a", "thickness"] as const;
 
 /** The cutouts of a piece; a row of another piece is not read here. */
-function cutoutsOf(
+const cutoutsOf = (
 	{ job, units }: Given,
 	name: string,
-): Known<readonly PieceCutout[]> {
-	return all(
+): Known<readonly PieceCutout[]> =>
+	all(
 		(job.cutouts ?? []).flatMap((row, index) =>
-			sameName(String(row.piece ?? ""), name)
-				? [
-						from(
-							readRow(CUTOUT, row, units),
-							({ piece = "", count = 1, shape = "rectangle", a = 0, b }) => ({
-								row: index + 1,
-								piece,
-								count,
-								shape,
-								aM: a,
-								bM: b,
-							}),
-						),
-					]
-				: [],
+			isIn(row, name) ? [cutoutOf(row, index, units)] : [],
 		),
 	);
-}
+
+export const isIn = ({ piece }: CutoutRow, name: string): boolean =>
+	sameName(String(piece ?? ""), name);
+
+export const cutoutOf = (
+	row: CutoutRow,
+	index: number,
+	units: UnitSystem,
+): Known<PieceCutout> =>
+	from(
+		readRow(CUTOUT, row, units),
+		({ piece = "", count = 1, shape = "rectangle", a = 0, b }) => ({
+			row: index + 1,
+			piece,
+			count,
+			shape,
+			aM: a,
+			bM: b,
+		}),
+	);
 
 /** Rows of cutouts that name no piece of the job. */
 export const strayCutouts = ({ job }: Given): string[] =>

@@ -1,6 +1,7 @@
 /** What the studio says of each pigment of the job. */
 import { sameName } from "../../calc/names";
 import { PIGMENT } from "../fields/pigment";
+import { isBlank } from "../reading/cells";
 import type { Given } from "./given";
 import { from, is, isKnown, type Known, look, missing, readRow } from "./known";
 import type { MixAnswers } from "./mix";
@@ -25,10 +26,10 @@ export interface PigmentAnswer {
 }
 
 /** The pigments that the tones of the job dose, or that have a column, in order of their first appearance. */
-export function pigmentNames({ job }: Given): string[] {
+export function pigmentNames({ job }: Pick<Given, "job">): string[] {
 	const dosed = job.tones.flatMap(({ doses = {} }) =>
 		Object.entries(doses)
-			.filter(([, dose]) => dose !== "")
+			.filter(([, dose]) => !isBlank(dose))
 			.map(([name]) => name),
 	);
 	const names: string[] = [];

@@ -42,6 +42,8 @@ export interface Field<T = unknown> extends Options {
 interface Options {
 	/** One line, for the cell's note and the panel's entry. */
 	help?: string;
+	/** What the panel asks for, where it is another word than the label. */
+	asks?: string;
 	/** A job's file must have it. */
 	required?: true;
 	/** Typed for one pour, client or agreement: a repeat order begins without it. */
@@ -67,6 +69,12 @@ export type Row<F extends Fields> = { [K in keyof F]?: Typed };
 export type Read<F extends Fields> = {
 	[K in keyof F]: F[K] extends Field<infer T> ? T | undefined : never;
 };
+
+/** A field's key as sentences call it: `dropHeight` is `drop height`, `a` is `A`. */
+export const wordOf = (key: string): string =>
+	key.length === 1
+		? key.toUpperCase()
+		: key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
 const POSITIVE: Limits = { above: 0 };
 const NOT_NEGATIVE: Limits = { min: 0 };

@@ -14,7 +14,7 @@ export const STAGES = [
 export const JOB = {
 	client: text("Client", { required: true }),
 	title: text("Title", { required: true }),
-	pourDate: day("Pour date", { once: true }),
+	pourDate: day("Pour date", { once: true, asks: "Pour date, if known" }),
 	dueDate: day("Due date", { once: true }),
 	stage: word("Stage", STAGES, { once: true, start: "priced" }),
 	waste: share("Waste", {
