@@ -97,6 +97,9 @@ export const LOAD = whole(
 /** An amount as a scale said it. */
 const WEIGHED = number("Weighed", { once: true });
 
+/** Dry pigment, in the basis in which the studio's Pigments tab states doses. */
+export const DOSE = share("Dose");
+
 /** The parts of a job file by their keys. */
 export const JOB_SHAPE: Shape = {
 	fields: {
@@ -117,7 +120,7 @@ export const JOB_SHAPE: Shape = {
 		cutouts: { of: { fields: CUTOUT }, most: MOST.cutouts },
 		knockouts: { of: { fields: KNOCKOUT }, most: MOST.knockouts },
 		tones: {
-			of: { fields: TONE, values: { doses: share("Dose") } },
+			of: { fields: TONE, values: { doses: DOSE } },
 			least: 1,
 			most: MOST.tones,
 		},

@@ -14,7 +14,7 @@ import { PIECE } from "./fields/piece";
 import { fieldMistakes, JOB_SHAPE, type JobFile, MOST } from "./jobfile";
 import { isShaped, type Mistake, sentenceOf } from "./mistakes";
 import { isBlank } from "./reading/cells";
-import type { StudioFile } from "./studiofile";
+import { mixNames, type StudioFile, studioPigments } from "./studiofile";
 
 /** The job, when nothing of it is wrong. @throws InputError with a line for each mistake. */
 export function checkedJob(studio: StudioFile, input: unknown): JobFile {
@@ -67,15 +67,11 @@ export const refusals = (basis: Basis): Mistake[] => [
 
 function mixMistakes({ given: { studio, job } }: Basis): Mistake[] {
 	const mix = String(job.mix ?? "");
-	const names = namesOf(studio.mixes.map((row) => row.mix));
+	const names = mixNames(studio);
 	return isBlank(mix) || names.some((name) => sameName(name, mix))
 		? []
 		: [{ path: "mix", say: notOn("mix ", mix, "Mixes", names) }];
 }
-
-const namesOf = (cells: readonly unknown[]): string[] => [
-	...new Set(cells.map((cell) => String(cell ?? "").trim())),
-];
 
 const notOn = (
 	what: string,
@@ -165,8 +161,9 @@ function cutoutRefused(
 
 /** Cutouts of one piece that each fit in it, and together do not. */
 const tooManyCut = (basis: Basis): Mistake[] =>
-	basis.pieces.flatMap(({ piece, sizes }, index) =>
+	basis.pieces.flatMap(({ piece, cutouts, sizes }, index) =>
 		isKnown(piece) &&
+		isKnown(cutouts) &&
 		"look" in sizes &&
 		refusedOf(basis, piece.is, index).length === 0
 			? [placed(`pieces[${index}]`, {}, sizes.look)]
@@ -187,7 +184,7 @@ const knockoutMistakes = ({ knockouts, mix }: Basis): Mistake[] =>
 
 function pigmentMistakes({ given, pigments }: Basis): Mistake[] {
 	const { studio, job } = given;
-	const names = namesOf(studio.pigments.map(({ name }) => name));
+	const names = studioPigments(studio);
 	const unknown = (name: string, path: string): Mistake[] =>
 		names.some((known) => sameName(known, name))
 			? []

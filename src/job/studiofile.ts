@@ -1,5 +1,6 @@
 /** A studio file: everything typed about the studio that its jobs share, as plain JSON. */
 import { InputError } from "../calc/errors";
+import { sameName } from "../calc/names";
 import { day, share, type Typed } from "./fields/field";
 import type { JobsRow } from "./fields/jobline";
 import { LOGGED, type LoggedRow } from "./fields/log";
@@ -32,6 +33,25 @@ export interface StudioFile {
 	/** Rows of the Jobs tab as they are shown, one a job. */
 	jobs?: readonly JobsRow[];
 }
+
+const namesOf = (cells: readonly unknown[]): string[] => [
+	...new Set(
+		cells
+			.map((cell) => String(cell ?? "").trim())
+			.filter((name) => name !== ""),
+	),
+];
+
+/** The names of the mixes in the order of their first rows. */
+export const mixNames = ({ mixes }: StudioFile): string[] =>
+	namesOf(mixes.map(({ mix }) => mix));
+
+export const studioPigments = ({ pigments }: StudioFile): string[] =>
+	namesOf(pigments.map(({ name }) => name));
+
+/** The studio's own spelling of a name. */
+export const spelled = (name: string, names: readonly string[]): string =>
+	names.find((known) => sameName(known, name)) ?? name;
 
 /** No workbook has more rows of anything. */
 const MOST_ROWS = 5000;

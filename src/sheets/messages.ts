@@ -1,30 +1,7 @@
 /** What panel and script say to each other: plain data only, since `google.script.run` passes nothing else. */
 import type { JobFile } from "../job/jobfile";
 import type { UnitSystem } from "../job/reading/units";
-
-export interface Ingredient {
-	name: string;
-	parts: number;
-	specificGravity: number;
-	binderShare: number;
-	cementShare: number;
-	waterShare: number;
-	/** Pack price over pack, for one of the workbook's mass unit; 0 where the studio has not typed one. */
-	pricePerMass: number;
-}
-
-export interface Mix {
-	name: string;
-	ingredients: Ingredient[];
-}
-
-export interface Pigment {
-	name: string;
-	/** Largest dose its maker allows, as a share of cement; 0.1 where none is given. */
-	maximum: number;
-	/** Price of a gram; 0 where the studio has not typed one. */
-	pricePerGram: number;
-}
+import type { StudioFile } from "../job/studiofile";
 
 /**
  * The panel's views. A menu entry opens the panel at one of them: the page that is served then ends
@@ -38,18 +15,15 @@ export type View =
 	| "record"
 	| "functions";
 
-/** What the panel needs to answer as one types, in the workbook's units. */
+/** What the panel needs to answer as one types. */
 export interface PanelStart {
 	units: UnitSystem;
 	/** False before the first use: `units` may still be chosen then. */
 	unitsFixed: boolean;
-	currency: string;
-	mixerCapacity: number;
-	gramDivision: number;
-	waste: number;
-	air: number;
-	mixes: Mix[];
-	pigments: Pigment[];
+	/** What a job is worked out from: settings, mixes and pigments as typed. */
+	studio: StudioFile;
+	/** The same in the other units, while they may still be chosen. */
+	inOtherUnits?: StudioFile;
 	/** Jobs with live tabs, ascending; closed ones are not among them. */
 	jobs: { number: number; title: string }[];
 	/** The job whose tab is open; 0 when it is none. */

@@ -9,7 +9,12 @@ import { LOOK } from "../job/fields/tone";
 import type { JobFile, ToneInput } from "../job/jobfile";
 import { isBlank } from "../job/reading/cells";
 import { serialDay } from "../job/reading/days";
-import type { StudioFile } from "../job/studiofile";
+import {
+	mixNames,
+	type StudioFile,
+	spelled,
+	studioPigments,
+} from "../job/studiofile";
 import type { Slots, Value } from "../template/plan";
 
 /** What the tab has no room for beside the piece's sizes. */
@@ -23,10 +28,7 @@ const SIZES = Object.fromEntries(
 export function jobSlots(job: JobFile, studio: StudioFile): Slots {
 	const { units, pieces, cutouts = [], knockouts = [], tones } = job;
 	const pigments = pigmentNames({ job }).map((name) =>
-		spelled(
-			name,
-			studio.pigments.map((row) => row.name),
-		),
+		spelled(name, studioPigments(studio)),
 	);
 	const started = (key: "bandStart" | "folds" | "seenFrom"): Value =>
 		cellOf(isBlank(job[key]) ? startOf(LOOK[key], units) : job[key]);
@@ -42,10 +44,7 @@ export function jobSlots(job: JobFile, studio: StudioFile): Slots {
 		drop_sides: pieces.map(({ dropOn }) => [cellOf(dropOn)]),
 		cutouts: rowsOf(CUTOUT, cutouts),
 		knockouts: rowsOf(KNOCKOUT, knockouts),
-		mix: spelled(
-			String(job.mix ?? ""),
-			studio.mixes.map((row) => row.mix),
-		),
+		mix: spelled(String(job.mix ?? ""), mixNames(studio)),
 		pigments: [pigments],
 		typed_tones: tones.map((tone) => toneRow(tone, pigments)),
 		band_start: started("bandStart"),
@@ -77,9 +76,3 @@ const toneRow = (
 		cellOf(Object.entries(doses).find(([key]) => sameName(key, pigment))?.[1]),
 	),
 ];
-
-/** The studio's own spelling of a name. */
-const spelled = (name: string, names: readonly unknown[]): string =>
-	names
-		.map((known) => String(known ?? ""))
-		.find((known) => sameName(known, name)) ?? name;

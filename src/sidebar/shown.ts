@@ -1,4 +1,5 @@
 /** Numbers as the panel writes them: a thin space between thousands, the file's decimal sign. */
+import { type Quantity, type UnitSystem, unitName } from "../job/reading/units";
 
 /** What the file puts between arguments tells its decimal sign: `;` goes with a decimal comma. */
 export type Separator = "," | ";";
@@ -28,3 +29,15 @@ export function roughly(value: number, separator: string): string {
 /** A share as a percentage, e.g. `4.5%`. */
 export const percentShown = (share: number, separator: string): string =>
 	`${String(Number((share * 100).toPrecision(6))).replace(".", separator === ";" ? "," : ".")}%`;
+
+/** A quantity with its unit, to read: `318 kg`. */
+export const withUnit = (
+	value: number,
+	quantity: Quantity,
+	units: UnitSystem,
+	separator: string,
+): string => `${roughly(value, separator)} ${unitName(quantity, units)}`;
+
+/** Grams of pigment, to a tenth below 100. */
+export const gramsShown = (grams: number, separator: string): string =>
+	`${numberShown(grams, grams < 100 && grams > 0 ? 1 : 0, separator)} g`;

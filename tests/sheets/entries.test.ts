@@ -1,6 +1,16 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Desk, Person } from "../../src/desk/contract";
+import { basisOf } from "../../src/job/answers/basis";
+import { saying } from "../../src/job/answers/known";
+import {
+	checkedStudio,
+	mixNames,
+	type StudioFile,
+	studioPigments,
+} from "../../src/job/studiofile";
 import type { PanelStart } from "../../src/sheets/messages";
+import { demo } from "../../templates/index";
+import { starterStudio } from "../../templates/starterstudio";
 import { cellOf } from "../job/worked";
 import { openWorkbook } from "./workbook";
 
@@ -83,10 +93,14 @@ describe("the menu", () => {
 describe("what the panel starts with", { timeout: 60_000 }, () => {
 	test("is the starter before there are studio tabs, and nothing is written", async () => {
 		const before = desk.state();
-		const { units, unitsFixed, mixes, pigments, jobs } = await start();
+		const { units, unitsFixed, studio, inOtherUnits, jobs } = await start();
 		expect([units, unitsFixed, jobs]).toEqual(["us", false, []]);
-		expect(mixes.length).toBeGreaterThanOrEqual(3);
-		expect(pigments.map(({ name }) => name)).toContain("Umber");
+		expect(mixNames(studio).length).toBeGreaterThanOrEqual(3);
+		expect(studioPigments(studio)).toContain("Umber");
+		expect([studio, inOtherUnits].map((one) => one?.settings.units)).toEqual([
+			"us",
+			"metric",
+		]);
 		expect(desk.state()).toBe(before);
 	});
 
@@ -100,70 +114,63 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 		expect(now).toMatchObject({
 			units: "metric",
 			unitsFixed: true,
-			currency: "CHF",
+			studio: { settings: { currency: "CHF", units: "metric" } },
 			jobs: [{ number: 1, title: "Breakfast room and two baths" }],
 		});
-		expect(now.mixes[0]).toEqual({
-			name: "My mix",
-			ingredients: [
-				{
-					name: "Portland cement",
-					parts: 583,
-					specificGravity: 3.15,
-					binderShare: 1,
-					cementShare: 1,
-					waterShare: 0,
-					pricePerMass: 9 / 25,
-				},
-			],
+		expect(now.inOtherUnits).toBeUndefined();
+		// as typed, blanks left out
+		expect(now.studio.mixes[0]).toMatchObject({
+			mix: "My mix",
+			ingredient: "Portland cement",
+			parts: 583,
+			specificGravity: 3.15,
+			binderShare: 1,
+			cementShare: 1,
+			pack: 25,
+			packPrice: 9,
 		});
-		// ASTM C979 allows 10%; 30 for a pack of 1000 g is 0.03 a gram
-		expect(now.pigments[0]).toEqual({
+		expect(now.studio.pigments[0]).toMatchObject({
 			name: "Umber",
-			maximum: 0.1,
-			pricePerGram: 0.03,
+			pack: 1000,
+			packPrice: 30,
 		});
+		expect(now.studio.pigments[0]).not.toHaveProperty("maximum");
 	});
 
-	test("is a sentence when the studio's numbers are none", async () => {
+	test("has the studio's numbers as they are typed: what is none is said where it counts", async () => {
 		await desk.call("createDemoJob", ["metric"]);
 		const wrong: [tab: string, cell: string, text: string, sentence: RegExp][] =
 			[
-				[
-					...cellOf("Studio.mixer_capacity"),
-					"",
-					/^Mixer capacity .* number, got a blank cell/,
-				],
-				[
-					...cellOf("Studio.air"),
-					"little",
-					/^Air in fresh mix .* got "little"/,
-				],
+				[...cellOf("Studio.mixer_capacity"), "", /: mixer capacity/],
+				[...cellOf("Studio.air"), "little", /^Look: .*air .* got "little"/],
 				[
 					"Mixes",
 					"C6",
 					"some",
-					/Fly ash: parts must be a number, got "some": correct it on the Mixes tab$/,
+					/Fly ash on the Mixes tab: parts must be a number, got "some"$/,
 				],
-				[
-					"Pigments",
-					"E6",
-					"much",
-					/^Black: maximum dose .* correct it on the Pigments tab$/,
-				],
-				[
-					...cellOf("Studio.units"),
-					"imperial",
-					/^Units on the Studio tab .* imperial/,
-				],
+				["Pigments", "E6", "much", /Black on the Pigments tab: maximum dose/],
 			];
 		for (const [tab, cell, text, sentence] of wrong) {
 			const right = String(desk.read(tab, cell)[0]?.[0]);
 			desk.type(tab, cell, text);
-			await expect(start()).rejects.toThrow(sentence);
+			const { studio } = await start();
+			const mix = mixNames(studio)[0] ?? "";
+			const { loads, tones } = basisOf(studio, { ...demo.metric, mix });
+			const said = [loads.castings, tones.rows[0]?.headroom].map(
+				(known) => known && saying(known),
+			);
+			expect(said.join("\n")).toMatch(new RegExp(sentence.source, "m"));
 			desk.type(tab, cell, right);
 		}
-		expect((await start()).units).toBe("metric");
+	});
+
+	test("is a sentence when the units are none", async () => {
+		await desk.call("createDemoJob", ["metric"]);
+		desk.type(...cellOf("Studio.units"), "imperial");
+		await expect(start()).rejects.toThrow(
+			/^Units on the Studio tab .* imperial/,
+		);
 	});
 
 	test("is a sentence when a studio tab is gone", async () => {
@@ -178,6 +185,23 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 			"does not lead to the Mixes tab any more",
 		);
 	});
+});
+
+test("the studio's file is what its tabs hold, and a studio file", async () => {
+	await desk.call("createDemoJob", ["metric"]);
+	const file = (await desk.call("studioFile")) as StudioFile;
+	const { jobs, closedDays, log, ...typed } = file;
+	const starter = JSON.parse(
+		JSON.stringify(starterStudio("metric"), (_, value) =>
+			value === "" ? undefined : value,
+		),
+	);
+	expect(typed).toEqual(starter);
+	expect([closedDays, log]).toEqual([[], []]);
+	expect(jobs).toMatchObject([
+		{ job: 1, title: demo.metric.title, pour: demo.metric.pourDate },
+	]);
+	expect(checkedStudio(file)).toBe(file);
 });
 
 test.each([

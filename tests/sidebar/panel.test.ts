@@ -294,7 +294,8 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 				await keys.press("Tab");
 				await keys.type(text);
 			};
-			// Into the page: the tab of this view, the demo, then the fields in order.
+			// Into the page: the tab of this view, the demo, a file, then the fields in order.
+			await keys.press("Tab");
 			await keys.press("Tab");
 			await keys.press("Tab");
 			await next("Guesthouse");

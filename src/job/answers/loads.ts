@@ -64,27 +64,26 @@ export function loadsAnswer(
 			})),
 	);
 	const rows = fromBoth(
-		poured,
+		roomFor(poured),
 		setting(given, "mixer_capacity"),
 		(each, capacity) => mixerLoads(castings(each), capacity),
 	);
 	return {
 		batchKg,
-		castings: roomFor(poured, rows),
+		castings: rows,
 		count: from(rows, (list) => Math.max(0, ...list.map(({ load }) => load))),
 	};
 }
 
-function roomFor(
-	poured: Known<readonly { quantity: number }[]>,
-	rows: Known<readonly LoadRow[]>,
-): Known<readonly LoadRow[]> {
+function roomFor<P extends { quantity: number }>(
+	poured: Known<readonly P[]>,
+): Known<readonly P[]> {
 	const count = from(poured, (each) =>
 		sum(each.map(({ quantity }) => quantity)),
 	);
 	return "is" in count && count.is > MOST_CASTINGS
 		? look(`there is room for ${MOST_CASTINGS} castings: split the job`)
-		: rows;
+		: poured;
 }
 
 /** The loads, each with what is cast of it. */

@@ -101,7 +101,13 @@ function ingredientsOf({
 	);
 	if (rows.length === 0)
 		return look(`there is no mix ${name} on the Mixes tab`);
-	return from(all(rows.map((row) => readRow(INGREDIENT, row, units))), (read) =>
+	const ofTab = rows.map((row) => {
+		const read = readRow(INGREDIENT, row, units);
+		return "look" in read
+			? look(`${row.ingredient} on the Mixes tab: ${read.look}`)
+			: read;
+	});
+	return from(all(ofTab), (read) =>
 		read.map((row) => ({
 			...row,
 			ingredient: row.ingredient ?? "",

@@ -65,7 +65,11 @@ function pigmentAnswer(
 			pricePerGram: absent,
 		};
 	}
-	const read = readRow(PIGMENT, row, units);
+	const typed = readRow(PIGMENT, row, units);
+	const read =
+		"look" in typed
+			? look(`${name} on the Pigments tab: ${typed.look}`)
+			: typed;
 	const basis = from(read, (pigment) => pigment.basis ?? "binder");
 	const solids: Known<number> =
 		isKnown(read) && read.is.solids === undefined && read.is.form === "liquid"

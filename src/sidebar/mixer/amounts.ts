@@ -3,11 +3,14 @@
  * was weighed since.
  */
 
+import { rescaleFactor } from "../../calc/batch";
 import { InputError } from "../../calc/errors";
 import { sum } from "../../calc/sum";
-import { callFunction } from "../../functions/call";
-import { RESCALE_BATCH } from "../../functions/loads";
-import { PULL_OFF_PLAN } from "../../functions/pulloff";
+import type { Tone } from "../../calc/tones";
+import { type PlanStep, planSteps } from "../../job/answers/plan";
+import { number, share } from "../../job/fields/field";
+import { TONE } from "../../job/fields/tone";
+import type { UnitSystem } from "../../job/reading/units";
 import type { MixerLoad, MixerState, Typed } from "../../sheets/messages";
 import { mixScale, onScale } from "./scale";
 
@@ -18,14 +21,19 @@ const weightsIn = (cells: readonly Typed[]): Typed[] =>
 /** What to weigh of each ingredient, raised with what was weighed too much. */
 export function toWeigh({ planned, mixed }: MixerLoad): readonly Typed[] {
 	if (!planned.some((mass) => typeof mass === "number")) return [];
-	const column = (cells: readonly Typed[]) =>
-		planned.map((_, index) => [cells[index] ?? ""]);
+	const weights = weightsIn(mixed);
+	if (weights.some((weight) => numberOr(weight, 0) < 0)) return planned;
 	try {
-		const answer = callFunction(RESCALE_BATCH, [
-			column(planned),
-			column(weightsIn(mixed)),
-		]) as Typed[][];
-		return planned.map((_, index) => answer[index]?.[0] ?? "");
+		const factor = rescaleFactor(
+			planned.map((mass, index) => ({
+				plannedKg: numberOr(mass, 0),
+				weighedKg: numberOr(weights[index] ?? "", 0),
+				row: index + 1,
+			})),
+		);
+		return planned.map((mass) =>
+			typeof mass === "number" ? mass * factor : mass,
+		);
 	} catch (error) {
 		if (error instanceof InputError) return planned;
 		throw error;
@@ -62,30 +70,53 @@ function planMass(state: MixerState, read: MixerLoad, now: MixerLoad): Typed {
 		: (read.planMass + before) * factor - pulled;
 }
 
-/** The rows of PULL_OFF_PLAN for what is left to tone, and why there are none. */
+const MASS = number("Mass", { unit: "mass" }, { above: 0 });
+const PART = number("Share");
+const DOSE = share("Dose");
+const BINDER = share("Binder share", {}, { above: 0, max: 1 });
+
+function toneIn(
+	[name = "", part = "", ...doses]: readonly Typed[],
+	index: number,
+	pigments: readonly string[],
+	units: UnitSystem,
+): Tone {
+	const row = `tones row ${index + 1}`;
+	return {
+		name: TONE.name.read(`${row}: name`, name, units),
+		share: PART.read(`${row}: share`, part, units),
+		doses: pigments.map((pigment, i) =>
+			doses[i] === undefined || doses[i] === ""
+				? 0
+				: DOSE.read(`${row}: ${pigment}`, doses[i], units),
+		),
+	};
+}
+
+/** The plan for what is left to tone, and why there is none. */
 export function planOf(
 	state: MixerState,
 	read: MixerLoad,
 	now: MixerLoad,
-): { rows: Typed[][]; mistake: string } {
+): { rows: PlanStep[]; mistake: string } {
 	const { tones, pigments, units } = state;
 	const { weights, planBinder } = now;
 	const mass = planMass(state, read, now);
 	if (mass === "" || planBinder === "" || tones.length === 0)
 		return { rows: [], mistake: "" };
 	const numbers = weightsIn(weights);
-	const weighed = numbers.some((weight) => weight !== "")
-		? numbers.map((weight) => [weight])
-		: "";
+	const names = pigments.filter((name) => name !== "");
 	try {
-		const rows = callFunction(PULL_OFF_PLAN, [
-			tones,
-			[pigments],
-			mass,
-			planBinder,
-			weighed,
+		const rows = planSteps({
+			tones: tones.map((cells, i) => toneIn(cells, i, names, units)),
+			pigments: names,
+			massKg: MASS.read("mass", mass, units),
+			binderShare: BINDER.read("binder share", planBinder, units),
+			weighed: numbers.map((weight) =>
+				typeof weight === "number" ? weight : undefined,
+			),
 			units,
-		]) as Typed[][];
+		});
 		return { rows, mistake: "" };
 	} catch (error) {
 		if (error instanceof InputError)

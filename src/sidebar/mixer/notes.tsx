@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import { unitName } from "../../job/reading/units";
 import type { Fresh, MixerLoad, MixerState } from "../../sheets/messages";
 import { TextField } from "../field";
-import { numberOrText } from "../newjob/typed";
+import { numberOrText } from "../typed-number";
 import type { Line } from "./line";
 
 const NUMERIC: readonly (keyof Fresh)[] = [

@@ -1,4 +1,6 @@
 /** One load as steps to take one after the other, each worked out from what was weighed before it. */
+import type { PlanStep } from "../../job/answers/plan";
+import { fromSi } from "../../job/reading/units";
 import type { MixerLoad, MixerState, Typed } from "../../sheets/messages";
 import { noWeight, planOf, reserveOf, toWeigh } from "./amounts";
 import { gramScale, mixScale, onScale, type Scale } from "./scale";
@@ -108,25 +110,25 @@ const reserveStep = (
 function planStep(
 	state: MixerState,
 	load: MixerLoad,
-	[, vessel, action, what, mass, unit, , left, remark]: readonly Typed[],
+	{ vessel, action, what, amount, unit, leftKg, remark }: PlanStep,
 	index: number,
 ): Step {
 	const scale = unit === "g" ? gramScale(state) : mixScale(state);
 	const step = {
-		...plain(`weights${index + 1}`, scale, onScale(Number(mass), scale)),
+		...plain(`weights${index + 1}`, scale, onScale(amount, scale)),
 		column: "weights" as const,
 		row: index + 1,
-		what: String(what),
+		what,
 		weighed: load.weights[index] ?? "",
-		remark: String(remark),
+		remark,
 	};
-	const place = String(vessel).replace("mixer", "the mixer");
+	const place = vessel.replace("mixer", "the mixer");
 	if (action === "add")
 		return {
 			...step,
 			does: "Add",
 			where: `to ${place}`,
-			hint: rateText(state, Number(mass), Number(left)),
+			hint: rateText(state, amount, fromSi(leftKg, "mass", state.units)),
 		};
 	if (action === "keep")
 		return {
@@ -136,7 +138,7 @@ function planStep(
 			hint: state.sticks > 0 ? sticksText(state) : "",
 			optional: true,
 		};
-	const fills = String(what).startsWith("bucket ");
+	const fills = what.startsWith("bucket ");
 	return { ...step, does: fills ? "Fill" : "Pull off", where: `from ${place}` };
 }
 

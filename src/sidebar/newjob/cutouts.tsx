@@ -1,19 +1,20 @@
 /** Openings cast into the pieces. */
-import { SelectField, TextField } from "../field";
+import { CUTOUT } from "../../job/fields/openings";
+import { DIMENSIONS } from "../../job/fields/piece";
 import { focusSoon } from "../focus";
 import { RowMistake } from "../mistake";
-import { withoutRow, withRow } from "./edits";
+import { Entry, entriesOf } from "./entry";
 import {
 	blankCutout,
-	type CutoutField,
 	type CutoutRow,
+	fieldId,
 	filledPieces,
+	withoutRow,
+	withRow,
 } from "./form";
-import type { SectionProps } from "./section";
-import { fieldId } from "./sentences";
-import { CUTOUT_SHAPES, shapeNamed } from "./shapes";
+import type { SectionProps } from "./use-new-job";
 
-export function Cutouts({ form, edit }: SectionProps) {
+export function Cutouts({ form, edit }: Pick<SectionProps, "form" | "edit">) {
 	const pieces = filledPieces(form).map(({ name }) => name.trim());
 	const add = () => {
 		const cutout = blankCutout(pieces.length === 1 ? pieces[0] : "");
@@ -27,7 +28,7 @@ export function Cutouts({ form, edit }: SectionProps) {
 				<ol class="cards" aria-labelledby="cutouts-heading">
 					{form.cutouts.map((row, index) => (
 						<li key={row.key} class="card">
-							<Cutout {...{ form, edit, row, pieces }} place={index + 1} />
+							<Cutout {...{ edit, row, pieces }} place={index + 1} />
 						</li>
 					))}
 				</ol>
@@ -39,45 +40,49 @@ export function Cutouts({ form, edit }: SectionProps) {
 	);
 }
 
-interface CutoutProps extends Pick<SectionProps, "form" | "edit"> {
+interface CutoutProps extends Pick<SectionProps, "edit"> {
 	row: CutoutRow;
 	place: number;
 	pieces: readonly string[];
 }
 
+type Key = keyof typeof CUTOUT;
+
+const FIRST: readonly Key[] = ["piece", "count", "shape", "a", "b"];
+
 function Cutout({ row, place, pieces, edit }: CutoutProps) {
-	const change = (fields: Partial<CutoutRow>) =>
-		edit((before) => withRow(before, "cutouts", row.key, fields));
-	const field = (name: CutoutField, label: string) => ({
-		id: fieldId(row.key, name),
-		label,
-		value: row[name],
-		onChange: (typed: string) => change({ [name]: typed }),
-	});
-	const { a = "", b } = shapeNamed(row.shape)?.dimensions ?? {};
+	const change = (typed: Partial<CutoutRow>) =>
+		edit((before) => withRow(before, "cutouts", row.key, typed));
+	const entry = entriesOf(CUTOUT, row, change);
+	const { a = "", b } = sidesOf(row.shape);
+	const others = (Object.keys(CUTOUT) as Key[]).filter(
+		(key) => !FIRST.includes(key),
+	);
 	return (
 		<fieldset>
 			<legend class="unseen">Cutout {place}</legend>
 			<div class="columns wide-first">
-				<SelectField
-					{...field("piece", "In piece")}
+				<Entry
+					{...entry("piece")}
 					options={pieces.filter((name) => name !== "")}
 				/>
-				<TextField {...field("count", "Each")} numeric />
+				<Entry {...entry("count")} />
 			</div>
-			<SelectField
-				{...field("shape", "Shape")}
-				options={CUTOUT_SHAPES.map(({ name }) => name)}
+			<Entry
+				{...entry("shape")}
 				onChange={(shape) =>
-					change(shapeNamed(shape)?.dimensions.b ? { shape } : { shape, b: "" })
+					change(sidesOf(shape).b ? { shape } : { shape, b: "" })
 				}
 			/>
 			<div class="columns">
-				<TextField {...field("a", `A, ${a}`)} numeric />
+				<Entry {...entry("a")} label={`A, ${a}`} />
 				{(b !== undefined || row.b !== "") && (
-					<TextField {...field("b", `B, ${b ?? "not used"}`)} numeric />
+					<Entry {...entry("b")} label={`B, ${b ?? "not used"}`} />
 				)}
 			</div>
+			{others.map((key) => (
+				<Entry key={key} {...entry(key)} />
+			))}
 			<RowMistake id={fieldId(row.key, "row")} />
 			<button
 				type="button"
@@ -92,3 +97,6 @@ function Cutout({ row, place, pieces, edit }: CutoutProps) {
 		</fieldset>
 	);
 }
+
+const sidesOf = (shape: string): { a?: string; b?: string } =>
+	DIMENSIONS[shape as keyof typeof DIMENSIONS] ?? {};

@@ -1,26 +1,47 @@
-/** What the job takes, worked out as one types by the functions that the cells call. */
-
-import { InputError } from "../../calc/errors";
+/** What the job takes, as its answers say, in the units of the form. */
 import { sum } from "../../calc/sum";
-import { MIXER_LOADS } from "../../functions/loads";
-import { BATCH_MASS, MIX_DENSITY } from "../../functions/mix";
-import { PIECE_TAKEOFF } from "../../functions/takeoff";
-import { fromSi, toSi } from "../../job/reading/units";
-import type { PanelStart } from "../../sheets/messages";
-import { numberOf, rowsOf } from "./asked";
-import { filledPieces, type JobForm, type Units } from "./form";
-import { type FormMistakes, takeoffArguments } from "./mistakes";
-import { type FirstPrice, firstPrice } from "./price";
+import type { Basis } from "../../job/answers/basis";
+import { finishingAnswer } from "../../job/answers/cure/finishing";
 import {
-	type PigmentFigures,
-	type ToneFigures,
-	toneFigures,
-} from "./tone-figures";
-import { numberOrText } from "./typed";
+	all,
+	from,
+	isKnown,
+	type Known,
+	orNull,
+	saying,
+} from "../../job/answers/known";
+import { loadsOf, overPieces } from "../../job/answers/loads";
+import {
+	costOfMaterials,
+	unpricedOf,
+} from "../../job/answers/money/materialcost";
+import { materialsAnswer } from "../../job/answers/money/materials";
+import { fromSi, type Quantity } from "../../job/reading/units";
+import { filledPieces, type JobForm } from "./form";
 
-export interface Load {
-	number: number;
+export interface ToneFigures {
+	/** On the scale, pigment included. */
 	mass: number;
+	/** Dry, by pigment. */
+	grams: ReadonlyMap<string, number>;
+	/** How far over the pigment limit, as a share of cement; 0 when within. */
+	over: number;
+}
+
+export interface PigmentFigures {
+	name: string;
+	/** Dry. */
+	grams: number;
+	/** Absent where the studio has typed no price. */
+	price?: number;
+}
+
+/** Of the materials, as far as packs have a price. */
+export interface FirstPrice {
+	mix: number;
+	pigment: number;
+	/** What is used and has no pack price: not in it. */
+	missing: readonly string[];
 }
 
 /** Absent is what cannot be known yet; masses in the job's units. */
@@ -29,7 +50,8 @@ export interface Figures {
 	mass?: number;
 	/** Mass of one piece as cast, waste not counted, by the piece's key. */
 	pieceMass: ReadonlyMap<number, number>;
-	loads?: readonly Load[];
+	/** Mass of each load. */
+	loads?: readonly number[];
 	tones: ReadonlyMap<number, ToneFigures>;
 	pigments?: readonly PigmentFigures[];
 	price?: FirstPrice;
@@ -37,87 +59,98 @@ export interface Figures {
 	problem?: string;
 }
 
-type Casting = readonly [name: string, mass: number];
-
-/** Castings past which loads are left to the workbook: a slip of the finger may ask for a million. */
-const MOST_CASTINGS = 200;
-
 /** The figures that the form already allows. */
-export function figuresOf(
-	form: JobForm,
-	mistakes: FormMistakes,
-	start: PanelStart,
-): Figures {
-	const none: Figures = { pieceMass: new Map(), tones: new Map() };
-	if (mistakes.pieces.size > 0) return none;
-	const volumes = rowsOf(PIECE_TAKEOFF, ...takeoffArguments(form));
-	const volume = sum(volumes.map((row) => row[4] ?? 0));
-	try {
-		const batch = batchFigures(form, start, volumes, volume);
-		if (mistakes.tones.size > 0 || batch.mass === undefined) return batch;
-		const tones = toneFigures(form, start, batch.mass);
-		const price = firstPrice(form, start, batch.mass, tones.pigments);
-		return { ...batch, ...tones, price };
-	} catch (error) {
-		if (error instanceof InputError)
-			return { ...none, volume, problem: error.message };
-		throw error;
-	}
-}
-
-function batchFigures(
-	form: JobForm,
-	start: PanelStart,
-	volumes: readonly number[][],
-	volume: number,
-): Figures {
-	const mix = start.mixes.find(({ name }) => name === form.mix);
-	if (!mix || volume === 0)
-		return { volume, pieceMass: new Map(), tones: new Map() };
-	const density = numberOf(
-		MIX_DENSITY,
-		mix.ingredients.map(({ parts }) => [parts]),
-		mix.ingredients.map(({ specificGravity }) => [specificGravity]),
-		start.air,
-		form.units,
-	);
-	const mass = (of: number, waste: number) =>
-		of === 0 ? 0 : numberOf(BATCH_MASS, of, density, waste, form.units);
-	const pieces = filledPieces(form);
-	const castings = pieces.flatMap((piece, index) =>
-		repeated<Casting>(piece.quantity, [
-			piece.name.trim(),
-			mass(volumes[index]?.[2] ?? 0, start.waste),
-		]),
-	);
+export function figuresOf(form: JobForm, basis: Basis): Figures {
+	const { given, pieces, loads, tones } = basis;
+	const shown = (quantity: Quantity, si: Known<number>): number | undefined =>
+		isKnown(si) ? fromSi(si.is, quantity, form.units) : undefined;
+	const materials = materialsAnswer(basis, {
+		finishing: finishingAnswer(basis),
+	});
+	const dryKg = from(all(tones.rows.map((tone) => tone.dryKg)), (each) => each);
+	const names = basis.pigments.map(({ name }) => name);
+	const grams = (kg: number) => fromSi(kg, "pigment", form.units);
 	return {
-		volume,
-		mass: mass(volume, start.waste),
+		volume: shown(
+			"volume",
+			from(
+				overPieces(given, pieces, ({ sizes }) =>
+					from(sizes, ({ volumeAllM3 }) => volumeAllM3),
+				),
+				sum,
+			),
+		),
+		mass: shown("mass", loads.batchKg),
 		pieceMass: new Map(
-			pieces.map(({ key }, index) => [key, mass(volumes[index]?.[2] ?? 0, 0)]),
+			filledPieces(form).flatMap(({ key }, index) => {
+				const mass = shown("mass", pieces[index]?.massKg ?? { missing: "" });
+				return mass === undefined ? [] : [[key, mass] as const];
+			}),
 		),
 		loads:
-			castings.length > MOST_CASTINGS
-				? undefined
-				: loadsOf(castings, mixerCapacity(start, form.units)),
-		tones: new Map(),
+			orNull(
+				from(loadsOf(loads), (each) =>
+					each.map(({ massKg }) => fromSi(massKg, "mass", form.units)),
+				),
+			) ?? undefined,
+		tones: new Map(
+			form.tones.flatMap(({ key }, index) => {
+				const tone = tones.rows[index];
+				const mass = tone && shown("mass", tone.scaleKg);
+				if (!tone || mass === undefined || !isKnown(tone.dryKg)) return [];
+				const dry = tone.dryKg.is;
+				const over = -(orNull(tone.headroom) ?? 0);
+				return [
+					[
+						key,
+						{
+							mass,
+							grams: new Map(
+								names.map((name, i) => [name, grams(dry[i] ?? 0)]),
+							),
+							over: Math.max(0, over),
+						},
+					] as const,
+				];
+			}),
+		),
+		pigments: isKnown(dryKg)
+			? names.map((name, i) => ({
+					name,
+					grams: grams(sum(dryKg.is.map((each) => each[i] ?? 0))),
+					price:
+						orNull(materials.pigments[i]?.cost ?? { missing: "" }) ?? undefined,
+				}))
+			: undefined,
+		price: firstPrice(materials),
+		problem: problemOf(basis),
 	};
 }
 
-const repeated = <T>(quantity: string, casting: T): T[] =>
-	Array(Math.min(Number(numberOrText(quantity)), MOST_CASTINGS + 1)).fill(
-		casting,
-	);
+function firstPrice(
+	materials: ReturnType<typeof materialsAnswer>,
+): FirstPrice | undefined {
+	const { mix: rows, pigments } = materials;
+	if (!isKnown(rows)) return undefined;
+	const mix = costOfMaterials(rows.is);
+	const pigment = costOfMaterials(pigments);
+	return isKnown(mix) && isKnown(pigment)
+		? {
+				mix: mix.is,
+				pigment: pigment.is,
+				missing: unpricedOf([...rows.is, ...pigments]),
+			}
+		: undefined;
+}
 
-/** The mixer's capacity where the units are still being chosen. */
-export const mixerCapacity = (start: PanelStart, units: Units): number =>
-	units === start.units
-		? start.mixerCapacity
-		: fromSi(toSi(start.mixerCapacity, "mass", start.units), "mass", units);
-
-function loadsOf(castings: readonly Casting[], capacity: number): Load[] {
-	const loads = new Map<number, number>();
-	for (const [load = 0, , mass = 0] of rowsOf(MIXER_LOADS, castings, capacity))
-		loads.set(load, (loads.get(load) ?? 0) + mass);
-	return [...loads].map(([number, mass]) => ({ number, mass }));
+/** What is not known although everything it needs of the job is. */
+function problemOf({ mix, pieces, loads, tones }: Basis): string | undefined {
+	const sized =
+		pieces.length > 0 && pieces.every(({ sizes }) => isKnown(sizes));
+	const [problem] = [
+		...(sized ? [mix.densityKgPerM3] : []),
+		...(isKnown(loads.batchKg) ? [loads.castings] : []),
+		...(isKnown(tones.typed) ? [tones.asWeighed] : []),
+	].filter((known) => !isKnown(known as Known<unknown>));
+	return problem && saying(problem as Known<unknown>);
 }

@@ -1,24 +1,17 @@
 /** Who it is for, what it is, and in which units and mix. */
-import { DateField, SelectField, TextField } from "../field";
-import type { JobForm, Units } from "./form";
-import type { SectionProps } from "./section";
+import { JOB } from "../../job/fields/job";
+import { LOOK } from "../../job/fields/tone";
+import type { UnitSystem } from "../../job/reading/units";
+import { mixNames } from "../../job/studiofile";
+import { Entry } from "./entry";
+import type { SectionProps } from "./use-new-job";
 
-const UNITS: readonly [Units, string][] = [
+const UNITS: readonly [UnitSystem, string][] = [
 	["metric", "Metric: mm, kg"],
 	["us", "US: in, lb"],
 ];
 
 export function JobFields({ form, start, edit }: SectionProps) {
-	const field = (
-		name: "client" | "title" | "pourDate" | "mix",
-		label: string,
-	) => ({
-		id: name,
-		label,
-		value: form[name],
-		onChange: (typed: string) =>
-			edit((before) => ({ ...before, [name]: typed })),
-	});
 	return (
 		<section aria-labelledby="job-heading">
 			<h2 id="job-heading">Job</h2>
@@ -28,27 +21,34 @@ export function JobFields({ form, start, edit }: SectionProps) {
 					<UnitsChoice form={form} edit={edit} />
 				</>
 			)}
-			<TextField {...field("client", "Client")} />
-			<TextField {...field("title", "Title")} />
-			<DateField {...field("pourDate", "Pour date, if known")} />
+			{(["client", "title", "pourDate"] as const).map((name) => (
+				<Entry
+					key={name}
+					field={JOB[name]}
+					id={name}
+					value={form[name]}
+					onChange={(typed) => edit((before) => ({ ...before, [name]: typed }))}
+				/>
+			))}
 		</section>
 	);
 }
 
 export function MixField({
 	form,
-	start,
+	studio,
 	edit,
 	readAgain,
 }: SectionProps & { readAgain: () => void }) {
 	return (
 		<section aria-labelledby="mix-heading">
 			<h2 id="mix-heading">Mix</h2>
-			<SelectField
+			<Entry
+				field={LOOK.mix}
 				id="mix"
 				label="From the Mixes tab"
 				value={form.mix}
-				options={start.mixes.map(({ name }) => name)}
+				options={mixNames(studio)}
 				onChange={(mix) => edit((before) => ({ ...before, mix }))}
 			/>
 			<button type="button" class="quiet" onClick={readAgain}>
@@ -59,7 +59,7 @@ export function MixField({
 }
 
 function UnitsChoice({ form, edit }: Pick<SectionProps, "form" | "edit">) {
-	const choose = (units: JobForm["units"]) =>
+	const choose = (units: UnitSystem) =>
 		edit((before) => ({ ...before, units }));
 	return (
 		<fieldset class="field">

@@ -1,6 +1,7 @@
 /** A new job: typed or pasted, weighed as one types, then written into the workbook. */
 import { MarksContext } from "../mistake";
 import { Notice } from "../notice";
+import { FromFile } from "./from-file";
 import { JobFields, MixField } from "./job-fields";
 import { Busy, Failed, Made } from "./outcome";
 import { Pieces } from "./pieces";
@@ -35,6 +36,7 @@ export function NewJob(props: NewJobProps) {
 			<button type="button" onClick={job.writeDemo} aria-disabled={busy}>
 				Show me the demo job
 			</button>
+			<FromFile start={section.start} form={section.form} begin={job.begin} />
 			<fieldset disabled={busy}>
 				<legend class="unseen">New job</legend>
 				<JobFields {...section} />

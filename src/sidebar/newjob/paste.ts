@@ -1,12 +1,10 @@
 /** Pieces out of rows copied from any sheet. */
+
+import { SHAPES, type Shape } from "../../calc/shapes";
+import { wordOf } from "../../job/fields/field";
+import { DIMENSIONS, type Dimension, PIECE } from "../../job/fields/piece";
 import { delimitedRows } from "./delimited";
-import {
-	blankPiece,
-	PIECE_FIELDS,
-	type PieceField,
-	type PieceRow,
-} from "./form";
-import { type Dimension, shapeNamed } from "./shapes";
+import { blankPiece, type PieceRow } from "./form";
 
 export interface PastedPieces {
 	pieces: PieceRow[];
@@ -16,25 +14,45 @@ export interface PastedPieces {
 	mistake?: string;
 }
 
+type PieceField = keyof typeof PIECE;
 type Fields = readonly PieceField[];
 
-const FIELDS = Object.keys(PIECE_FIELDS) as PieceField[];
+const KEYS = Object.keys(PIECE) as PieceField[];
+/** Sizes in the columns of PIECE_TAKEOFF. */
+const FIELDS: Fields = KEYS.slice(0, KEYS.indexOf("dropThickness") + 1);
 const PLAIN: Fields = ["name", "quantity", "a", "b", "thickness"];
 
-/** What people head these columns with; "depth" is left out, since it may be width or thickness. */
-const HEADER_WORDS: Readonly<Record<PieceField, RegExp>> = {
-	name: /^(name|piece|part|item|description)s?$/,
-	quantity: /^(quantity|qty|count|pcs|pieces?|no|number|how many)$/,
-	shape: /^(shape|form|type)$/,
-	a: /^(a|length|diameter|dia|face area|outside length)$/,
-	b: /^(b|width|other diameter|outline length|outside width)$/,
-	c: /^(c|notch length|notch width|height|outside height)$/,
-	d: /^(d|notch depth)$/,
-	thickness: /^(thickness|thick|t)$/,
-	dropHeight: /^(drop|drop height|drop edge)$/,
-	dropRun: /^(drop run|drop length)$/,
-	dropThickness: /^(drop thickness)$/,
+/** What people head the column of each field with. */
+const HEADINGS = KEYS.map((key): [PieceField, string[]] => {
+	const { label, also = [] } = PIECE[key] as { label: string; also?: string[] };
+	return [key, [label.toLowerCase(), wordOf(key).toLowerCase(), ...also]];
+});
+
+const fieldNamed = (word: string): PieceField | undefined => {
+	const named = (one: string) =>
+		HEADINGS.find(([, words]) => words.includes(one))?.[0];
+	return named(word) ?? named(word.replace(/s$/, ""));
 };
+
+const OTHER_SHAPES: Readonly<Record<string, Shape>> = {
+	rect: "rectangle",
+	rectangular: "rectangle",
+	slab: "rectangle",
+	circle: "round",
+	circular: "round",
+	ellipse: "oval",
+	"l-shape": "L",
+	"l shape": "L",
+	"u-shape": "U",
+	"u shape": "U",
+};
+
+function shapeNamed(typed: string): Shape | undefined {
+	const word = typed.trim().toLowerCase();
+	return (
+		OTHER_SHAPES[word] ?? SHAPES.find((shape) => shape.toLowerCase() === word)
+	);
+}
 
 interface HeaderCell {
 	field?: PieceField;
@@ -51,8 +69,7 @@ function headerCell(text: string): HeaderCell {
 				.replace(/[._#:*]+/g, " ")
 				.trim(),
 		) ?? [];
-	const field = FIELDS.find((name) => HEADER_WORDS[name].test(word.trim()));
-	return { field, unit, word: text.trim() };
+	return { field: fieldNamed(word.trim()), unit, word: text.trim() };
 }
 
 /** The header, when the first row is one: at least two of its cells are column words, and none is a number. */
@@ -136,7 +153,7 @@ function withoutHeader(row: readonly string[]): PieceRow {
 		"name",
 		"quantity",
 		"shape",
-		...(Object.keys(shape.dimensions) as Dimension[]),
+		...(Object.keys(DIMENSIONS[shape]) as Dimension[]),
 		"thickness",
 	];
 	const given = row.slice(3).filter((text) => text !== "");
@@ -159,6 +176,6 @@ function pieceOf(
 		cells.filter(([field]) => field !== undefined),
 	) as Partial<Record<PieceField, string>>;
 	const piece = { ...blankPiece(), ...given };
-	const shape = shapeNamed(given.shape ?? "")?.name ?? given.shape;
+	const shape = shapeNamed(given.shape ?? "") ?? given.shape;
 	return { ...piece, shape: shape || "rectangle" };
 }

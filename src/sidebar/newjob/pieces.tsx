@@ -1,14 +1,14 @@
-/** The pieces to cast and what is cut out of them. */
+/** The pieces to cast, typed or pasted, and what is cut out of them. */
 import { useState } from "preact/hooks";
+import { PIECE } from "../../job/fields/piece";
 import { focusSoon } from "../focus";
+import { ended } from "../sentence";
 import type { MarksShown } from "../use-marks";
 import { Cutouts } from "./cutouts";
-import { blankPiece, PIECE_FIELDS, type PieceRow, pieceIsBlank } from "./form";
+import { blankPiece, fieldId, type PieceRow, pieceIsBlank } from "./form";
 import { pastedPieces } from "./paste";
-import { PasteBox, type Pasted } from "./paste-box";
 import { foldId, Piece } from "./piece";
-import type { SectionProps } from "./section";
-import { fieldId } from "./sentences";
+import type { SectionProps } from "./use-new-job";
 
 interface PiecesProps extends SectionProps {
 	marks: MarksShown;
@@ -77,7 +77,7 @@ export function Pieces(props: PiecesProps) {
 }
 
 const sentence = (text: string): string =>
-	`${text[0]?.toUpperCase()}${text.slice(1)}.`;
+	ended(`${text[0]?.toUpperCase()}${text.slice(1)}`);
 
 function takenText(count: number, unused: readonly string[]): string {
 	const pieces = count === 1 ? "1 piece" : `${count} pieces`;
@@ -87,9 +87,53 @@ function takenText(count: number, unused: readonly string[]): string {
 }
 
 const idsOf = (row: PieceRow): string[] =>
-	Object.keys(PIECE_FIELDS).map((field) => fieldId(row.key, field));
+	Object.keys(PIECE).map((field) => fieldId(row.key, field));
 
 const firstMistake = (row: PieceRow, marks: MarksShown): string | undefined =>
 	idsOf(row)
 		.map((id) => marks.at(id))
 		.find((found) => found !== undefined);
+
+interface Pasted {
+	/** What became of the rows, to be told. */
+	told: string;
+	/** False leaves the text there to be corrected. */
+	taken: boolean;
+}
+
+/** A place to paste rows from a sheet. */
+function PasteBox({ take }: { take: (text: string) => Pasted }) {
+	const [text, setText] = useState("");
+	const [told, setTold] = useState("");
+	const use = () => {
+		const pasted = take(text);
+		setTold(pasted.told);
+		if (pasted.taken) setText("");
+	};
+	return (
+		<details>
+			<summary>Paste rows from a sheet</summary>
+			<div class="field">
+				<label for="pasted-rows">Rows</label>
+				<textarea
+					id="pasted-rows"
+					rows={4}
+					value={text}
+					spellcheck={false}
+					aria-describedby="pasted-order"
+					onInput={(event) => setText(event.currentTarget.value)}
+				/>
+				<div class="hint" id="pasted-order">
+					<p>Name, quantity, length, width, thickness;</p>
+					<p>or any columns under a header row.</p>
+				</div>
+			</div>
+			<button type="button" onClick={use} disabled={text.trim() === ""}>
+				Use these rows
+			</button>
+			<p class="told" role="status">
+				{told}
+			</p>
+		</details>
+	);
+}

@@ -1,17 +1,26 @@
 /** The tones folded together: what share of the batch each is, and how much of each pigment it takes. */
+import { sameName } from "../../calc/names";
 import { sum } from "../../calc/sum";
-import { TextField } from "../field";
+import { PIGMENT } from "../../job/fields/pigment";
+import { TONE } from "../../job/fields/tone";
+import { DOSE } from "../../job/jobfile";
+import { type StudioFile, studioPigments } from "../../job/studiofile";
 import { focusSoon } from "../focus";
 import { RowMistake } from "../mistake";
-import { percentShown } from "../shown";
-import { shareLeft, withoutRow, withRow } from "./edits";
-import { blankTone, type ToneRow } from "./form";
-import { doseField } from "./mistakes";
-import { PigmentChoice } from "./pigment-choice";
-import type { SectionProps } from "./section";
-import { fieldId } from "./sentences";
-import { percentOrText } from "./typed";
-import { gramsShown, withUnit } from "./units-shown";
+import { gramsShown, percentShown, withUnit } from "../shown";
+import { percentOrText } from "../typed-number";
+import { Entry, entriesOf } from "./entry";
+import {
+	blankTone,
+	doseField,
+	fieldId,
+	type JobForm,
+	shareLeft,
+	type ToneRow,
+	withoutRow,
+	withRow,
+} from "./form";
+import type { SectionProps } from "./use-new-job";
 
 export function Tones(props: SectionProps) {
 	const { form, start, edit } = props;
@@ -41,17 +50,52 @@ export function Tones(props: SectionProps) {
 	);
 }
 
+/** Which pigments of the Pigments tab the tones have a field for. */
+function PigmentChoice({ form, studio, edit }: SectionProps) {
+	const own = studioPigments(studio);
+	const toggle = (name: string, on: boolean) =>
+		edit((before) => ({
+			...before,
+			pigments: pigmentNames(before, own).filter((other) =>
+				other === name ? on : before.pigments.includes(other),
+			),
+		}));
+	return (
+		<fieldset>
+			<legend>Pigments in this job</legend>
+			{own.length === 0 && <p class="hint">The Pigments tab has none yet.</p>}
+			{pigmentNames(form, own).map((name) => (
+				<label key={name} class="check">
+					<input
+						type="checkbox"
+						checked={form.pigments.includes(name)}
+						onChange={(event) => toggle(name, event.currentTarget.checked)}
+					/>
+					<bdi>{name}</bdi>
+					{!own.includes(name) && " (no longer on the Pigments tab)"}
+				</label>
+			))}
+		</fieldset>
+	);
+}
+
+/** Those of the Pigments tab in their order, then what is in the job and has gone from the tab. */
+const pigmentNames = (form: JobForm, own: readonly string[]): string[] => [
+	...new Set([...own, ...form.pigments]),
+];
+
 interface ToneProps extends SectionProps {
 	row: ToneRow;
 	place: number;
 }
 
-function Tone({ row, place, form, start, figures, edit }: ToneProps) {
+function Tone({ row, place, form, start, studio, figures, edit }: ToneProps) {
 	const { key, doses } = row;
 	const tone = figures.tones.get(key);
-	const change = (fields: Partial<ToneRow>) =>
-		edit((before) => withRow(before, "tones", key, fields));
-	const grams = (pigment: string): string | undefined => {
+	const change = (typed: Partial<ToneRow>) =>
+		edit((before) => withRow(before, "tones", key, typed));
+	const entry = entriesOf(TONE, row, change);
+	const grams = (pigment: string): string => {
 		const given = tone?.grams.get(pigment);
 		return given === undefined ? "" : gramsShown(given, start.separator);
 	};
@@ -59,31 +103,18 @@ function Tone({ row, place, form, start, figures, edit }: ToneProps) {
 		<fieldset>
 			<legend class="unseen">Tone {place}</legend>
 			<div class="columns wide-first">
-				<TextField
-					id={fieldId(key, "name")}
-					label="Tone"
-					value={row.name}
-					onChange={(name) => change({ name })}
-				/>
-				<TextField
-					id={fieldId(key, "share")}
-					label="Share"
-					suffix="%"
-					value={row.share}
-					onChange={(share) => change({ share })}
-					numeric
-				/>
+				<Entry {...entry("name")} />
+				<Entry {...entry("share")} />
 			</div>
 			{form.pigments.map((pigment) => (
-				<TextField
+				<Entry
 					key={pigment}
+					field={DOSE}
 					id={fieldId(key, doseField(pigment))}
-					label={`${pigment}, of binder`}
-					suffix="%"
+					label={`${pigment}, of ${basisOf(studio, pigment)}`}
 					value={doses[pigment] ?? ""}
 					after={grams(pigment)}
 					onChange={(dose) => change({ doses: { ...doses, [pigment]: dose } })}
-					numeric
 				/>
 			))}
 			<RowMistake id={fieldId(key, "row")} />
@@ -114,6 +145,14 @@ function Tone({ row, place, form, start, figures, edit }: ToneProps) {
 		</fieldset>
 	);
 }
+
+/** In what the studio states doses of a pigment. */
+const basisOf = ({ pigments }: StudioFile, name: string): string =>
+	PIGMENT.basis.words?.find(
+		(word) =>
+			word ===
+			pigments.find((row) => sameName(String(row.name ?? ""), name))?.basis,
+	) ?? "binder";
 
 /** Said where shares do not add up to 100%: they are taken as parts of their sum. */
 function shareSum(tones: readonly ToneRow[], separator: string): string {

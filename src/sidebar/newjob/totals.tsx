@@ -2,10 +2,14 @@
 
 import { useEffect, useState } from "preact/hooks";
 import { sum } from "../../calc/sum";
-import { numberShown, percentShown, roughly } from "../shown";
-import { mixerCapacity } from "./figures";
-import type { SectionProps } from "./section";
-import { gramsShown, withUnit } from "./units-shown";
+import {
+	gramsShown,
+	numberShown,
+	percentShown,
+	roughly,
+	withUnit,
+} from "../shown";
+import type { SectionProps } from "./use-new-job";
 
 type Line = readonly [what: string, howMuch: string];
 
@@ -48,7 +52,7 @@ export function Totals(props: TotalsProps) {
 	);
 }
 
-function batchLines({ figures, form, start }: SectionProps): Line[] {
+function batchLines({ figures, form, start, studio }: SectionProps): Line[] {
 	const { volume, mass, loads } = figures;
 	const { units } = form;
 	const shown = (value: number, quantity: "volume" | "mass") =>
@@ -57,13 +61,13 @@ function batchLines({ figures, form, start }: SectionProps): Line[] {
 	if (volume !== undefined) lines.push(["To cast", shown(volume, "volume")]);
 	if (mass !== undefined)
 		lines.push([
-			`Mix, with ${percentShown(start.waste, start.separator)} waste`,
+			`Mix, with ${percentShown(Number(form.rest.waste ?? studio.settings.waste), start.separator)} waste`,
 			shown(mass, "mass"),
 		]);
 	if (loads && loads.length > 0)
 		lines.push([
-			`Mixer loads of at most ${shown(mixerCapacity(start, units), "mass")}`,
-			`${loads.length}, heaviest ${shown(Math.max(...loads.map((load) => load.mass)), "mass")}`,
+			`Mixer loads of at most ${shown(Number(studio.settings.mixer_capacity), "mass")}`,
+			`${loads.length}, heaviest ${shown(Math.max(...loads), "mass")}`,
 		]);
 	return lines;
 }
@@ -74,16 +78,14 @@ const pigmentLines = ({ figures, start }: SectionProps): Line[] =>
 		gramsShown(grams, start.separator),
 	]);
 
-function priceLines({ figures, start }: SectionProps): Line[] {
+function priceLines({ figures, start, studio }: SectionProps): Line[] {
 	const { price } = figures;
 	if (!price || price.mix + price.pigment === 0) return [];
+	const shown = (amount: number) => moneyShown(amount, { start, studio });
 	return [
-		["Mix cost", moneyShown(price.mix, start)],
-		["Pigment cost", moneyShown(price.pigment, start)],
-		[
-			"First price, materials only",
-			moneyShown(price.mix + price.pigment, start),
-		],
+		["Mix cost", shown(price.mix)],
+		["Pigment cost", shown(price.pigment)],
+		["First price, materials only", shown(price.mix + price.pigment)],
 	];
 }
 
@@ -99,14 +101,16 @@ function priceNote({ figures: { price } }: SectionProps): string {
 
 const moneyShown = (
 	amount: number,
-	{ separator, currency }: SectionProps["start"],
-): string => `${numberShown(amount, 2, separator)} ${currency}`.trim();
+	{ start, studio }: Pick<SectionProps, "start" | "studio">,
+): string =>
+	`${numberShown(amount, 2, start.separator)} ${studio.settings.currency ?? ""}`.trim();
 
 const priceSum = ({ price }: SectionProps["figures"]): number =>
 	price ? price.mix + price.pigment : 0;
 
 /** `318 kg · 3 loads · 2 140 g pigment · from 480.00 €` */
-export function summaryOf({ figures, form, start }: SectionProps): string {
+export function summaryOf(section: SectionProps): string {
+	const { figures, form, start } = section;
 	const { mass, loads, pigments } = figures;
 	const grams = pigments && sum(pigments.map((pigment) => pigment.grams));
 	return [
@@ -115,7 +119,7 @@ export function summaryOf({ figures, form, start }: SectionProps): string {
 			loads.length > 0 &&
 			`${loads.length} ${loads.length === 1 ? "load" : "loads"}`,
 		grams !== undefined && `${roughly(grams, start.separator)} g pigment`,
-		priceSum(figures) > 0 && `from ${moneyShown(priceSum(figures), start)}`,
+		priceSum(figures) > 0 && `from ${moneyShown(priceSum(figures), section)}`,
 	]
 		.filter(Boolean)
 		.join(" · ");

@@ -3,10 +3,12 @@ import type { PieceCutout } from "../../calc/cutouts";
 import { at } from "../../calc/errors";
 import type { Dimensions } from "../../calc/shapes";
 import { pieceSizes } from "../../calc/takeoff";
-import { PIECE_TAKEOFF } from "../../functions/takeoff";
+import { type Fields, type Read, wordOf } from "../../job/fields/field";
+import { CUTOUT } from "../../job/fields/openings";
+import { type PIECE, pieceFields } from "../../job/fields/piece";
+import { isBlank } from "../../job/reading/cells";
 import { fromSi, type UnitSystem, unitName } from "../../job/reading/units";
 import type { JobView } from "../../sheets/messages";
-import { columnsOf } from "../newjob/sentences";
 
 export interface SeenPiece {
 	outline: Dimensions;
@@ -14,28 +16,38 @@ export interface SeenPiece {
 	notchAt: string;
 }
 
-type Row = readonly unknown[];
+type Cells = readonly unknown[];
 
-/** The words of the columns, as sentences use them. */
-const PIECE = ["name", "quantity", "shape", "A", "B", "C", "D", "thickness"];
-const CUTOUT = ["piece", "count", "shape", "A", "B"];
-
-/** The cells of a row, each by its own column's rule; a blank one that may be blank is undefined. */
-function read(
-	table: "pieces" | "cutouts",
-	words: readonly string[],
-	row: Row,
+/** The first cells of a row, each by its own field; a blank one that may be blank is undefined. */
+function read<F extends Fields>(
+	fields: F,
+	cells: Cells,
 	units: UnitSystem,
-): unknown[] {
-	const columns = columnsOf(PIECE_TAKEOFF, table);
-	return words.map((word, i) => {
-		const cell = row[i] ?? "";
-		const column = columns[i];
-		return column?.optional && cell === ""
-			? undefined
-			: column?.read(word, cell, units);
-	});
+): Read<F> {
+	return Object.fromEntries(
+		Object.entries(fields).map(([key, field], i) => {
+			const cell = cells[i] ?? "";
+			return [
+				key,
+				isBlank(cell) && !field.required
+					? undefined
+					: field.read(wordOf(key), cell, units),
+			];
+		}),
+	) as Read<F>;
 }
+
+/** Up to the thickness: drop edges are not drawn. */
+const sized = ({
+	name,
+	quantity,
+	shape,
+	a,
+	b,
+	c,
+	d,
+	thickness,
+}: typeof PIECE) => ({ name, quantity, shape, a, b, c, d, thickness });
 
 const keyOf = (name: unknown): string =>
 	String(name ?? "")
@@ -75,40 +87,37 @@ export function seenPiece(job: JobView, name: string): SeenPiece {
 	return { outline, cutouts, notchAt: keyOf(job.notches[pieceRow(job, name)]) };
 }
 
-function outlineFrom(row: Row, units: UnitSystem): Dimensions {
-	const [, , shape, a, bM, cM, dM, thicknessM] = read(
-		"pieces",
-		PIECE,
-		row,
-		units,
-	) as [
-		string,
-		number,
-		Dimensions["shape"],
-		{ lengthM(): number; areaM2(): number } | undefined,
-		number?,
-		number?,
-		number?,
-		number?,
-	];
+function outlineFrom(cells: Cells, units: UnitSystem): Dimensions {
+	const fields = sized(pieceFields(cells[2]));
+	const {
+		shape = "rectangle",
+		a,
+		b,
+		c,
+		d,
+		thickness,
+	} = read(fields, cells, units);
 	const free = shape === "area";
 	return {
 		shape,
-		aM: free ? undefined : a?.lengthM(),
-		areaM2: free ? a?.areaM2() : undefined,
-		bM,
-		cM,
-		dM,
-		thicknessM: thicknessM ?? 0,
+		aM: free ? undefined : a,
+		areaM2: free ? a : undefined,
+		bM: b,
+		cM: c,
+		dM: d,
+		thicknessM: thickness ?? 0,
 	};
 }
 
-function cutoutFrom(cells: Row, row: number, units: UnitSystem): PieceCutout {
-	const [piece, count, shape, aM, bM] = read(
-		"cutouts",
-		CUTOUT,
-		cells,
-		units,
-	) as [string, number, PieceCutout["shape"], number, number?];
-	return { row, piece, count, shape, aM, bM };
+function cutoutFrom(cells: Cells, row: number, units: UnitSystem): PieceCutout {
+	const { piece, count, shape, a, b } = CUTOUT;
+	const cutout = read({ piece, count, shape, a, b }, cells, units);
+	return {
+		row,
+		piece: cutout.piece ?? "",
+		count: cutout.count ?? 1,
+		shape: cutout.shape ?? "rectangle",
+		aM: cutout.a ?? 0,
+		bM: cutout.b,
+	};
 }

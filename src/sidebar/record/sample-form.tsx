@@ -1,5 +1,6 @@
 /** The fields of a measured sample. */
 import { useState } from "preact/hooks";
+import { mixNames, studioPigments } from "../../job/studiofile";
 import type { JobView } from "../../sheets/messages";
 import { DateField, SelectField, TextField } from "../field";
 import type { JobViewProps } from "../job-choice";
@@ -22,7 +23,7 @@ interface Props extends JobViewProps {
 }
 
 export function SampleForm({ ask, start, view }: Props) {
-	const mixes = start.mixes.map(({ name }) => name);
+	const mixes = mixNames(start.studio);
 	const form = useSample(ask, view.mix || (mixes[0] ?? ""));
 	const { sample, setSample, marks, mistakes, adding, add } = form;
 	const change = (fields: Partial<Sample>) =>
@@ -38,7 +39,7 @@ export function SampleForm({ ask, start, view }: Props) {
 			<MarksContext.Provider value={marks}>
 				<SelectField {...field("mix", "Mix")} options={mixes} />
 				<Doses
-					names={start.pigments.map(({ name }) => name)}
+					names={studioPigments(start.studio)}
 					tones={view.tones}
 					doses={sample.doses}
 					change={(doses) => change({ doses })}

@@ -2,7 +2,7 @@
 import { InputError } from "../../calc/errors";
 import { colorIn } from "../../job/reading/colortext";
 import type { JobView, SwatchInput } from "../../sheets/messages";
-import { numberOrText, percentOrText } from "../newjob/typed";
+import { numberOrText, percentOrText } from "../typed-number";
 
 export const FINISHES = ["cast", "honed", "polished"] as const;
 export const SEALS = ["bare", "sealed"] as const;

@@ -1,5 +1,6 @@
 /** The demo job and a new studio as files; each test changes its own copy. */
 import { readFileSync } from "node:fs";
+import { expect } from "vitest";
 import { basisOf } from "../../../src/job/answers/basis";
 import { cureAnswer } from "../../../src/job/answers/cure/cure";
 import { isKnown, type Known, saying } from "../../../src/job/answers/known";
@@ -9,7 +10,7 @@ import { jobLine } from "../../../src/job/answers/money/jobline";
 import { quoteAnswer } from "../../../src/job/answers/money/quote";
 import type { Typed } from "../../../src/job/fields/field";
 import type { SettingKey } from "../../../src/job/fields/settings";
-import { checkedJob, type JobFile } from "../../../src/job/jobfile";
+import { fieldMistakes, type JobFile } from "../../../src/job/jobfile";
 import type { UnitSystem } from "../../../src/job/reading/units";
 import type { StudioFile } from "../../../src/job/studiofile";
 import { starterStudio } from "../../../templates/starterstudio";
@@ -31,14 +32,14 @@ export interface Changed {
 /** The answers of the demo with these changes. */
 export function answersOf(units: UnitSystem, changed: Changed = {}) {
 	const studio = starterStudio(units);
-	const basis = basisOf(
-		{
-			...studio,
-			...changed.studio,
-			settings: { ...studio.settings, ...changed.settings },
-		},
-		checkedJob({ ...demoJob(units), ...changed.job }),
-	);
+	const own = {
+		...studio,
+		...changed.studio,
+		settings: { ...studio.settings, ...changed.settings },
+	};
+	const job = { ...demoJob(units), ...changed.job };
+	expect(fieldMistakes(job)).toEqual([]);
+	const basis = basisOf(own, job);
 	const cure = cureAnswer(basis);
 	const cost = costAnswer(basis, cure);
 	const quote = quoteAnswer(basis, cost);

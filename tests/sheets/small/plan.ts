@@ -1,5 +1,5 @@
 /** A workbook of few cells that has one of everything a plan may say, so that each service call can be tried in seconds. */
-import type { JobInput } from "../../../src/template/job";
+import type { JobFile } from "../../../src/job/jobfile";
 import type { Block, Tab, Value } from "../../../src/template/plan";
 import type { Workbook } from "../../../src/template/workbook";
 
@@ -179,7 +179,7 @@ const tones: Tab = {
 };
 
 /** A client's text looks like a formula, and stays a text. */
-export const smallJob: JobInput = {
+export const smallJob: JobFile = {
 	units: "metric",
 	client: '=HYPERLINK("http://example.org","x")',
 	title: "Slab",

@@ -11,7 +11,7 @@ const typed = (form: JobForm | undefined) =>
 	);
 
 test("a form nobody has begun is not kept", () => {
-	expect(draftText(blankForm(STUDIO, "metric"))).toBe("");
+	expect(draftText(blankForm(STUDIO.studio, "metric"))).toBe("");
 	expect(draftForm("", STUDIO)).toBeUndefined();
 });
 

@@ -1,13 +1,15 @@
 import { describe, expect, test } from "vitest";
+import { basisOf } from "../../../src/job/answers/basis";
 import type { PanelStart } from "../../../src/sheets/messages";
 import { figuresOf } from "../../../src/sidebar/newjob/figures";
 import type { JobForm } from "../../../src/sidebar/newjob/form";
-import { mistakesIn } from "../../../src/sidebar/newjob/mistakes";
-import { STUDIO } from "../studio";
+import { jobOf } from "../../../src/sidebar/newjob/form-file";
+import { studioIn } from "../../../src/sidebar/newjob/use-new-job";
+import { STUDIO, withSettings } from "../studio";
 import { BARS, piece, tone } from "./forms";
 
 const figures = (form: JobForm, start: PanelStart = STUDIO) =>
-	figuresOf(form, mistakesIn(form, start), start);
+	figuresOf(form, basisOf(studioIn(start, form.units), jobOf(form)));
 
 /** Worked by hand from the studio of round numbers: 2200 kg/m³, half of it binder, 10% waste, 100 kg a load. */
 describe("two bars of 2 m × 0.5 m × 40 mm in a base and a vein", () => {
@@ -28,10 +30,7 @@ describe("two bars of 2 m × 0.5 m × 40 mm in a base and a vein", () => {
 	});
 
 	test("two castings of 96.8 kg do not share a load of 100 kg", () => {
-		expect(loads?.map((load) => load.mass)).toEqual([
-			expect.closeTo(96.8, 9),
-			expect.closeTo(96.8, 9),
-		]);
+		expect(loads).toEqual([expect.closeTo(96.8, 9), expect.closeTo(96.8, 9)]);
 	});
 
 	test("base: 145.2 kg × 50% × 2% = 1452 g of umber, 146.652 kg on the scale", () => {
@@ -123,7 +122,10 @@ test("a batch without pigment still has its tones on the scale", () => {
 });
 
 test("a studio number that cannot be is said, and the volume stays", () => {
-	const { volume, problem } = figures(BARS, { ...STUDIO, mixerCapacity: 0 });
+	const { volume, problem } = figures(
+		BARS,
+		withSettings({ mixer_capacity: 0 }),
+	);
 	expect(volume).toBeCloseTo(80, 9);
 	expect(problem).toContain("capacity");
 });
@@ -135,10 +137,8 @@ test("pounds and inches: 96 in × 24 in × 1.5 in = 2 ft³ of 137.3 lb/ft³", ()
 		pieces: [piece({ name: "Bar", a: "8'", b: "24", thickness: '1 1/2"' })],
 	};
 	const start: PanelStart = {
-		...STUDIO,
+		...withSettings({ units: "us", waste: 0, mixer_capacity: 300 }),
 		units: "us",
-		waste: 0,
-		mixerCapacity: 300,
 	};
 	const { volume, mass } = figures(form, start);
 	expect(volume).toBeCloseTo(2, 9);
@@ -146,12 +146,57 @@ test("pounds and inches: 96 in × 24 in × 1.5 in = 2 ft³ of 137.3 lb/ft³", ()
 	expect(mass).toBeCloseTo(274.68301, 4);
 });
 
-test("the mixer's kilograms count as pounds while the units are still being chosen", () => {
+test("the studio is the one of the units that are being chosen", () => {
 	const form: JobForm = {
 		...BARS,
 		units: "us",
 		pieces: [piece({ name: "Bar", a: "8'", b: "24", thickness: '1 1/2"' })],
 	};
-	// 274.68 lb × 1.1 = 302.15 lb; 100 kg hold 220.46 lb: two equal loads
-	expect(figures(form).loads).toHaveLength(2);
+	const start: PanelStart = {
+		...STUDIO,
+		unitsFixed: false,
+		inOtherUnits: withSettings({ units: "us", mixer_capacity: 220.46 }).studio,
+	};
+	// 274.68 lb × 1.1 = 302.15 lb; a mixer of 220.46 lb: two equal loads
+	expect(figures(form, start).loads).toHaveLength(2);
+});
+
+test("an ingredient whose numbers are none is named", () => {
+	const mixes = STUDIO.studio.mixes.map((row) => ({ ...row, parts: "some" }));
+	const start = { ...STUDIO, studio: { ...STUDIO.studio, mixes } };
+	expect(figures(BARS, start).problem).toContain("Dry on the Mixes tab: parts");
+});
+
+describe("the first price", () => {
+	/** 50 L of 2200 kg/m³ without waste: 110 kg, of which 100 kg are dry. */
+	const SLAB: JobForm = {
+		...BARS,
+		pieces: [piece({ name: "Slab", a: "1000", b: "1000", thickness: "50" })],
+	};
+	const bare = withSettings({ waste: 0 });
+
+	test("is of dry mix and pigments that have a price; water is free", () => {
+		// 100 kg at 0.50; base 82.5 kg × 50% × 2% and vein 27.5 kg × 50% × 2% are 1100 g of umber at 0.02; 27.5 kg × 50% × 5% are 687.5 g of black at 0.01
+		expect(figures(SLAB, bare).price).toEqual({
+			mix: expect.closeTo(50, 9),
+			pigment: expect.closeTo(22 + 6.875, 9),
+			missing: [],
+		});
+	});
+
+	test("names what has no pack price, unless nothing of it is used", () => {
+		const mixes = bare.studio.mixes.map(({ pack, packPrice, ...row }) => row);
+		const pigments = [{ name: "Ocher" }, { name: "Black" }];
+		const start = { ...bare, studio: { ...bare.studio, mixes, pigments } };
+		const form: JobForm = {
+			...SLAB,
+			pigments: ["Ocher", "Black"],
+			tones: [tone("Base", "100", { Ocher: "1", Black: "0" })],
+		};
+		expect(figures(form, start).price).toEqual({
+			mix: 0,
+			pigment: 0,
+			missing: ["Dry", "Ocher"],
+		});
+	});
 });

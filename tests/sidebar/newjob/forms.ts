@@ -26,7 +26,7 @@ export const tone = (
 
 /** Two bars of 40 L, a base and a vein. */
 export const BARS: JobForm = {
-	...blankForm(STUDIO, "metric"),
+	...blankForm(STUDIO.studio, "metric"),
 	client: "Guesthouse",
 	title: "Two bars",
 	pieces: [

@@ -32,7 +32,7 @@ export interface MaterialsAnswer {
 
 export const materialsAnswer = (
 	basis: Basis,
-	cure: CureAnswer,
+	cure: Pick<CureAnswer, "finishing">,
 ): MaterialsAnswer => ({
 	mix: mixMaterials(basis, cure),
 	pigments: pigmentMaterials(basis, cure),
@@ -51,7 +51,7 @@ const isAskedFor = ({ what, unit, ...amounts }: GoodsRow): boolean =>
 
 function mixMaterials(
 	{ given, mix, loads }: Basis,
-	{ finishing }: CureAnswer,
+	{ finishing }: Pick<CureAnswer, "finishing">,
 ): Known<readonly Material[]> {
 	const totalKg = fromBoth(
 		loads.batchKg,
@@ -79,7 +79,7 @@ function mixMaterials(
 
 const pigmentMaterials = (
 	{ given, pigments, tones }: Basis,
-	{ finishing }: CureAnswer,
+	{ finishing }: Pick<CureAnswer, "finishing">,
 ): Material[] =>
 	pigments.map(({ name, solids }, i) => {
 		const dryKg = from(all(tones.rows.map((tone) => tone.dryKg)), (each) =>

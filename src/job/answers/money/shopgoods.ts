@@ -13,7 +13,7 @@ const SEALER = "Sealer";
 /** By a priced pack of it in Stock, or else by the unit and the studio's price. */
 export function sealerMaterial(
 	{ given }: Basis,
-	{ finishing }: CureAnswer,
+	{ finishing }: Pick<CureAnswer, "finishing">,
 ): Material {
 	const lot = packedLot(given, SEALER);
 	const isPriced =

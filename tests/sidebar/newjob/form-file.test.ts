@@ -1,6 +1,10 @@
 import { expect, test } from "vitest";
-import { shareLeft, withPieceName } from "../../../src/sidebar/newjob/edits";
-import { jobInput } from "../../../src/sidebar/newjob/job-input";
+import { fieldMistakes } from "../../../src/job/jobfile";
+import { shareLeft, withPieceName } from "../../../src/sidebar/newjob/form";
+import { formOf, jobOf } from "../../../src/sidebar/newjob/form-file";
+import { demo } from "../../../templates/index";
+import { starterStudio } from "../../../templates/starterstudio";
+import { STUDIO } from "../studio";
 import { BARS, cutout, piece, tone } from "./forms";
 
 test("a form becomes the job as a person would write it in a file", () => {
@@ -24,7 +28,7 @@ test("a form becomes the job as a person would write it in a file", () => {
 		],
 		cutouts: [cutout({ piece: "Bar", shape: "round", a: "350" })],
 	};
-	expect(jobInput(form)).toEqual({
+	expect(jobOf(form)).toEqual({
 		units: "metric",
 		client: '=HYPERLINK("x")',
 		title: "Two bars",
@@ -52,7 +56,7 @@ test("a form becomes the job as a person would write it in a file", () => {
 });
 
 test("a dose of a pigment taken out of the job does not come along", () => {
-	expect(jobInput({ ...BARS, pigments: ["Black"] }).tones).toEqual([
+	expect(jobOf({ ...BARS, pigments: ["Black"] }).tones).toEqual([
 		{ name: "Base", share: 0.75, doses: {} },
 		{ name: "Vein", share: 0.25, doses: { Black: 0.05 } },
 	]);
@@ -60,9 +64,14 @@ test("a dose of a pigment taken out of the job does not come along", () => {
 
 test("a number that is none is never guessed", () => {
 	const tones = [tone("Base", "half")];
-	expect(() => jobInput({ ...BARS, tones })).toThrow(
-		'share must be a number, got "half"',
-	);
+	const job = jobOf({ ...BARS, tones });
+	expect(job.tones[0]?.share).toBe("half");
+	expect(fieldMistakes(job)).toEqual([
+		{
+			path: "tones[0].share",
+			say: '"tones[0].share" must be a number from 0 to 1, got "half"',
+		},
+	]);
 });
 
 test.each([
@@ -82,4 +91,31 @@ test("a piece takes its cutouts along when it is renamed, and only its own", () 
 	const renamed = bar && withPieceName(form, bar, "Counter ");
 	expect(renamed?.pieces[0]?.name).toBe("Counter ");
 	expect(renamed?.cutouts.map((row) => row.piece)).toEqual(["Counter", "Top"]);
+});
+
+test.each(["metric", "us"] as const)(
+	"a file comes back from the form as it was, %s",
+	(units) => {
+		const file = demo[units];
+		expect(jobOf(formOf(file, starterStudio(units)))).toEqual(
+			// a number and its text are the same
+			JSON.parse(JSON.stringify(file).replace(/:"([\d.]+)"/g, ":$1")),
+		);
+	},
+);
+
+test("what the form has no entry for is kept, and names are the studio's", () => {
+	const file = {
+		...jobOf(BARS),
+		waste: 0.05,
+		stage: "ordered",
+		mix: "plain MIX",
+		knockouts: [{ piece: "Bar", what: "Sink", volume: 5 }],
+		tones: [{ name: "Base", share: 1, doses: { umber: 0.02, Black: "" } }],
+	};
+	expect(jobOf(formOf(file, STUDIO.studio))).toEqual({
+		...file,
+		mix: "Plain mix",
+		tones: [{ name: "Base", share: 1, doses: { Umber: 0.02 } }],
+	});
 });

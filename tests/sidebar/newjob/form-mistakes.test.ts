@@ -1,19 +1,23 @@
 import { describe, expect, test } from "vitest";
 import { callFunction } from "../../../src/functions/call";
 import { PIECE_TAKEOFF } from "../../../src/functions/takeoff";
+import { basisOf } from "../../../src/job/answers/basis";
 import type {
 	CutoutRow,
 	JobForm,
 	PieceRow,
 } from "../../../src/sidebar/newjob/form";
-import { mistakesIn } from "../../../src/sidebar/newjob/mistakes";
+import { jobOf } from "../../../src/sidebar/newjob/form-file";
+import { mistakesIn } from "../../../src/sidebar/newjob/form-mistakes";
 import { STUDIO } from "../studio";
 import { BARS, cutout, piece, tone } from "./forms";
 
+const mistakesOf = (form: JobForm) =>
+	mistakesIn(form, basisOf(STUDIO.studio, jobOf(form)));
+
 /** Mistakes by field, each as `field: sentence`, with the row's key left out. */
 function told(form: JobForm): string[] {
-	const { job, pieces, tones } = mistakesIn(form, STUDIO);
-	return [...job, ...pieces, ...tones].map(
+	return [...mistakesOf(form)].map(
 		([id, sentence]) => `${id.replace(/^row\d+-/, "")}: ${sentence}`,
 	);
 }
@@ -42,7 +46,7 @@ test("client, title and mix are wanted", () => {
 
 test("a mix that has gone from its tab is said", () => {
 	expect(told({ ...BARS, mix: "Old mix" })).toEqual([
-		'mix: mix "Old mix" is not on the Mixes tab',
+		'mix: mix "Old mix" is not on the Mixes tab: there are "Plain mix"',
 	]);
 });
 
@@ -88,7 +92,7 @@ describe("pieces", () => {
 
 	test("two of one name: at the second", () => {
 		const form = withPieces(BAR, { ...BAR, name: "bar" });
-		const [[id, sentence] = []] = mistakesIn(form, STUDIO).pieces;
+		const [[id, sentence] = []] = mistakesOf(form);
 		expect(id).toBe(`row${form.pieces[1]?.key}-name`);
 		expect(sentence).toContain("name must be unique");
 	});
@@ -99,10 +103,9 @@ describe("pieces", () => {
 	});
 
 	test("the sentence is the cell's own", () => {
-		const [sentence] = mistakesIn(
+		const [sentence] = mistakesOf(
 			withPieces({ ...BAR, thickness: "-20" }),
-			STUDIO,
-		).pieces.values();
+		).values();
 		const row = ["Bar", 1, "rectangle", 2000, 500, "", "", -20, "", "", ""];
 		expect(() => callFunction(PIECE_TAKEOFF, [[row]])).toThrow(
 			String(sentence),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { numberOrText, percentOrText } from "../../../src/sidebar/newjob/typed";
+import { numberOrText, percentOrText } from "../../src/sidebar/typed-number";
 
 describe("a number field", () => {
 	test.each([
