@@ -6,7 +6,8 @@
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
 import { type Answers, answers } from "../job/answers/json";
-import { checkedJob, type JobFile } from "../job/jobfile";
+import { type JobFile, unitsOf } from "../job/jobfile";
+import { checkedJob } from "../job/jobmistakes";
 import type { UnitSystem } from "../job/reading/units";
 import { checkedStudio, type StudioFile } from "../job/studiofile";
 import { cellShown, checksOf } from "./checks";
@@ -115,13 +116,11 @@ export function panelStart(): PanelStart {
  * Without a studio file the studio is the one that a new workbook begins with.
  */
 export function answersOf(job: unknown, studio?: unknown): Answers {
-	const checked = checkedJob(job);
-	return answers(
+	const own =
 		studio === undefined || studio === null
-			? workbook().starterStudios[checked.units]
-			: checkedStudio(studio),
-		checked,
-	);
+			? workbook().starterStudios[unitsOf(job)]
+			: checkedStudio(studio);
+	return answers(own, checkedJob(own, job));
 }
 
 /** Everything typed about the studio, as one file. */

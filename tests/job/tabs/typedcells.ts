@@ -11,7 +11,8 @@ import { PIGMENT } from "../../../src/job/fields/pigment";
 import { SETTINGS } from "../../../src/job/fields/settings";
 import { STOCK } from "../../../src/job/fields/stock";
 import { SWATCH } from "../../../src/job/fields/swatch";
-import { checkedJob, type JobFile } from "../../../src/job/jobfile";
+import type { JobFile } from "../../../src/job/jobfile";
+import type { UnitSystem } from "../../../src/job/reading/units";
 import type { StudioFile } from "../../../src/job/studiofile";
 import {
 	type Cell,
@@ -22,7 +23,6 @@ import {
 } from "../../../src/job/tabs/tab";
 import { areaOf } from "../../../src/sheets/a1";
 import { type Page, pageOf } from "../../../src/sheets/page";
-import type { UnitSystem } from "../../../src/template/job";
 import type { Tab } from "../../../src/template/plan";
 
 import { pourCard as cardTab } from "../../../templates/card/cardtab";
@@ -64,7 +64,7 @@ export function gridOf(page: Page, name: string): Grid {
 /** The Job tab as far as its pieces are typed on it. */
 const piecesTab = { ...jobTab, blocks: [...headBlocks, ...pieceBlocks] };
 
-export const demoJob = (units: UnitSystem): JobFile => checkedJob(demo[units]);
+export const demoJob = (units: UnitSystem): JobFile => demo[units];
 
 /** The regions that the answers of the tabs ask for. */
 export function jobRegions(job: JobFile) {
