@@ -2,15 +2,15 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { PanelStart, View } from "../sheets/messages";
-import { Checks } from "./checks/checks";
+import { ChecksView } from "./checks/checks-view";
 import { focusSoon } from "./focus";
 import { Functions } from "./functions/functions";
 import type { JobViewProps } from "./job-choice";
-import { Mixer } from "./mixer/mixer";
+import { MixerView } from "./mixer/mixer-view";
 import { NewJob } from "./newjob/new-job";
 import { Failed, Notice } from "./notice";
-import { PictureView } from "./picture-view";
-import { Record } from "./record/record";
+import { PictureView } from "./picture/picture-view";
+import { RecordView } from "./record/record-view";
 import type { Ask } from "./script";
 import { Tabs } from "./tabs";
 import { useAnswer } from "./use-answer";
@@ -98,11 +98,11 @@ export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 			),
 		),
 		mixer: ofJob("mixer", (props) => (
-			<Mixer {...props} record={() => go("record")} />
+			<MixerView {...props} record={() => go("record")} />
 		)),
-		checks: ofJob("checks", (props) => <Checks {...props} />),
+		checks: ofJob("checks", (props) => <ChecksView {...props} />),
 		picture: ofJob("picture", (props) => <PictureView {...props} />),
-		record: ofJob("record", (props) => <Record {...props} />),
+		record: ofJob("record", (props) => <RecordView {...props} />),
 		functions: <Functions ask={ask} separator={start?.separator ?? ANYWHERE} />,
 	};
 	return (

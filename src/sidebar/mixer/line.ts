@@ -1,26 +1,23 @@
 /** The line to one job's Pour card: what is weighed goes to it in order, and nothing is given up. */
-import type {
-	MixerState,
-	Typed,
-	Weighed,
-	Weighing,
-} from "../../sheets/messages";
+import { basisOf } from "../../job/answers/basis";
+import { planNumberOf } from "../../job/answers/card/planfit";
+import { orNull } from "../../job/answers/known";
+import type { Typed } from "../../job/fields/field";
+import type { JobState, Weighed, Weighing } from "../../sheets/messages";
 import { type Failure, failureOf } from "../failure";
 import type { Ask } from "../script";
 import {
-	type Cell,
-	changedCells,
-	sameCell,
-	valueAt,
-	withWeighings,
-} from "./overlay";
+	changedPlaces,
+	type Place,
+	samePlace,
+	typedAt,
+	withWeighing,
+} from "./weighings";
 
 /** What is shown of the line. */
 export interface Shown {
-	/** As the script last read it. */
-	read?: MixerState;
-	/** With what is still on the way. */
-	now?: MixerState;
+	/** As the script last read it, with what is still on the way; the same object until something changes. */
+	now?: JobState;
 	/** How many weights are not on the card yet. */
 	waiting: number;
 	/** Why the last call did not go through. */
@@ -28,14 +25,14 @@ export interface Shown {
 	/** Sentences on weights that the card did not take. */
 	refused: readonly string[];
 	/** Weights that somebody typed on the card meanwhile. */
-	taken: readonly Cell[];
+	taken: readonly Place[];
 }
 
 export interface Line {
 	shown(): Shown;
 	/** Reads the card again. */
 	look(): void;
-	write(cell: Cell, value: Typed): void;
+	write(place: Place, value: Typed): void;
 	choose(load: number): void;
 	/** Tries at once what did not go through. */
 	tryNow(): void;
@@ -61,36 +58,46 @@ const inTime = <T>(answer: Promise<T>): Promise<T> =>
 const refusedText = ({ value }: Weighing, { why }: Weighed): string =>
 	value === "" ? why : `${why}; ${value} was not written`;
 
+/** The state once all of these are written. */
+const withAll = (
+	state: JobState,
+	weighings: readonly Weighing[],
+): JobState => ({
+	...state,
+	job: weighings.reduce(withWeighing, state.job),
+});
+
+const planNumber = ({ studio, job }: JobState): Typed =>
+	orNull(planNumberOf(basisOf(studio, job))) ?? "";
+
 /** Opens the line and reads the card. `changed` is called whenever something else is to be shown. */
 export function openLine(ask: Ask, job: number, changed: () => void): Line {
-	let read: MixerState | undefined;
+	let read: JobState | undefined;
+	let now: JobState | undefined;
 	let queue: readonly Weighing[] = [];
 	let sending: Weighing | undefined;
 	let failure: Failure | undefined;
 	let refused: readonly string[] = [];
-	let taken: readonly Cell[] = [];
+	let taken: readonly Place[] = [];
 	let wait = FIRST_WAIT_MS;
 	let timer: ReturnType<typeof setTimeout> | undefined;
 	let looking = false;
 	/** Counts answers to writes: what was read before one of them is old. */
 	let written = 0;
 
-	const now = () => read && withWeighings(read, queue);
-
-	/** Takes over what the script read; `before` is what was shown until then. */
-	function adopt(next: MixerState, before = now()): void {
+	/** Shows what the script read, with what it has not written yet. */
+	function adopt(next: JobState): void {
+		const before = now;
 		read = next;
-		const after = now();
-		if (before && after)
+		now = withAll(read, queue);
+		if (before)
 			taken = [
-				...taken.filter((cell) => !queue.some((each) => sameCell(each, cell))),
-				...changedCells(before, after),
+				...taken.filter((one) => !queue.some((each) => samePlace(each, one))),
+				...changedPlaces(before.job, now.job),
 			];
 	}
 
-	async function asked(work: () => Promise<MixerState>): Promise<void> {
-		if (looking) return;
-		looking = true;
+	async function asked(work: () => Promise<JobState>): Promise<void> {
 		const at = written;
 		try {
 			const next = await inTime(work());
@@ -99,18 +106,16 @@ export function openLine(ask: Ask, job: number, changed: () => void): Line {
 		} catch (error) {
 			failure = failureOf(error);
 		}
-		looking = false;
 		changed();
 	}
 
 	function answered(weighing: Weighing, answer: Weighed): void {
 		written += 1;
-		const before = now();
 		queue = queue.filter((each) => each !== weighing);
-		const holds = valueAt(answer.state, weighing);
+		const holds = typedAt(answer.state.job, weighing);
 		if (!answer.written && holds !== weighing.value)
 			refused = [...new Set([...refused, refusedText(weighing, answer)])];
-		adopt(answer.state, before);
+		adopt(answer.state);
 		failure = undefined;
 		wait = FIRST_WAIT_MS;
 	}
@@ -121,7 +126,7 @@ export function openLine(ask: Ask, job: number, changed: () => void): Line {
 		clearTimeout(timer);
 		sending = weighing;
 		try {
-			answered(weighing, await inTime(ask("mixerWeigh", weighing)));
+			answered(weighing, await inTime(ask("weigh", weighing)));
 			sending = undefined;
 			send();
 		} catch (error) {
@@ -133,36 +138,33 @@ export function openLine(ask: Ask, job: number, changed: () => void): Line {
 		changed();
 	}
 
-	const look = () => void asked(() => ask("mixerState", job));
+	function look(): void {
+		if (looking) return;
+		looking = true;
+		asked(() => ask("jobState", job)).finally(() => {
+			looking = false;
+		});
+	}
 	look();
 	return {
-		shown: () => ({
-			read,
-			now: now(),
-			waiting: queue.length,
-			failure,
-			refused,
-			taken,
-		}),
+		shown: () => ({ now, waiting: queue.length, failure, refused, taken }),
 		look,
-		choose: (load) =>
-			// What the cells work out for this load can be read only in another call.
-			void asked(() => ask("mixerChoose", job, load)).then(look),
-		write(cell, value) {
-			const state = now();
-			if (!state || valueAt(state, cell) === value) return;
+		choose: (load) => void asked(() => ask("chooseLoad", job, load)),
+		write(place, value) {
+			if (!read || !now || typedAt(now.job, place) === value) return;
 			const replaced = queue.find(
-				(each) => each !== sending && sameCell(each, cell),
+				(each) => each !== sending && samePlace(each, place),
 			);
 			const weighing: Weighing = {
-				...cell,
+				...place,
 				job,
 				value,
-				believed: replaced ? replaced.believed : valueAt(state, cell),
-				planNumber: state.planNumber,
+				believed: replaced ? replaced.believed : typedAt(now.job, place),
+				planNumber: planNumber(now),
 			};
 			queue = [...queue.filter((each) => each !== replaced), weighing];
-			taken = taken.filter((each) => !sameCell(each, cell));
+			now = withAll(read, queue);
+			taken = taken.filter((each) => !samePlace(each, place));
 			send();
 			changed();
 		},

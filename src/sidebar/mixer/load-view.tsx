@@ -1,46 +1,47 @@
 /** One load at the mixer. */
-import type { MixerLoad, MixerState } from "../../sheets/messages";
+import type { JobState } from "../../sheets/messages";
 import { Notice } from "../notice";
 import { ended } from "../sentence";
 import type { Line } from "./line";
-import { Notes } from "./notes";
+import type { Step } from "./load-steps";
+import type { MixerLoad } from "./mixer-loads";
+import { PourNotes } from "./pour-notes";
 import { StepCard } from "./step-card";
-import type { Step } from "./steps";
-import { TimeBar } from "./time-bar";
-import { useSteps, type Walk } from "./use-steps";
+import { useWalk } from "./use-walk";
+import { WorkingTime } from "./working-time";
 
 interface Props {
 	line: Line;
-	read: MixerState;
-	now: MixerState;
+	state: JobState;
 	load: MixerLoad;
+	/** The load after this one. */
+	next: MixerLoad | undefined;
 	separator: string;
 	choose(load: number): void;
 	record(): void;
 }
 
 export function LoadView(props: Props) {
-	const { line, read, now, load, separator } = props;
-	const walk = useSteps(line, load.number);
+	const { line, state, load, separator } = props;
+	const walk = useWalk(line, load);
 	const { step } = walk;
 	return (
 		<>
-			<Problems {...props} walk={walk} />
-			<TimeBar
-				state={now}
+			<Problems load={load} />
+			<WorkingTime
+				state={state}
 				load={load}
 				line={line}
-				finished={!step && walk.steps.length > 0}
-				mixing={isMixing(walk.steps)}
+				finished={!step && load.steps.length > 0}
+				mixing={isMixing(load.steps)}
 			/>
 			{step ? (
 				<StepCard
 					key={`${step.id} ${walk.begun}`}
-					{...{ walk, step, read, now, separator }}
-					load={load.number}
+					{...{ walk, step, state, load, separator }}
 				/>
 			) : (
-				<Finished {...props} walk={walk} />
+				<Through {...props} />
 			)}
 			<div class="moves">
 				<button type="button" disabled={!walk.back} onClick={walk.back}>
@@ -53,70 +54,61 @@ export function LoadView(props: Props) {
 					{step && step.weighed !== "" ? "Next" : "Skip"}
 				</button>
 			</div>
-			<Notes state={now} load={load} line={line} />
+			<PourNotes job={state.job} load={load.card.load} line={line} />
 		</>
 	);
 }
 
 /** Once the ingredients are weighed, or anything was pulled off. */
 const isMixing = (steps: readonly Step[]): boolean =>
-	steps.every(({ column, weighed }) => column !== "mixed" || weighed !== "") ||
-	steps.some(({ column, weighed }) => column === "weights" && weighed !== "");
+	steps.every(({ cell, weighed }) => !("weighed" in cell) || weighed !== "") ||
+	steps.some(
+		({ cell, weighed }) => "step" in cell && cell.step > 0 && weighed !== "",
+	);
 
-/** What must be put right before these weights can be trusted. */
-function Problems({ now, load, walk }: Props & { walk: Walk }) {
-	const other =
-		load.planNumber !== "" &&
-		now.planNumber !== "" &&
-		load.planNumber !== now.planNumber;
-	const problems = [
-		...now.problems,
-		...(walk.mistake ? [walk.mistake] : []),
-		...(other
-			? [
-					`This load was begun with plan ${load.planNumber}; the tones now make plan ${now.planNumber}.`,
-				]
-			: []),
-	];
-	if (problems.length === 0) return null;
+function Problems({ load: { problems, waits } }: { load: MixerLoad }) {
 	return (
-		<Notice kind="warning">
-			<p class="lines">
-				{problems
-					.map((problem) => ended(problem.replace(/^Look: /, "")))
-					.join("\n")}
-			</p>
-		</Notice>
+		<>
+			{problems.length > 0 && (
+				<Notice kind="warning">
+					<p class="lines">{problems.map(ended).join("\n")}</p>
+				</Notice>
+			)}
+			{waits && <Notice kind="plain">Some steps are {ended(waits)}</Notice>}
+		</>
 	);
 }
 
 /** Past the last step: what comes now. */
-function Finished({ now, load, walk, choose, record }: Props & { walk: Walk }) {
-	if (walk.steps.length === 0)
-		return (
-			<p class="hint">
-				Nothing to weigh in this load yet: it takes pieces, a mix and tones.
-			</p>
-		);
-	const next = now.loads.find(({ number }) => number > load.number);
-	const left = walk.steps.filter(
+function Through({ line, load, next, choose, record }: Props) {
+	const { card, steps } = load;
+	if (steps.length === 0) return null;
+	const left = steps.filter(
 		({ weighed, optional }) => weighed === "" && !optional,
 	).length;
+	const finish = () => {
+		line.write({ load: card.load, cell: { note: "finished" } }, "yes");
+		record();
+	};
 	return (
 		<div class="step" role="status">
-			<p class="what">Load {load.number} is through</p>
+			<p class="what">Load {card.load} is through</p>
 			<p>
 				{left === 0
 					? "Everything was weighed."
-					: `${left} of ${walk.steps.length} steps have no weight.`}
+					: `${left} of ${steps.length} steps have no weight.`}
 			</p>
 			{next && (
-				<button type="button" class="main" onClick={() => choose(next.number)}>
-					Go to load {next.number}
+				<button
+					type="button"
+					class="main"
+					onClick={() => choose(next.card.load)}
+				>
+					Go to load {next.card.load}
 				</button>
 			)}
-			<button type="button" class="large" onClick={record}>
-				Record this pour
+			<button type="button" class="large" onClick={finish}>
+				It is finished: record this pour
 			</button>
 		</div>
 	);

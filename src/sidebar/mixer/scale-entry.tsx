@@ -2,9 +2,8 @@
 import { useState } from "preact/hooks";
 import { InputError } from "../../calc/errors";
 import { ended } from "../sentence";
-import { isFar, scaleReading } from "./reading";
-import { weightShown } from "./scale";
-import type { Step } from "./steps";
+import type { Step } from "./load-steps";
+import { isFar, scaleReading, weightShown } from "./scale-reading";
 
 interface Props {
 	step: Step;

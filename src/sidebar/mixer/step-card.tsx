@@ -1,36 +1,36 @@
 /** One step, large enough to read from the mixer. */
 import { useState } from "preact/hooks";
-import { InputError } from "../../calc/errors";
-import type { MixerLoad, MixerState, Typed } from "../../sheets/messages";
-import { withWeighings } from "./overlay";
-import { onScale, weightShown } from "./scale";
+import { onScale } from "../../calc/weighing";
+import type { Typed } from "../../job/fields/field";
+import type { JobState } from "../../sheets/messages";
+import type { Step } from "./load-steps";
+import { loadsAtMixer, type MixerLoad } from "./mixer-loads";
 import { ScaleEntry } from "./scale-entry";
-import { type Step, stepsOf } from "./steps";
-import type { Walk } from "./use-steps";
+import { weightShown } from "./scale-reading";
+import type { Walk } from "./use-walk";
+import { withWeighing } from "./weighings";
 
 interface Props {
 	walk: Walk;
 	step: Step;
-	/** As the script last read it, and with what is on the way. */
-	read: MixerState;
-	now: MixerState;
-	load: number;
+	state: JobState;
+	load: MixerLoad;
 	separator: string;
 }
 
-export function StepCard({ walk, step, read, now, load, separator }: Props) {
+export function StepCard({ walk, step, state, load, separator }: Props) {
 	const [typed, setTyped] = useState<number>();
-	const trial = (weight: Typed) => trialOf({ read, now, load, step, weight });
+	const trial = (weight: Typed) => loadWith(weight, { step, state, load });
 	const then =
 		typed === undefined ? walk.next : trial(typed).steps[walk.at + 1];
-	const remark = remarkOf(walk, step, separator);
+	const remark = remarkOf(step, load.steps[walk.at - 1], separator);
 	return (
 		<>
 			<p class="count">
-				Step {walk.at + 1} of {walk.steps.length}
+				Step {walk.at + 1} of {load.steps.length}
 			</p>
 			<div class="bar" aria-hidden="true">
-				<span style={{ width: `${(100 * walk.at) / walk.steps.length}%` }} />
+				<span style={{ width: `${(100 * walk.at) / load.steps.length}%` }} />
 			</div>
 			{remark && <p class="caution big">{remark}</p>}
 			<div class="step" role="status">
@@ -54,7 +54,7 @@ export function StepCard({ walk, step, read, now, load, separator }: Props) {
 				begun={walk.begun}
 				done={walk.done}
 				typed={setTyped}
-				refusal={(weight) => trial(weight).mistake}
+				refusal={(weight) => trial(weight).refusal.replace(/^step \d+: /, "")}
 			/>
 			{then && (
 				<p class="then">
@@ -70,47 +70,36 @@ const lowered = (text: string): string =>
 	`${text.slice(0, 1).toLowerCase()}${text.slice(1)}`;
 
 /** What becomes of the load with this weight at this step. */
-function trialOf({
-	read,
-	now,
-	load,
-	step,
-	weight,
-}: Pick<Props, "read" | "now" | "load" | "step"> & { weight: Typed }) {
-	const loadIn = (state: MixerState): MixerLoad | undefined =>
-		state.loads.find(({ number }) => number === load);
-	const { column, row } = step;
-	const next = withWeighings(now, [
-		{
-			job: now.number,
-			load,
-			column,
-			row,
-			value: weight,
-			believed: "",
-			planNumber: now.planNumber,
-		},
-	]);
-	const [before, after] = [loadIn(read), loadIn(next)];
-	if (!before || !after) return { steps: [], mistake: "" };
-	try {
-		const { steps, mistake } = stepsOf(next, before, after);
-		return { steps, mistake: mistake.replace(/^row \d+: /, "") };
-	} catch (error) {
-		if (error instanceof InputError)
-			return { steps: [], mistake: error.message };
-		throw error;
-	}
+function loadWith(
+	value: Typed,
+	{ step, state, load }: Pick<Props, "step" | "state" | "load">,
+): MixerLoad {
+	const number = load.card.load;
+	const job = withWeighing(state.job, {
+		load: number,
+		cell: step.cell,
+		value,
+		planNumber: "",
+	});
+	return (
+		loadsAtMixer({ ...state, job }).find(({ card }) => card.load === number) ??
+		load
+	);
 }
 
 /** How far the tone of this step is off, or the one that was finished just before; as the mix scale can weigh it. */
-function remarkOf({ steps, at }: Walk, step: Step, separator: string): string {
-	const told = step.remark ? step : steps[at - 1];
+function remarkOf(
+	step: Step,
+	before: Step | undefined,
+	separator: string,
+): string {
+	const told = step.remark ? step : before;
 	if (!told?.remark) return "";
+	const { division } = told.scale;
 	const sentence = told.remark.replace(
 		/fold in ([\d.e-]+) \w+ of undosed mix/,
 		(_, mass) =>
-			`fold in ${weightShown(onScale(Number(mass), told.scale), told.scale, separator)} of the reserve`,
+			`fold in ${weightShown(onScale(Number(mass), division), told.scale, separator)} of the reserve`,
 	);
 	return told === step ? sentence : `${told.what}: ${sentence}`;
 }

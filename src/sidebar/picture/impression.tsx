@@ -1,7 +1,9 @@
-/** The picture itself, and what it says of itself below. */
+/** The picture itself, tones as pixels of a canvas, and what it says of itself below. */
 import { useLayoutEffect } from "preact/hooks";
-import type { Veins } from "../../calc/veins";
-import { paint } from "./paint";
+import { EDGE, OUTSIDE, type Veins } from "../../calc/veins";
+
+/** Of the lines between a basin's faces. */
+const EDGE_COLOR = "#26231f";
 
 interface Props {
 	seen: Veins;
@@ -46,4 +48,36 @@ export function Impression(props: Props) {
 			</figcaption>
 		</figure>
 	);
+}
+
+const channels = (color: string): number[] =>
+	[1, 3, 5].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
+
+/** Red, green, blue and opacity of each pixel; outside the piece all is clear. */
+function pixelsOf(
+	{ tones }: Veins,
+	colors: readonly string[],
+): Uint8ClampedArray<ArrayBuffer> {
+	const painted = colors.map(channels);
+	painted[EDGE] = channels(EDGE_COLOR);
+	const pixels = new Uint8ClampedArray(4 * tones.length);
+	tones.forEach((tone, i) => {
+		if (tone !== OUTSIDE) pixels.set([...(painted[tone] ?? []), 255], 4 * i);
+	});
+	return pixels;
+}
+
+function paint(
+	canvas: HTMLCanvasElement,
+	seen: Veins,
+	colors: readonly string[],
+): void {
+	canvas.width = seen.widthPx;
+	canvas.height = seen.heightPx;
+	const pixels = new ImageData(
+		pixelsOf(seen, colors),
+		seen.widthPx,
+		seen.heightPx,
+	);
+	canvas.getContext("2d")?.putImageData(pixels, 0, 0);
 }

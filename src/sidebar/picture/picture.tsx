@@ -1,15 +1,20 @@
 /** An impression of a piece: its tones folded, arranged anew on request, and put on the Quote. */
 import type { ComponentChildren } from "preact";
 import { useMemo, useRef, useState } from "preact/hooks";
-import type { JobView } from "../../sheets/messages";
+import { isKnown, orNull, saying } from "../../job/answers/known";
+import { wholeOf } from "../../job/answers/whole";
+import type { JobState } from "../../sheets/messages";
 import { SelectField } from "../field";
 import { Notice } from "../notice";
 import { ended } from "../sentence";
-import { drawing } from "./drawing";
+import {
+	type DrawnPiece,
+	drawnPiece,
+	pieceNames,
+	seenPiece,
+} from "./drawn-piece";
 import { Impression } from "./impression";
 import "./picture.css";
-import { pieceNames, pieceRow, type SeenPiece } from "./seen";
-import { Stepper } from "./stepper";
 import {
 	chosenText,
 	colorsOf,
@@ -18,10 +23,11 @@ import {
 	sharesText,
 	type View,
 	viewText,
-} from "./words";
+} from "./picture-words";
+import { Stepper } from "./stepper";
 
 interface Props {
-	job: JobView;
+	state: JobState;
 	separator: string;
 	/** Puts a PNG (`data:image/png;base64,…`) on the Quote. */
 	put(png: string): void;
@@ -40,8 +46,9 @@ const VIEWS: Record<string, View> = {
 };
 
 export function Picture(props: Props) {
-	const { job, separator, put, ready = true, children } = props;
-	const names = pieceNames(job);
+	const { state, separator, put, ready = true, children } = props;
+	const whole = useMemo(() => wholeOf(state.studio, state.job), [state]);
+	const names = pieceNames(whole.basis);
 	const [chosen, setChosen] = useState("");
 	const [viewName, setViewName] = useState("from above");
 	const [folds, setFolds] = useState(3);
@@ -49,15 +56,14 @@ export function Picture(props: Props) {
 	const canvas = useRef<HTMLCanvasElement>(null);
 	const name = names.includes(chosen) ? chosen : (names[0] ?? "");
 	const view = VIEWS[viewName] ?? "above";
-	const face = faceOf(job, name);
+	const face = orNull(seenPiece(whole.basis, name))?.face ?? "";
 	const mirrored = isMirrored(view, face);
 	const drawn = useMemo(
-		() => drawing(job, name, { folds, seed, mirrored }),
-		[job, name, folds, seed, mirrored],
+		() => drawnPiece(whole, name, { folds, seed, mirrored }),
+		[whole, name, folds, seed, mirrored],
 	);
 	if (names.length === 0)
 		return <Notice kind="plain">This job has no piece yet.</Notice>;
-	const shares = sharesText(job.tones, separator);
 	return (
 		<>
 			<SelectField
@@ -74,17 +80,19 @@ export function Picture(props: Props) {
 				options={Object.keys(VIEWS)}
 				onChange={setViewName}
 			/>
-			{"problem" in drawn ? (
-				<Notice kind="warning">{ended(drawn.problem)}</Notice>
-			) : (
+			{isKnown(drawn) ? (
 				<Impression
-					seen={drawn.seen}
-					colors={colorsOf(job.tones)}
+					seen={drawn.is.seen}
+					colors={colorsOf(drawn.is.tones)}
 					place={canvas}
 					name={name}
-					told={toldOf(drawn.piece, { job, view, face })}
-					shares={shares}
+					told={toldOf(drawn.is, view)}
+					shares={sharesText(drawn.is.tones, separator)}
 				/>
+			) : (
+				<Notice kind={"look" in drawn ? "warning" : "plain"}>
+					{ended(saying(drawn).replace(/^Look: /, ""))}
+				</Notice>
 			)}
 			<Stepper
 				id="folds"
@@ -105,7 +113,7 @@ export function Picture(props: Props) {
 			<button
 				type="button"
 				class="main"
-				aria-disabled={!ready || "problem" in drawn}
+				aria-disabled={!ready || !isKnown(drawn)}
 				onClick={() =>
 					ready && canvas.current && put(canvas.current.toDataURL("image/png"))
 				}
@@ -117,15 +125,12 @@ export function Picture(props: Props) {
 	);
 }
 
-const faceOf = (job: JobView, name: string): string =>
-	(job.faces[pieceRow(job, name)] ?? "").trim().toLowerCase();
-
 /** What is said below the picture, from where it is seen first. */
 const toldOf = (
-	{ outline: { shape }, cutouts, notchAt }: SeenPiece,
-	{ job, view, face }: { job: JobView; view: View; face: string },
+	{ piece: { outline, cutouts, notchAt, face }, tones }: DrawnPiece,
+	view: View,
 ): string[] => [
-	viewText(view, face, shape),
-	...chosenText(shape, cutouts.length, notchAt),
-	placeholderText(job.tones),
+	viewText(view, face, outline.shape),
+	...chosenText(outline.shape, cutouts.length, notchAt),
+	placeholderText(tones),
 ];

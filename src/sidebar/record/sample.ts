@@ -1,7 +1,11 @@
 /** A measured sample as it is typed, and what keeps it from being one. */
+
+import { hexOfLab } from "../../calc/color";
 import { InputError } from "../../calc/errors";
+import type { Basis } from "../../job/answers/basis";
+import { orNull } from "../../job/answers/known";
 import { colorIn } from "../../job/reading/colortext";
-import type { JobView, SwatchInput } from "../../sheets/messages";
+import type { SwatchInput } from "../../sheets/messages";
 import { numberOrText, percentOrText } from "../typed-number";
 
 export const FINISHES = ["cast", "honed", "polished"] as const;
@@ -35,10 +39,23 @@ export const blankSample = (mix: string): Sample => ({
 	remark: "",
 });
 
+/** A tone with dry pigment as a share of binder, by the pigments' names. */
+export interface DosedTone {
+	name: string;
+	doses: Readonly<Record<string, number>>;
+}
+
+/** The tones of a job; none while their doses are not known. */
+export const dosedTones = ({ tones, pigments }: Basis): DosedTone[] =>
+	(orNull(tones.typed) ?? []).map(({ name, doses }) => ({
+		name,
+		doses: Object.fromEntries(
+			pigments.map((pigment, i) => [pigment.name, doses[i] ?? 0]),
+		),
+	}));
+
 /** The doses of a tone as they are typed. */
-export const dosesOf = ({
-	doses,
-}: JobView["tones"][number]): Record<string, string> =>
+export const typedDoses = ({ doses }: DosedTone): Record<string, string> =>
 	Object.fromEntries(
 		Object.entries(doses)
 			.filter(([, dose]) => dose > 0)
@@ -47,6 +64,17 @@ export const dosesOf = ({
 				String(Number((dose * 100).toPrecision(6))),
 			]),
 	);
+
+/** A typed color as the page paints it; nothing while it is none. */
+export function paintOf(typed: string): string {
+	try {
+		// D65, as it was measured: a style's own lab() is of D50.
+		return hexOfLab(colorIn("color", typed));
+	} catch (error) {
+		if (error instanceof InputError) return "transparent";
+		throw error;
+	}
+}
 
 /** Sentence by field. */
 export function sampleMistakes(sample: Sample): Map<string, string> {

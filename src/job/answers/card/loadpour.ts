@@ -19,7 +19,7 @@ import {
 export const ICE = "Ice, crushed";
 
 /** Nothing was typed of a load that has no row. */
-export const pourOf = ({ job }: Given, load: number): PourInput =>
+export const pourOf = ({ job }: Pick<Given, "job">, load: number): PourInput =>
 	(job.pours ?? []).find((pour) => Number(pour.load) === load) ?? { load };
 
 /** A field of the load in SI; missing while it is blank. */
@@ -77,6 +77,10 @@ export const isWeighed = ({ weighed = {}, steps = {} }: PourInput): boolean =>
 	[...Object.values(weighed), ...Object.values(steps)].some(
 		(typed) => !isBlank(typed),
 	);
+
+/** Whether it is said to be poured, so that it may be kept in the log for good. */
+export const isFinished = ({ finished }: PourInput): boolean =>
+	sameName(String(finished ?? ""), "yes");
 
 /** Both values, or undefined where one is not typed yet. */
 export const onceTyped = <A, B, C>(

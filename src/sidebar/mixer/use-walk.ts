@@ -1,10 +1,11 @@
 /** Where a person is in a load, and the moves from there. */
 import { useState } from "preact/hooks";
-import type { MixerLoad, Typed } from "../../sheets/messages";
+import type { Typed } from "../../job/fields/field";
 import type { Line } from "./line";
-import { type LoadSteps, type Step, stepsOf } from "./steps";
+import type { Step } from "./load-steps";
+import type { MixerLoad } from "./mixer-loads";
 
-export interface Walk extends LoadSteps {
+export interface Walk {
 	/** The step that is shown; undefined past the last. */
 	step?: Step;
 	/** Its place, from 0; the number of steps past the last. */
@@ -25,6 +26,9 @@ interface Place {
 	begun: string;
 }
 
+const isReserve = ({ cell }: Step): boolean =>
+	"step" in cell && cell.step === 0;
+
 /** A reserve, and a step that needs no weight, are over once they were passed or a later one has a weight. */
 const isOpen = (
 	steps: readonly Step[],
@@ -33,24 +37,16 @@ const isOpen = (
 ): boolean => {
 	const step = steps[index];
 	if (step?.weighed !== "") return false;
-	if (!step.optional && step.column !== "reserve") return true;
+	if (!step.optional && !isReserve(step)) return true;
 	return (
 		!passed.has(step.id) &&
 		!steps.slice(index + 1).some(({ weighed }) => weighed !== "")
 	);
 };
 
-export function useSteps(line: Line, number: number): Walk {
-	const { read, now } = line.shown();
+export function useWalk(line: Line, { card, steps }: MixerLoad): Walk {
 	const [place, setPlace] = useState<Place>({ begun: "" });
 	const [passed, setPassed] = useState<ReadonlySet<string>>(new Set());
-	const loadIn = (state = now): MixerLoad | undefined =>
-		state?.loads.find((load) => load.number === number);
-	const [before, load] = [loadIn(read), loadIn()];
-	const { steps, mistake }: LoadSteps =
-		now && before && load
-			? stepsOf(now, before, load)
-			: { steps: [], mistake: "" };
 	const firstOpen = (from: number, over = passed): number => {
 		const open = steps.findIndex(
 			(_, index) => index >= from && isOpen(steps, index, over),
@@ -63,8 +59,8 @@ export function useSteps(line: Line, number: number): Walk {
 	const step = steps[at];
 	const go = (index: number, begun = "") =>
 		setPlace({ id: steps[index]?.id ?? "end", begun });
-	const write = ({ column, row }: Step, weight: Typed) =>
-		line.write({ load: number, column, row }, weight);
+	const write = ({ cell }: Step, weight: Typed) =>
+		line.write({ load: card.load, cell }, weight);
 	const done = (weight: Typed) => {
 		if (!step) return;
 		const over = new Set([...passed, step.id]);
@@ -84,8 +80,6 @@ export function useSteps(line: Line, number: number): Walk {
 	const last = lastWeighed(steps, at);
 	const undone = steps[last];
 	return {
-		steps,
-		mistake,
 		step,
 		at,
 		next: steps[at + 1],

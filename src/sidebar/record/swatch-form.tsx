@@ -1,30 +1,43 @@
-/** The fields of a measured sample. */
-import { useState } from "preact/hooks";
+/** A color measured on a sample, into Swatches, from where the next Tones take it. */
+import { useMemo, useState } from "preact/hooks";
+import { basisOf } from "../../job/answers/basis";
 import { mixNames, studioPigments } from "../../job/studiofile";
-import type { JobView } from "../../sheets/messages";
+import type { JobState } from "../../sheets/messages";
 import { DateField, SelectField, TextField } from "../field";
+import { focusSoon } from "../focus";
 import type { JobViewProps } from "../job-choice";
 import { MarksContext } from "../mistake";
 import { Came } from "../notice";
+import type { Ask } from "../script";
+import { useDoing } from "../use-doing";
+import { useMarks } from "../use-marks";
 import {
-	dosesOf,
+	blankSample,
+	type DosedTone,
+	dosedTones,
 	FINISHES,
+	paintOf,
 	type Sample,
 	SEALS,
 	STATES,
+	sampleMistakes,
 	swatchInput,
 	swatchText,
+	typedDoses,
 } from "./sample";
-import { paintOf } from "./seen-color";
-import { useSample } from "./use-sample";
 
 interface Props extends JobViewProps {
-	view: Pick<JobView, "mix" | "tones">;
+	/** Without it, the doses are to be typed. */
+	state: JobState | undefined;
 }
 
-export function SampleForm({ ask, start, view }: Props) {
+export function SwatchForm({ ask, start, state }: Props) {
 	const mixes = mixNames(start.studio);
-	const form = useSample(ask, view.mix || (mixes[0] ?? ""));
+	const tones = useMemo(
+		() => (state ? dosedTones(basisOf(state.studio, state.job)) : []),
+		[state],
+	);
+	const form = useSample(ask, String(state?.job.mix || (mixes[0] ?? "")));
 	const { sample, setSample, marks, mistakes, adding, add } = form;
 	const change = (fields: Partial<Sample>) =>
 		setSample((before) => ({ ...before, ...fields }));
@@ -35,12 +48,13 @@ export function SampleForm({ ask, start, view }: Props) {
 		onChange: (typed: string) => change({ [name]: typed }),
 	});
 	return (
-		<>
+		<section aria-labelledby="swatch-heading">
+			<h2 id="swatch-heading">A measured color</h2>
 			<MarksContext.Provider value={marks}>
 				<SelectField {...field("mix", "Mix")} options={mixes} />
 				<Doses
 					names={studioPigments(start.studio)}
-					tones={view.tones}
+					tones={tones}
 					doses={sample.doses}
 					change={(doses) => change({ doses })}
 				/>
@@ -79,13 +93,37 @@ export function SampleForm({ ask, start, view }: Props) {
 				{adding.busy ? "Adding…" : "Add to Swatches"}
 			</button>
 			<Came told={adding.told} />
-		</>
+		</section>
 	);
+}
+
+/** The sample alive: what is typed, what is wrong, and having it added. */
+function useSample(ask: Ask, mix: string) {
+	const [sample, setSample] = useState<Sample>(() => blankSample(mix));
+	const adding = useDoing();
+	const mistakes = useMemo(() => sampleMistakes(sample), [sample]);
+	const marks = useMarks(mistakes);
+	const added = (row: number): string => {
+		setSample({ ...sample, color: "", remark: "" });
+		marks.clear();
+		return `It is in row ${row} of Swatches.`;
+	};
+	const add = () => {
+		if (mistakes.size === 0)
+			return void adding.run(
+				() => ask("recordSwatch", swatchInput(sample)),
+				added,
+				"Look at Swatches before adding it again.",
+			);
+		marks.showAll();
+		focusSoon([...mistakes.keys()][0] ?? "");
+	};
+	return { sample, setSample, marks, mistakes, adding, add };
 }
 
 interface DosesProps {
 	names: readonly string[];
-	tones: JobView["tones"];
+	tones: readonly DosedTone[];
 	doses: Sample["doses"];
 	change(doses: Sample["doses"]): void;
 }
@@ -96,7 +134,7 @@ function Doses({ names, tones, doses, change }: DosesProps) {
 	const choose = (name: string) => {
 		const chosen = tones.find((each) => each.name === name);
 		setTone(name);
-		if (chosen) change(dosesOf(chosen));
+		if (chosen) change(typedDoses(chosen));
 	};
 	return (
 		<>

@@ -1,5 +1,12 @@
-/** What the scale said, as a gloved finger typed it. */
+/** What a scale said, as a gloved finger typed it, and as it is shown. */
 import { InputError } from "../../calc/errors";
+import { numberShown } from "../shown";
+
+export interface Scale {
+	/** The smallest step that it shows. */
+	division: number;
+	unit: string;
+}
 
 /** Further off than this is asked about once before it is written. */
 const FAR = 0.1;
@@ -31,3 +38,19 @@ export function scaleReading(typed: string, asked: number): number | undefined {
 /** Whether a reading is so far from what was asked for that a key was likely missed. */
 export const isFar = (reading: number, asked: number): boolean =>
 	Math.abs(reading - asked) > FAR * asked + 1e-9;
+
+const decimalsOf = (division: number): number =>
+	/\.(\d+)$/.exec(String(division))?.[1]?.length ?? 0;
+
+/** `12.40 kg`; what was typed finer than the scale shows is shown in full. */
+export function weightShown(
+	weight: number,
+	{ division, unit }: Scale,
+	separator: string,
+): string {
+	const decimals = Math.max(
+		decimalsOf(division),
+		Math.min(4, decimalsOf(Number(weight.toFixed(4)))),
+	);
+	return `${numberShown(weight, decimals, separator)} ${unit}`;
+}

@@ -1,14 +1,15 @@
 /** What does not go as it should: the connection, weights not taken, weights typed on the card. */
-import type { MixerState } from "../../sheets/messages";
+import type { JobFile } from "../../job/jobfile";
+import type { CardCell } from "../../sheets/messages";
 import { Notice } from "../notice";
 import { ended } from "../sentence";
 import type { Line } from "./line";
-import { type Cell, valueAt } from "./overlay";
+import { type Place, typedAt } from "./weighings";
 
 const countText = (count: number): string =>
 	count === 1 ? "1 entry is" : `${count} entries are`;
 
-export function StateNotices({ line }: { line: Line }) {
+export function LineNotices({ line }: { line: Line }) {
 	const { now, waiting, failure, refused, taken } = line.shown();
 	return (
 		<>
@@ -36,7 +37,7 @@ export function StateNotices({ line }: { line: Line }) {
 				<Notice kind="plain">
 					<p class="lines">
 						{["Typed on the Pour card:"]
-							.concat(taken.map((cell) => cellText(now, cell)))
+							.concat(taken.map((place) => placeText(now.job, place)))
 							.join("\n")}
 					</p>
 					<button type="button" onClick={line.seen}>
@@ -48,12 +49,13 @@ export function StateNotices({ line }: { line: Line }) {
 	);
 }
 
-function cellText(state: MixerState, cell: Cell): string {
-	const value = valueAt(state, cell);
-	return `load ${cell.load}, ${whatText(state, cell)}: ${value === "" ? "taken out" : value}`;
+function placeText(job: JobFile, place: Place): string {
+	const typed = typedAt(job, place);
+	return `load ${place.load}, ${cellText(place.cell)}: ${typed === "" ? "taken out" : typed}`;
 }
 
-function whatText({ ingredients }: MixerState, { column, row }: Cell): string {
-	if (column === "mixed") return ingredients[row - 1] ?? "";
-	return column === "weights" ? `step ${row} of the plan` : column;
+function cellText(cell: CardCell): string {
+	if ("weighed" in cell) return cell.weighed;
+	if ("note" in cell) return cell.note;
+	return cell.step === 0 ? "reserve" : `step ${cell.step} of the plan`;
 }

@@ -1,13 +1,13 @@
 /** The picture of a job: read from its tabs, and put on its Quote. */
-import { JobChoice, type JobViewProps } from "./job-choice";
-import { Came, Failed, Notice } from "./notice";
-import { Picture } from "./picture/picture";
-import { useDoing } from "./use-doing";
-import { useReading } from "./use-reading";
+import { JobChoice, type JobViewProps } from "../job-choice";
+import { Came, Failed, Notice } from "../notice";
+import { useDoing } from "../use-doing";
+import { useJobState } from "../use-job-state";
+import { Picture } from "./picture";
 
 export function PictureView(props: JobViewProps) {
 	const { ask, start, job } = props;
-	const { answer, failure, busy, again } = useReading("jobView", props);
+	const { state, failure, busy, again } = useJobState(props);
 	const putting = useDoing(job);
 	const put = (png: string) =>
 		void putting.run(
@@ -19,10 +19,10 @@ export function PictureView(props: JobViewProps) {
 		<>
 			<JobChoice id="picture-job" {...props} />
 			{failure && <Failed failure={failure} again={again} />}
-			{!answer && busy && <Notice kind="plain">Reading the job…</Notice>}
-			{answer && (
+			{!state && busy && <Notice kind="plain">Reading the job…</Notice>}
+			{state && (
 				<Picture
-					job={answer}
+					state={state}
 					separator={start.separator}
 					put={put}
 					ready={!putting.busy}

@@ -3,14 +3,7 @@
 import type { Dimensions } from "../../calc/shapes";
 import { sum } from "../../calc/sum";
 import { percentShown } from "../shown";
-
-export interface SeenTone {
-	name: string;
-	/** Relative weight. */
-	share: number;
-	/** `#rrggbb`; anything else is not known. */
-	color: string;
-}
+import type { SeenTone } from "./drawn-piece";
 
 export type View = "above" | "mold";
 

@@ -1,0 +1,127 @@
+/** A load as steps to take one after the other, each worked out from what was weighed before it. */
+import { onScale } from "../../calc/weighing";
+import type { Basis } from "../../job/answers/basis";
+import type { CardAnswer } from "../../job/answers/card/cardanswers";
+import { type CardStep, scalesOf } from "../../job/answers/card/stepline";
+import type { WeighOutLine } from "../../job/answers/card/weighline";
+import { inUnit, setting } from "../../job/answers/given";
+import { from, orNull } from "../../job/answers/known";
+import type { Typed } from "../../job/fields/field";
+import { plain } from "../../job/reading/cells";
+import { unitName } from "../../job/reading/units";
+import type { CardCell } from "../../sheets/messages";
+import type { Scale } from "./scale-reading";
+import { typedAt } from "./weighings";
+
+export interface Step {
+	id: string;
+	/** Where its weight is written. */
+	cell: Exclude<CardCell, { note: unknown }>;
+	/** `Weigh`, `Add`, `Pull off`, `Keep`, `Fill`. */
+	does: string;
+	what: string;
+	/** `to the mixer`; `""` where there is nothing to say. */
+	where: string;
+	/** To the division of its scale. */
+	amount: number;
+	scale: Scale;
+	/** What the scale said. */
+	weighed: Typed;
+	/** One more line, e.g. grams for each kilogram that is left. */
+	hint: string;
+	/** How far a finished tone is off; `""` when it is as wanted. */
+	remark: string;
+	/** It may be passed without a weight. */
+	optional: boolean;
+}
+
+/** Ingredients of which there is none are left out. */
+export function loadSteps(basis: Basis, card: CardAnswer): Step[] {
+	const lines = (orNull(card.weighOut) ?? []).map((line) =>
+		ingredientStep(basis, card, line),
+	);
+	return [
+		...lines.filter(({ amount, weighed }) => amount > 0 || weighed !== ""),
+		...(orNull(card.steps) ?? []).map((step) => planStep(basis, card, step)),
+	];
+}
+
+function ingredientStep(
+	{ given }: Basis,
+	{ load }: CardAnswer,
+	{ name, shown }: WeighOutLine,
+): Step {
+	const cell = { weighed: name };
+	return {
+		id: `weighed ${name}`,
+		cell,
+		does: "Weigh",
+		what: name,
+		where: "",
+		amount: shown,
+		scale: {
+			division:
+				orNull(
+					from(setting(given, "mix_division"), (kg) =>
+						inUnit(given, "mass", kg),
+					),
+				) ?? 0,
+			unit: unitName("mass", given.units),
+		},
+		weighed: typedAt(given.job, { load, cell }),
+		hint: "",
+		remark: "",
+		optional: false,
+	};
+}
+
+const DOES: Readonly<Record<CardStep["do"], [does: string, where: string]>> = {
+	"pull off": ["Pull off", "from"],
+	fill: ["Fill", "from"],
+	add: ["Add", "to"],
+	keep: ["Keep", "in"],
+	"fold in": ["Fold in", "to"],
+};
+
+function planStep(
+	{ given }: Basis,
+	{ load }: CardAnswer,
+	step: CardStep,
+): Step {
+	const scales = orNull(scalesOf(given));
+	const isGrams = step.unit === unitName("pigment", given.units);
+	const scale = {
+		division: (isGrams ? scales?.grams : scales?.mix) ?? 0,
+		unit: step.unit,
+	};
+	const cell = { step: step.number };
+	const isReserve = step.number === 0;
+	const [does, where] = DOES[step.do];
+	return {
+		id: `step ${step.number}`,
+		cell,
+		does,
+		what: isReserve ? "reserve, undosed" : step.what,
+		where: isReserve
+			? ""
+			: `${where} ${step.vessel.replace("mixer", "the mixer")}`,
+		// The vessel is weighed with what will stick in it.
+		amount: onScale(step.amount, scale.division),
+		scale,
+		weighed: typedAt(given.job, { load, cell }),
+		hint: hintOf(step, unitName("mass", given.units)),
+		remark: step.remark,
+		optional: step.do === "keep",
+	};
+}
+
+function hintOf(
+	{ number, gramsPerLeft, sticks }: CardStep,
+	massUnit: string,
+): string {
+	if (number === 0)
+		return "Cover it: it lightens a tone that came out too dark.";
+	if (gramsPerLeft !== null)
+		return `Wetted, with its water: ${Number(gramsPerLeft.toPrecision(3))} g for each ${massUnit} in it`;
+	return sticks > 0 ? `About ${plain(sticks)} ${massUnit} of it sticks.` : "";
+}
