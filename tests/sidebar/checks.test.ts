@@ -1,30 +1,39 @@
 import { describe, expect, test } from "vitest";
-import type { CheckRow, JobChecks } from "../../src/sheets/messages";
+import type { JobFile } from "../../src/job/jobfile";
+import type { JobState } from "../../src/sheets/messages";
+import guesthouse from "../../templates/demo/guesthouse.json";
+import { starterStudio } from "../../templates/starterstudio";
 import { executable, panelInBrowser } from "./opened";
 import type { Answers } from "./page";
 import { STUDIO } from "./studio";
 
-const ROWS: CheckRow[] = [
-	{
-		what: "Pigment limit",
-		result: "Look: dark has 7% of cement, over its limit of 6%",
-		weight: 3,
-		cell: "Tones!M11",
-	},
-	{
-		what: "Load over capacity",
-		result: "Look: load 1 is 110 kg, the mixer takes 100",
-		weight: 2,
-		cell: "Job!H48",
-	},
-	{ what: "Drying", result: "waits for wind", weight: 2, cell: "Cure!B9" },
-	{ what: "Neighbors", result: "fine", weight: 1, cell: "" },
-];
+const DEMO = guesthouse as JobFile;
 
-const checks = (rows: CheckRow[]): JobChecks => ({
+const stateOf = (changes: Partial<JobFile>): JobState => ({
 	number: 3,
-	title: "Two shelves",
-	rows,
+	job: { ...DEMO, ...changes },
+	studio: starterStudio("metric"),
+	recorded: [],
+});
+
+/** The third tone dosed far over what its pigment's maker allows, and waste for neither reserve nor vessels. */
+const OVERDOSED = DEMO.tones.map((tone, i) =>
+	i === 2 ? { ...tone, doses: { Umber: 0.12 } } : tone,
+);
+const WRONG = stateOf({ tones: OVERDOSED, waste: 0 });
+
+/** Whatever the checks ask for is typed. */
+const KNOWN = stateOf({
+	pours: [1, 2, 3].map((load) => ({
+		load,
+		dryTemperature: 18,
+		waterTemperature: 15,
+		mixTemperature: 18,
+	})),
+	dryingAir: 20,
+	dryingHumidity: 0.6,
+	dryingMix: 18,
+	dryingWind: 2,
 });
 
 const READY: Answers = {
@@ -39,7 +48,7 @@ const READY: Answers = {
 		},
 	},
 	keptDraft: { gives: "" },
-	checkJob: { gives: checks(ROWS) },
+	jobState: { gives: WRONG },
 	showCell: { gives: "3 Tones" },
 };
 
@@ -51,36 +60,53 @@ describe.runIf(executable)("checks", { timeout: 60_000 }, () => {
 		await view("Checks");
 	}
 
-	test("what is wrong comes first, in words, each with its cell", async () => {
+	test("what is wrong comes first, then what is not known, in words, each with its cell", async () => {
 		await atChecks();
-		await shown().getByText("2 things to look at").waitFor();
+		await shown().getByText("3 things to look at").waitFor();
 		expect(await shown().locator("li.card").allTextContents()).toEqual([
-			expect.stringMatching(/^StopPigment limitdark has 7%/),
-			expect.stringMatching(/^RiskyLoad over capacityload 1 is 110 kg/),
+			expect.stringMatching(/^StopPigment limit of every tonea tone is over/),
+			expect.stringMatching(/^RiskyWaste covers reserve.*waste is less than/),
+			expect.stringMatching(
+				/^To knowNeighboring tones.*over the pigment limit/,
+			),
 		]);
 		expect(await panel().violations()).toEqual([]);
-		await button("Go to Tones, M11").click();
+		await button("Go to Tones: Pigment limit").click();
 		await expect
 			.poll(() => panel().calls("showCell"))
-			.toEqual([{ name: "showCell", args: [4, "Tones!M11"] }]);
-		await shown().getByText("1 not known yet").click();
-		await shown().getByText("waits for wind").waitFor();
-		await shown().getByText("1 fine").click();
-		await shown().getByText("Neighbors").waitFor();
+			.toEqual([{ name: "showCell", args: [4, "Tones.headroom"] }]);
+		await shown().getByText("3 not known yet").waitFor();
+		await shown().getByText("type the mix temperature").waitFor();
+		await button("Go to Cure: Drying before it is covered").click();
+		await expect
+			.poll(() => panel().calls("showCell")[1]?.args)
+			.toEqual([4, "Cure.dryingAir"]);
+		await shown()
+			.getByText(/^\d+ fine$/)
+			.click();
+		await shown().getByText("Tone shares add up to 100%").waitFor();
 		expect(await panel().violations()).toEqual([]);
 	});
 
-	test("none is said too", async () => {
-		const fine = ROWS.map((row) => ({ ...row, result: "fine" }));
-		await atChecks({ ...READY, checkJob: { gives: checks(fine) } });
-		await shown().getByText("No check finds anything wrong").waitFor();
+	test("none is said too, and that some are not known", async () => {
+		await atChecks({ ...READY, jobState: { gives: KNOWN } });
+		await shown()
+			.getByText("No check finds anything wrong", { exact: true })
+			.waitFor();
 		expect(await shown().locator("li.card").count()).toBe(0);
+		expect(await shown().getByText("not known yet").count()).toBe(0);
+		panel().answer({ jobState: { gives: stateOf({}) } });
+		await button("Check again").click();
+		await shown()
+			.getByText("No check finds anything wrong so far", { exact: true })
+			.waitFor();
+		await shown().getByText("3 not known yet").waitFor();
 	});
 
 	test("it is checked again when one comes back, and for another job", async () => {
 		await atChecks();
-		await shown().getByText("2 things to look at").waitFor();
-		panel().answer({ checkJob: { gives: checks(ROWS.slice(1)) } });
+		await shown().getByText("3 things to look at").waitFor();
+		panel().answer({ jobState: { gives: stateOf({ waste: 0 }) } });
 		await view("Functions");
 		await view("Checks");
 		await shown().getByText("One thing to look at").waitFor();
@@ -88,14 +114,14 @@ describe.runIf(executable)("checks", { timeout: 60_000 }, () => {
 		await shown().getByText("One thing to look at").waitFor();
 		expect(
 			panel()
-				.calls("checkJob")
+				.calls("jobState")
 				.map(({ args }) => args),
 		).toEqual([[4], [4], [3]]);
 	});
 
 	test("the keyboard alone is enough", async () => {
 		await atChecks();
-		await shown().getByText("2 things to look at").waitFor();
+		await shown().getByText("3 things to look at").waitFor();
 		const keys = page().keyboard;
 		// from the tab: job, then the first cell
 		await page().getByRole("tab", { name: "Checks" }).focus();
@@ -110,14 +136,14 @@ describe.runIf(executable)("checks", { timeout: 60_000 }, () => {
 			...READY,
 			showCell: { fails: "Error: job 4 has no tab Tones any more" },
 		});
-		await button("Go to Tones, M11").click();
+		await button("Go to Tones: Pigment limit").click();
 		await shown().getByText("has no tab Tones any more").waitFor();
 		panel().answer({
-			checkJob: { fails: "NetworkError: Connection failure due to HTTP 0" },
+			jobState: { fails: "NetworkError: Connection failure due to HTTP 0" },
 		});
 		await button("Check again").click();
 		await shown().getByText("The connection was lost.").waitFor();
-		await shown().getByText("2 things to look at").waitFor();
+		await shown().getByText("3 things to look at").waitFor();
 		expect(await panel().violations()).toEqual([]);
 	});
 

@@ -1,19 +1,19 @@
 import { describe, expect, test } from "vitest";
 import { executable, panelInBrowser } from "./opened";
 import type { Answers } from "./page";
-import { JOB } from "./picture/job";
+import { STATE } from "./picture/job";
 import { STUDIO } from "./studio";
 
 const READY: Answers = {
 	panelStart: {
 		gives: {
 			...STUDIO,
-			jobs: [{ number: JOB.number, title: JOB.title }],
-			open: JOB.number,
+			jobs: [{ number: STATE.number, title: "Two pieces" }],
+			open: STATE.number,
 		},
 	},
 	keptDraft: { gives: "" },
-	jobView: { gives: JOB },
+	jobState: { gives: STATE },
 	putPicture: { gives: "1 Quote" },
 };
 
@@ -36,7 +36,7 @@ describe.runIf(executable)("picture", { timeout: 60_000 }, () => {
 			{
 				name: "putPicture",
 				args: [
-					JOB.number,
+					STATE.number,
 					expect.stringMatching(
 						/^data:image\/png;base64,[A-Za-z0-9+/=]{1000,}$/,
 					),
@@ -69,7 +69,7 @@ describe.runIf(executable)("picture", { timeout: 60_000 }, () => {
 	});
 
 	test("a job that cannot be read is told, and tried again", async () => {
-		await open({ ...READY, jobView: { fails: "Error: Job 1 has no Tones" } });
+		await open({ ...READY, jobState: { fails: "Error: Job 1 has no Tones" } });
 		await view("Picture");
 		await shown().getByText("Job 1 has no Tones.").waitFor();
 		panel().answer(READY);

@@ -1,39 +1,25 @@
+import { readFile } from "node:fs/promises";
 import { describe, expect, test } from "vitest";
-import type { JobView } from "../../src/sheets/messages";
-import { CARD, load } from "./mixer/card";
+import { cardScript, pour, stateWith } from "./mixer/card";
 import { executable, panelInBrowser } from "./opened";
 import type { Answers } from "./page";
 import { STUDIO } from "./studio";
 
-const VIEW: JobView = {
-	number: 3,
-	title: "Two shelves",
-	units: "metric",
-	pieces: [],
-	faces: [],
-	notches: [],
-	cutouts: [],
+/** Light and dark as in card.ts, dark with a little black in it; what was weighed of the first load. */
+const STATE = stateWith({
 	tones: [
-		{ name: "light", share: 0.75, color: "#d9cbb3", doses: { Umber: 0.01 } },
-		{
-			name: "dark",
-			share: 0.25,
-			color: "",
-			doses: { Umber: 0.04, Black: 0.005 },
-		},
+		{ name: "light", share: 0.75, doses: { Umber: 0.01 } },
+		{ name: "dark", share: 0.25, doses: { Umber: 0.04, Black: 0.005 } },
 	],
-	mix: "Plain mix",
-};
+	pours: [pour(1, { steps: { 1: 500, 2: 75.4 }, finished: "yes" }), pour(2)],
+});
 
 const READY: Answers = {
 	panelStart: {
 		gives: { ...STUDIO, jobs: [{ number: 3, title: "Two shelves" }], open: 3 },
 	},
 	keptDraft: { gives: "" },
-	mixerState: {
-		gives: { ...CARD, loads: [{ ...load(1), weights: [500, 75.4] }, load(2)] },
-	},
-	jobView: { gives: VIEW },
+	jobState: { gives: STATE },
 	recordPour: { gives: { loads: [1], left: ["Load 2 has no weights."] } },
 	recordSwatch: { gives: 17 },
 };
@@ -55,12 +41,7 @@ describe.runIf(executable)("record", { timeout: 60_000 }, () => {
 		expect(await panel().violations()).toEqual([]);
 		expect(panel().calls("recordPour")).toEqual([]);
 		panel().answer({
-			mixerState: {
-				gives: {
-					...CARD,
-					loads: [{ ...load(1), weights: [500], recorded: true }, load(2)],
-				},
-			},
+			jobState: { gives: { ...STATE, recorded: [1] } },
 		});
 		await button("Write load 1 to the Pour log").click();
 		await shown().getByText("The Pour log now has load 1.").waitFor();
@@ -76,13 +57,62 @@ describe.runIf(executable)("record", { timeout: 60_000 }, () => {
 	test("a load of a plain tone has its ingredients' weights alone, and can be recorded", async () => {
 		await atRecord({
 			...READY,
-			mixerState: {
-				gives: { ...CARD, loads: [{ ...load(1), mixed: [88, 22] }] },
+			jobState: {
+				gives: stateWith({
+					tones: [{ name: "plain", share: 1 }],
+					pours: [
+						pour(1, {
+							weighed: { "Dry mix": 88, Water: 22 },
+							finished: "yes",
+						}),
+					],
+				}),
 			},
 		});
 		await shown().getByText("2 weights").waitFor();
 		await button("Write load 1 to the Pour log").click();
 		await shown().getByText("The Pour log now has load 1.").waitFor();
+	});
+
+	test("a load that was weighed is recorded once somebody says that it is finished", async () => {
+		const card = cardScript(
+			stateWith({ pours: [pour(1, { steps: { 1: 500 } }), pour(2)] }),
+		);
+		await atRecord({
+			...READY,
+			jobState: { does: card.jobState },
+			weigh: { does: card.weigh },
+		});
+		await shown().getByText("1 weight, not finished").waitFor();
+		expect(await button("Nothing new to record").isDisabled()).toBe(true);
+		expect(await panel().violations()).toEqual([]);
+		await button("Load 1 is finished").click();
+		await button("Write load 1 to the Pour log").waitFor();
+		expect(card.load(1).finished).toBe("yes");
+		expect(panel().calls("recordPour")).toEqual([]);
+	});
+
+	test("the job is kept as a file, and copied as its text", async () => {
+		await atRecord();
+		const saving = page().waitForEvent("download");
+		await shown().getByRole("link", { name: "Save job-3.json" }).click();
+		const file = await saving;
+		expect(file.suggestedFilename()).toBe("job-3.json");
+		expect(JSON.parse(await readFile(await file.path(), "utf8"))).toEqual(
+			STATE.job,
+		);
+		await shown().getByText("As text").click();
+		await button("Copy the text").click();
+		await shown()
+			.getByText(/^It is (copied|selected)/)
+			.waitFor();
+		expect(JSON.parse(await field("The file's text").inputValue())).toEqual(
+			STATE.job,
+		);
+		expect(
+			await page().evaluate(() => String(document.getSelection()).length),
+		).toBeGreaterThan(100);
+		expect(await panel().violations()).toEqual([]);
 	});
 
 	test("a measured color takes its doses from the tone, and says its row first", async () => {
@@ -163,8 +193,10 @@ describe.runIf(executable)("record", { timeout: 60_000 }, () => {
 		async (text) => {
 			await atRecord({
 				...READY,
-				jobView: {
-					gives: { ...VIEW, tones: [{ ...VIEW.tones[0], name: text }] },
+				jobState: {
+					gives: stateWith({
+						tones: [{ name: text, share: 1, doses: { Umber: 0.01 } }],
+					}),
 				},
 			});
 			await field("Doses of the tone").selectOption(text);

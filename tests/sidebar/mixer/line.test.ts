@@ -4,8 +4,8 @@ import { openLine } from "../../../src/sidebar/mixer/line";
 import type { Ask } from "../../../src/sidebar/script";
 import { cardScript } from "./card";
 
-const DRY = { load: 1, column: "mixed", row: 1 } as const;
-const WATER = { load: 1, column: "mixed", row: 2 } as const;
+const DRY = { load: 1, cell: { weighed: "Dry mix" } } as const;
+const WATER = { load: 1, cell: { weighed: "Water" } } as const;
 const LOST = "NetworkError: Connection failure due to HTTP 0";
 
 beforeEach(() => {
@@ -45,25 +45,25 @@ async function opened() {
 		lose: (on: boolean) => {
 			loses = on;
 		},
-		mixed: () => line.shown().now?.loads[0]?.mixed,
+		weighed: () => line.shown().now?.job.pours?.[0]?.weighed,
 		pass: (ms: number) => vi.advanceTimersByTimeAsync(ms),
 	};
 }
 
 test("what is weighed is shown at once and written in order while more is weighed", async () => {
-	const { line, card, mixed, calls, pass } = await opened();
+	const { line, card, weighed, calls, pass } = await opened();
 	line.write(DRY, 88);
 	line.write(WATER, 22);
-	expect(mixed()).toEqual([88, 22]);
+	expect(weighed()).toEqual({ "Dry mix": 88, Water: 22 });
 	expect(line.shown().waiting).toBe(2);
-	expect(calls.filter((name) => name === "mixerWeigh")).toHaveLength(1);
+	expect(calls.filter((name) => name === "weigh")).toHaveLength(1);
 	await pass(500);
 	expect(line.shown()).toMatchObject({ waiting: 0, refused: [], taken: [] });
-	expect(card.state().loads[0]?.mixed).toEqual([88, 22]);
+	expect(card.load(1).weighed).toEqual({ "Dry mix": 88, Water: 22 });
 });
 
 test("without a connection nothing is lost, and it is written when it is back", async () => {
-	const { line, card, mixed, fail, pass } = await opened();
+	const { line, card, weighed, fail, pass } = await opened();
 	fail(() => LOST);
 	line.write(DRY, 88);
 	line.write(WATER, 23);
@@ -71,11 +71,11 @@ test("without a connection nothing is lost, and it is written when it is back", 
 	await pass(60_000);
 	expect(line.shown().failure?.text).toBe("The connection was lost.");
 	expect(line.shown().waiting).toBe(2);
-	expect(mixed()).toEqual([88, 22]);
+	expect(weighed()).toEqual({ "Dry mix": 88, Water: 22 });
 	fail(() => undefined);
 	await pass(20_000);
 	expect(line.shown()).toMatchObject({ waiting: 0, failure: undefined });
-	expect(card.state().loads[0]?.mixed).toEqual([88, 22]);
+	expect(card.load(1).weighed).toEqual({ "Dry mix": 88, Water: 22 });
 });
 
 test("a lost answer is no lost weight: writing it again finds it there", async () => {
@@ -83,7 +83,7 @@ test("a lost answer is no lost weight: writing it again finds it there", async (
 	lose(true);
 	line.write(DRY, 88);
 	await pass(300);
-	expect(card.state().loads[0]?.mixed).toEqual([88]);
+	expect(card.load(1).weighed).toEqual({ "Dry mix": 88 });
 	expect(line.shown().waiting).toBe(1);
 	lose(false);
 	await pass(5_000);
@@ -93,7 +93,7 @@ test("a lost answer is no lost weight: writing it again finds it there", async (
 test("an answer that never comes is taken for lost", async () => {
 	const never = new Promise(() => {});
 	const ask = (async (name: string) =>
-		name === "mixerState" ? cardScript().state() : never) as unknown as Ask;
+		name === "jobState" ? cardScript().state() : never) as unknown as Ask;
 	const line = openLine(ask, 3, () => {});
 	await vi.advanceTimersByTimeAsync(10);
 	line.write(DRY, 88);
@@ -103,11 +103,11 @@ test("an answer that never comes is taken for lost", async () => {
 });
 
 test("a weight that somebody typed meanwhile is not overwritten, and is told", async () => {
-	const { line, card, mixed, pass } = await opened();
+	const { line, card, weighed, pass } = await opened();
 	card.type({ ...DRY, value: 87 });
 	line.write(DRY, 88);
 	await pass(500);
-	expect(mixed()).toEqual([87]);
+	expect(weighed()).toEqual({ "Dry mix": 87 });
 	expect(line.shown().refused).toEqual([
 		"Load 1 holds 87 there by now; 88 was not written",
 	]);
@@ -116,35 +116,33 @@ test("a weight that somebody typed meanwhile is not overwritten, and is told", a
 });
 
 test("what is typed on the card is taken up, and named", async () => {
-	const { line, card, mixed, pass } = await opened();
+	const { line, card, weighed, pass } = await opened();
 	card.type({ ...WATER, value: 22 });
 	line.look();
 	await pass(200);
-	expect(mixed()).toEqual(["", 22]);
+	expect(weighed()).toEqual({ Water: 22 });
 	expect(line.shown().taken).toEqual([WATER]);
 	line.write(WATER, 22.1);
 	await pass(200);
 	expect(line.shown().taken).toEqual([]);
-	expect(card.state().loads[0]?.mixed[1]).toBe(22.1);
+	expect(card.load(1).weighed?.Water).toBe(22.1);
 });
 
 test("what was read before a weight was written does not bring the old back", async () => {
-	const { line, mixed, pass } = await opened();
+	const { line, weighed, pass } = await opened();
 	line.write(DRY, 88);
 	await pass(50);
 	line.look();
 	await pass(20);
-	expect(mixed()).toEqual([88]);
+	expect(weighed()).toEqual({ "Dry mix": 88 });
 	await pass(300);
-	expect(mixed()).toEqual([88]);
+	expect(weighed()).toEqual({ "Dry mix": 88 });
 	expect(line.shown().taken).toEqual([]);
 });
 
 test("one that the script refuses in words stays, and goes when it can", async () => {
 	const { line, fail, pass } = await opened();
-	fail((name) =>
-		name === "mixerWeigh" ? "Error: Job 3 is closed" : undefined,
-	);
+	fail((name) => (name === "weigh" ? "Error: Job 3 is closed" : undefined));
 	line.write(DRY, 88);
 	await pass(300);
 	expect(line.shown().failure?.text).toBe("Job 3 is closed.");
@@ -159,5 +157,5 @@ test("the same value again is not written", async () => {
 	const { line, calls, pass } = await opened();
 	line.write(DRY, "");
 	await pass(300);
-	expect(calls).toEqual(["mixerState"]);
+	expect(calls).toEqual(["jobState"]);
 });

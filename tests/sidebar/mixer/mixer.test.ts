@@ -1,9 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { panelHtml } from "../../run/once";
+import { basisOf } from "../../../src/job/answers/basis";
+import { planNumberOf } from "../../../src/job/answers/card/planfit";
+import { orNull } from "../../../src/job/answers/known";
 import { executable, panelInBrowser } from "../opened";
 import type { Answers } from "../page";
+import { panelHtml } from "../../run/once";
 import { STUDIO } from "../studio";
-import { CARD, cardScript, load } from "./card";
+import { cardScript, JOB_FILE, pour, STUDIO_FILE, stateWith } from "./card";
 
 const JOBS = [
 	{ number: 3, title: "Two shelves" },
@@ -11,13 +14,16 @@ const JOBS = [
 ];
 const LOST = { fails: "NetworkError: Connection failure due to HTTP 0" };
 
+/** The number that the first weight writes down on a card of this job. */
+const PLAN = orNull(planNumberOf(basisOf(STUDIO_FILE, JOB_FILE))) ?? "";
+
 const answersOf = (card: ReturnType<typeof cardScript>): Answers => ({
 	panelStart: { gives: { ...STUDIO, jobs: JOBS, open: 3 } },
 	keptDraft: { gives: "" },
 	keepDraft: { gives: 0 },
-	mixerState: { does: card.mixerState },
-	mixerChoose: { does: card.mixerChoose },
-	mixerWeigh: { does: card.mixerWeigh },
+	jobState: { does: card.jobState },
+	chooseLoad: { does: card.chooseLoad },
+	weigh: { does: card.weigh },
 });
 
 describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
@@ -75,18 +81,18 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 			.waitFor();
 		expect(await panel().violations()).toEqual([]);
 		await expect
-			.poll(() => card.state().loads[0])
+			.poll(() => card.load(1))
 			.toMatchObject({
-				mixed: [88, 22],
-				reserveWeighed: 10,
-				weights: [525, 75.4, 368.7],
-				planNumber: 4711,
-				fresh: { waterIn: expect.stringMatching(/^\d\d:\d\d$/) },
+				weighed: { "Dry mix": 88, Water: 22 },
+				steps: { 0: 10, 1: 525, 2: 75.4, 3: 368.7 },
+				planNumber: PLAN,
+				waterInAt: expect.stringMatching(/^\d\d:\d\d$/),
+				lastPlacedAt: expect.stringMatching(/^\d\d:\d\d$/),
 			});
 		await button("Go to load 2").click();
 		await at(1);
-		expect(await panel().calls("mixerChoose")).toEqual([
-			{ name: "mixerChoose", args: [3, 2] },
+		expect(await panel().calls("chooseLoad")).toEqual([
+			{ name: "chooseLoad", args: [3, 2] },
 		]);
 	});
 
@@ -127,7 +133,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await button("Undo").click();
 		await at(1);
 		expect(await field("The scale says").inputValue()).toBe("90");
-		await expect.poll(() => card.state().loads[0]?.mixed).toEqual([""]);
+		await expect.poll(() => card.load(1).weighed).toEqual({});
 		await field("The scale says").fill("88");
 		await done();
 		await at(2);
@@ -137,7 +143,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await field("The scale says").fill("88.1");
 		await button("Change to 88.1 kg").click();
 		await at(2);
-		await expect.poll(() => card.state().loads[0]?.mixed).toEqual([88.1]);
+		await expect.poll(() => card.load(1).weighed).toEqual({ "Dry mix": 88.1 });
 	});
 
 	test("a key missed is asked about, and what cannot be is said at the field", async () => {
@@ -153,19 +159,26 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 			'"eighty" is not a weight',
 		);
 		expect(await panel().violations()).toEqual([]);
-		expect(panel().calls("mixerWeigh")).toEqual([]);
+		expect(panel().calls("weigh")).toEqual([]);
 		await field("The scale says").fill("60");
 		await done();
 		await button("Yes, 60.0 kg").click();
 		await at(2);
-		await expect.poll(() => card.state().loads[0]?.mixed).toEqual([60]);
+		await expect.poll(() => card.load(1).weighed).toEqual({ "Dry mix": 60 });
 	});
 
 	test("more than is in the mixer is refused before it is written", async () => {
-		const card = cardScript({
-			...CARD,
-			loads: [{ ...load(1), mixed: [88, 22], weights: [500] }],
-		});
+		const card = cardScript(
+			stateWith({
+				pours: [
+					pour(1, {
+						weighed: { "Dry mix": 88, Water: 22 },
+						steps: { 1: 500 },
+						planNumber: PLAN,
+					}),
+				],
+			}),
+		);
 		await open(answersOf(card));
 		await view("At the mixer");
 		await at(5);
@@ -174,15 +187,23 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		expect(await page().getByRole("alert").textContent()).toContain(
 			"weighed is more than there is, got 130 kg: 100.5 kg is left in the mixer",
 		);
-		expect(panel().calls("mixerWeigh")).toEqual([]);
+		expect(panel().calls("weigh")).toEqual([]);
 	});
 
 	test("it goes on where a partner, or this panel before it was closed, has left off", async () => {
-		const card = cardScript({
-			...CARD,
-			chosen: 2,
-			loads: [load(1), { ...load(2), mixed: [88, 22], weights: [500, 75.4] }],
-		});
+		const card = cardScript(
+			stateWith({
+				load: 2,
+				pours: [
+					pour(1),
+					pour(2, {
+						weighed: { "Dry mix": 88, Water: 22 },
+						steps: { 1: 500, 2: 75.4 },
+						planNumber: PLAN,
+					}),
+				],
+			}),
+		);
 		await open(answersOf(card));
 		await view("At the mixer");
 		await at(6);
@@ -196,21 +217,21 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await page().clock.install();
 		await view("At the mixer");
 		await at(1);
-		card.type({ load: 1, column: "mixed", row: 1, value: 90 });
+		card.type({ load: 1, cell: { weighed: "Dry mix" }, value: 90 });
 		await page().evaluate(() => window.dispatchEvent(new Event("focus")));
 		await page().getByText("load 1, Dry mix: 90").waitFor();
 		await at(2);
 		expect(await step()).toContain("22.5 kg");
 		expect(await panel().violations()).toEqual([]);
 		await button("Seen").click();
-		card.type({ load: 1, column: "mixed", row: 2, value: 22.5 });
+		card.type({ load: 1, cell: { weighed: "Water" }, value: 22.5 });
 		await page().clock.runFor(10_000);
 		await page().getByText("load 1, Water: 22.5").waitFor();
 	});
 
 	test("without a connection one goes on; it is said, and written when it is back", async () => {
 		const card = await atTheMixer();
-		panel().answer({ mixerWeigh: LOST, mixerState: LOST });
+		panel().answer({ weigh: LOST, jobState: LOST });
 		await done();
 		await page()
 			.getByText("The connection was lost. 1 entry is kept")
@@ -220,46 +241,53 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await page().getByText("2 entries are kept").waitFor();
 		await at(3);
 		expect(await panel().violations()).toEqual([]);
-		expect(card.state().loads[0]?.mixed).toEqual([]);
+		expect(card.load(1).weighed).toBeUndefined();
 		// to another view and back
 		await view("Functions");
 		await view("At the mixer");
 		await page().getByText("2 entries are kept").waitFor();
 		panel().answer(answersOf(card));
 		await button("Try now").click();
-		await expect.poll(() => card.state().loads[0]?.mixed).toEqual([88, 22]);
+		await expect
+			.poll(() => card.load(1).weighed)
+			.toEqual({ "Dry mix": 88, Water: 22 });
 		expect(await page().getByRole("alert").count()).toBe(0);
 	});
 
 	test("a cell that holds something else is not overwritten, and that is said", async () => {
 		const card = await atTheMixer();
-		card.type({ load: 1, column: "mixed", row: 1, value: 87 });
+		card.type({ load: 1, cell: { weighed: "Dry mix" }, value: 87 });
 		await done();
 		await page().getByText("Load 1 holds 87 there by now").waitFor();
 		await button("Back").click();
 		await page().getByText("The scale said 87.0 kg.").waitFor();
-		expect(card.state().loads[0]?.mixed).toEqual([87]);
+		expect(card.load(1).weighed).toEqual({ "Dry mix": 87 });
 	});
 
 	test("several accounts, and a job that is gone, are told in words", async () => {
 		await open({
 			...answersOf(cardScript()),
-			mixerState: { fails: "Error code PERMISSION_DENIED" },
+			jobState: { fails: "Error code PERMISSION_DENIED" },
 		});
 		await view("At the mixer");
 		await page().getByText("Several accounts are signed in").waitFor();
 		expect(await panel().violations()).toEqual([]);
-		panel().answer({ mixerState: { fails: "Error: Job 3 is closed" } });
+		panel().answer({ jobState: { fails: "Error: Job 3 is closed" } });
 		await button("Try now").click();
 		await page().getByText("Job 3 is closed").waitFor();
 	});
 
 	test("weights of another plan are a loud word", async () => {
-		const card = cardScript({
-			...CARD,
-			loads: [{ ...load(1), weights: [500], planNumber: 1234 }],
-			problems: ["Look: dark is over its pigment limit"],
-		});
+		const card = cardScript(
+			stateWith({
+				tones: [
+					{ name: "light", share: 0.75, doses: { Umber: 0.01 } },
+					// 6% of cement, which is 80% of binder: at most 4.8% of binder.
+					{ name: "dark", share: 0.25, doses: { Umber: 0.05 } },
+				],
+				pours: [pour(1, { steps: { 1: 500 }, planNumber: 1234 })],
+			}),
+		);
 		await open(answersOf(card));
 		await view("At the mixer");
 		await page().getByText("begun with plan 1234").waitFor();
@@ -272,16 +300,20 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		"🪨 وعاء حجري",
 		"x".repeat(10_000),
 	])("a name is text and nothing else: %.30s", async (text) => {
-		const card = cardScript({
-			...CARD,
-			title: text,
-			ingredients: [text, text],
-			tones: [
-				[text, 0.75, 0.01],
-				["dark", 0.25, 0.04],
-			],
-			loads: [{ ...load(1), castings: [text] }],
-		});
+		const [dry, water] = STUDIO_FILE.mixes;
+		const card = cardScript(
+			stateWith(
+				{
+					title: text,
+					pieces: [{ ...JOB_FILE.pieces[0], name: text }],
+					tones: [
+						{ name: text, share: 0.75, doses: { Umber: 0.01 } },
+						{ name: "dark", share: 0.25, doses: { Umber: 0.04 } },
+					],
+				},
+				{ mixes: [{ ...dry, ingredient: text }, { ...water }] },
+			),
+		);
 		await open(answersOf(card));
 		await view("At the mixer");
 		await at(1);
@@ -310,7 +342,9 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await keys.press("Tab");
 		await keys.press("Enter");
 		await at(3);
-		await expect.poll(() => card.state().loads[0]?.mixed).toEqual([88, 22]);
+		await expect
+			.poll(() => card.load(1).weighed)
+			.toEqual({ "Dry mix": 88, Water: 22 });
 	});
 
 	test("notes go to the card when they are left", async () => {
@@ -320,16 +354,16 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await field("Spread, mm").fill("245,5");
 		await field("Remarks").focus();
 		await expect
-			.poll(() => card.state().loads[0]?.fresh)
+			.poll(() => card.load(1))
 			.toMatchObject({ weighedBy: "the two of us", spread: 245.5 });
 		expect(await panel().violations()).toEqual([]);
 	});
 
 	test("a menu entry opens the panel at a view and a job", async () => {
 		const html = `${await panelHtml()}<div id="opening" data-view="mixer" data-job="4"></div>`;
-		await open(answersOf(cardScript({ ...CARD, number: 4 })), html);
+		await open(answersOf(cardScript({ ...stateWith(), number: 4 })), html);
 		await page().getByText("Step 1 of 7").waitFor();
 		expect(await page().locator("#mixer-job").inputValue()).toBe("4");
-		expect(panel().calls("mixerState")[0]?.args).toEqual([4]);
+		expect(panel().calls("jobState")[0]?.args).toEqual([4]);
 	});
 });

@@ -1,10 +1,10 @@
 import { render } from "preact";
-import type { JobView } from "../../../src/sheets/messages";
+import type { JobState } from "../../../src/sheets/messages";
 import { Picture } from "../../../src/sidebar/picture/picture";
 import "../../../src/sidebar/panel.css";
 
 /** The picture alone in a page, of the job that the page was given. */
-const given = window as unknown as { job: JobView; put: string[] };
+const given = window as unknown as { state: JobState; put: string[] };
 given.put = [];
 const place = document.getElementById("panel");
 if (place)
@@ -12,7 +12,7 @@ if (place)
 		<main>
 			<h1>Picture</h1>
 			<Picture
-				job={given.job}
+				state={given.state}
 				separator=","
 				put={(png) => given.put.push(png)}
 			/>

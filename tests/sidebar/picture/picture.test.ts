@@ -3,10 +3,10 @@ import type { Browser, Page } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
 import { bundlePanel } from "../../../src/build/panel";
 import { findBrowser } from "../../../src/desk/browser";
-import type { JobView } from "../../../src/sheets/messages";
+import type { JobState } from "../../../src/sheets/messages";
 import { sharedBrowser } from "../../run/once";
 import { violationsOf } from "../page";
-import { JOB } from "./job";
+import { STATE } from "./job";
 
 const executable = findBrowser();
 const SOON = { timeout: 30_000 };
@@ -24,15 +24,15 @@ describe.runIf(executable)(
 			html = await bundlePanel(join(import.meta.dirname, "mounted.tsx"));
 		}, 60_000);
 
-		async function open(job: JobView = JOB): Promise<Page> {
+		async function open(state: JobState = STATE): Promise<Page> {
 			const page = await browser.newPage({
 				viewport: { width: 300, height: 800 },
 			});
 			page.on("pageerror", (error) => complaints.push(String(error)));
 			page.on("console", (message) => complaints.push(message.text()));
 			await page.addInitScript((given) => {
-				(window as unknown as { job: unknown }).job = given;
-			}, job);
+				(window as unknown as { state: unknown }).state = given;
+			}, state);
 			await page.route("http://panel.test/", (route) =>
 				route.fulfill({ body: html, contentType: "text/html" }),
 			);
@@ -118,10 +118,24 @@ describe.runIf(executable)(
 
 		test("another piece, unknown colors and a mistake are told", async () => {
 			const page = await open({
-				...JOB,
-				pieces: [["=1+1<img>", 1, "L", 100, 100, 200, 50, 20], ...JOB.pieces],
-				faces: ["", ...JOB.faces],
-				tones: JOB.tones.map((tone) => ({ ...tone, color: "" })),
+				...STATE,
+				job: {
+					...STATE.job,
+					pieces: [
+						{
+							name: "=1+1<img>",
+							quantity: 1,
+							shape: "L",
+							a: 100,
+							b: 100,
+							c: 200,
+							d: 50,
+							thickness: 20,
+						},
+						...STATE.job.pieces,
+					],
+				},
+				studio: { ...STATE.studio, swatches: [] },
 			});
 			expect(await page.getByRole("alert").textContent()).toContain(
 				"C must be below A",

@@ -3,7 +3,7 @@ import {
 	minutesLeft,
 	minutesSince,
 	timeOfDay,
-} from "../../../src/sidebar/mixer/clock";
+} from "../../../src/sidebar/mixer/working-time";
 
 test.each([
 	["14:05", 60, "14:05", 60],
@@ -17,10 +17,14 @@ test.each([
 	expect(minutesLeft(waterIn, working, now)).toBe(left);
 });
 
-test("nobody knows without a time or a working time", () => {
+test("nobody knows without a time", () => {
 	expect(minutesLeft("", 60, "14:00")).toBeUndefined();
 	expect(minutesLeft("noon", 60, "14:00")).toBeUndefined();
-	expect(minutesLeft("14:00", "", "14:10")).toBeUndefined();
+});
+
+test("a cell may count a time as a share of the day", () => {
+	// 14:05 is 845 of 1440 minutes.
+	expect(minutesLeft(845 / 1440, 60, "14:50")).toBe(15);
 });
 
 test("minutes since the water went in need no working time", () => {

@@ -1,6 +1,10 @@
 import { expect, test } from "vitest";
-import { isFar, scaleReading } from "../../../src/sidebar/mixer/reading";
-import { onScale, weightShown } from "../../../src/sidebar/mixer/scale";
+import { onScale } from "../../../src/calc/weighing";
+import {
+	isFar,
+	scaleReading,
+	weightShown,
+} from "../../../src/sidebar/mixer/scale-reading";
 
 test.each([
 	["12.4", 12, 12.4],
@@ -50,7 +54,7 @@ test.each([
 	[0.3, 0.1, 0.3, "0.3 kg"],
 ])("%d on a scale of %d is %d", (weight, division, shown, text) => {
 	const scale = { division, unit: "kg" };
-	expect(onScale(weight, scale)).toBe(shown);
+	expect(onScale(weight, division)).toBe(shown);
 	expect(weightShown(shown, scale, ",")).toBe(text);
 });
 
