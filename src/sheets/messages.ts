@@ -21,7 +21,6 @@ export type View =
 
 /** What the panel needs to answer as one types. */
 export interface PanelStart {
-	studio: StudioFile;
 	units: UnitSystem;
 	/** False before the first use: `units` may still be chosen then. */
 	unitsFixed: boolean;

@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { basisOf } from "../../../src/job/answers/basis";
 import { planNumberOf } from "../../../src/job/answers/card/planfit";
 import { orNull } from "../../../src/job/answers/known";
+import { panelHtml } from "../../run/once";
 import { executable, panelInBrowser } from "../opened";
 import type { Answers } from "../page";
-import { panelHtml } from "../../run/once";
 import { STUDIO } from "../studio";
 import { cardScript, JOB_FILE, pour, STUDIO_FILE, stateWith } from "./card";
 
