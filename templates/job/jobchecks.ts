@@ -1,3 +1,4 @@
+import { JOB_LINE as LINE_FIELDS } from "../../src/job/fields/jobline";
 import { JOB_CHECKS, JOB_LINE } from "../../src/job/tabs/wholejob";
 import type { Block } from "../../src/template/plan";
 import { answerTable } from "../blocks";
@@ -23,6 +24,9 @@ export const checkBlocks: readonly Block[] = [
 		answer: JOB_LINE,
 		rows: 1,
 		slot: "summary",
+		slots: {
+			line_to_pay: Object.keys(LINE_FIELDS).indexOf("toPay"),
+		},
 	}),
 ];
 

@@ -40,7 +40,7 @@ export const headBlocks: readonly Block[] = [
 	{
 		at: "O3",
 		look: "total",
-		rows: ["{at:Cost.price}", "{at:Quote.paid}", "{at:Quote.to_pay}"].map(
+		rows: ["{at:Cost.price}", "{at:Quote.paid}", "{at:Job.line_to_pay}"].map(
 			(cell) => [ofTab(cell)],
 		),
 		formats: "money",

@@ -64,7 +64,8 @@ export const pieceBlocks: readonly Block[] = [
 	...answerTable({
 		at: "O12",
 		answer: JOB_PIECES,
-		rows: 20,
+		// The rows of the pieces end where the title of the cutouts stands.
+		rows: 21,
 		slots: {
 			weights: 0,
 			people: 1,
@@ -75,7 +76,7 @@ export const pieceBlocks: readonly Block[] = [
 		},
 	}),
 	{
-		at: "O33",
+		at: "O34",
 		look: "caution",
 		rows: [
 			[

@@ -18,10 +18,8 @@ const whileKnown = (answer: string) =>
 	`=IF(ISERROR(${HEAD});${HEAD};${answer})`;
 
 /** The texts of some days, with commas between. */
-const texts = (of: keyof typeof COLUMNS, ...when: readonly string[]) =>
-	whileKnown(
-		`TEXTJOIN(", ";TRUE;IFERROR(FILTER(${at(of)};${when.join(";")});""))`,
-	);
+const texts = (of: keyof typeof COLUMNS, when: string) =>
+	whileKnown(`TEXTJOIN(", ";TRUE;IFERROR(FILTER(${at(of)};${when});""))`);
 
 const inWeek = (of: keyof typeof COLUMNS, row: number) =>
 	whileKnown(`SUMIFS(${at(of)};${DAYS};">="&T${row};${DAYS};"<"&T${row}+7)`);
@@ -56,7 +54,7 @@ export const weekBlocks: readonly Block[] = [
 		rows: WEEKS.map((row) => [
 			row === 5 ? "=TODAY()-WEEKDAY(TODAY();2)+1" : `=T${row - 1}+7`,
 			inWeek("pours", row),
-			texts("work", `${DAYS}>=T${row}`, `${DAYS}<T${row}+7`),
+			texts("work", `(${DAYS}>=T${row})*(${DAYS}<T${row}+7)`),
 			inWeek("hours", row),
 			"={studio:bench_hours}",
 			`=IF(W${row}>X${row};"Look: "&ROUND(W${row}-X${row};0)&" over";ROUND(X${row}-W${row};1))`,

@@ -27,7 +27,7 @@ export const pourLog: Tab = {
 			look: "note",
 			rows: [
 				[
-					"Type a client, words of a title, a mix, a tone or a lot: the last 12 pours with all of them stand below, and beside them the colors measured (Swatches with them in mix, lot or remark).",
+					"Type a client, words of a title, a mix, a tone or a lot: the last 12 pours with all of them stand below, and beside them the colors measured (Swatches with them in mix, pigments, lot or remark).",
 				],
 			],
 		},

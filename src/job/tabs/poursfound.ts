@@ -77,7 +77,12 @@ const { before, pigments } = SWATCH_COLUMNS;
 
 const SWATCH_FIELDS = Object.entries(SWATCH);
 
-const swatchTexts = ({ mix, lot, remark }: SwatchInput) => [mix, lot, remark];
+const swatchTexts = ({ mix, doses = {}, lot, remark }: SwatchInput) => [
+	mix,
+	...Object.keys(doses),
+	lot,
+	remark,
+];
 
 const dosedPigments = ({ given: { studio } }: TabInput): readonly string[] =>
 	studio.swatchPigments ?? [];
@@ -85,7 +90,7 @@ const dosedPigments = ({ given: { studio } }: TabInput): readonly string[] =>
 export const COLORS_FOUND: TabAnswer = {
 	name: "COLORS_FOUND",
 	summary:
-		"The last measured colors of swatches that have all words of the Find cell in their mix, lot or remark.",
+		"The last measured colors of swatches that have all words of the Find cell in their mix, pigments, lot or remark.",
 	needs: ["find", "swatches"],
 	shape: "table",
 	shown: [

@@ -2,13 +2,13 @@
 import { describe, expect, test } from "vitest";
 import { tabAnswers } from "../../../src/job/tabs";
 import type { Tab } from "../../../src/template/plan";
-import { cost } from "../../../templates/cost/costtab";
-import { cure } from "../../../templates/cure/curetab";
-import { quote } from "../../../templates/quote/quotetab";
+import { jobTabs, studioTabs } from "../../../templates/index";
 import { starterStudio } from "../../../templates/starterstudio";
 import { answerOf, demoJob, jobRegions, pageFor } from "./typedcells";
 
-const CALL = /\b(CURE|COST|QUOTE)_[A-Z]+(?=\()/;
+const CALL = new RegExp(
+	`\\b(${tabAnswers.map(({ name }) => name).join("|")})(?=\\()`,
+);
 
 const job = demoJob("metric");
 const studio = starterStudio("metric");
@@ -28,19 +28,14 @@ const spillsOf = (tab: Tab): Spill[] =>
 		}),
 	);
 
-const PLACES = [cure, cost, quote].flatMap((tab) =>
+const PLACES = [...jobTabs, ...studioTabs].flatMap((tab) =>
 	spillsOf(tab).map((spill) => ({ tab, ...spill })),
 );
 
-test("six answers stand on the three tabs", () => {
-	expect(PLACES.map(({ name }) => name).sort()).toEqual([
-		"COST_MATERIALS",
-		"COST_SUMMARY",
-		"COST_WORK",
-		"CURE_CALENDAR",
-		"CURE_FACTS",
-		"QUOTE_LINES",
-	]);
+test("every answer stands on one tab", () => {
+	expect(PLACES.map(({ name }) => name).sort()).toEqual(
+		tabAnswers.map(({ name }) => name).sort(),
+	);
 });
 
 describe.each(PLACES)("$name", ({ tab, name, row, column }) => {
