@@ -124,4 +124,4 @@ export const weekBlocks: readonly Block[] = [
 export const TODAY = `=IF(COUNTA(${at("numbers")})=0;"No job yet: choose Start a job in the Tonefold menu.";IF(ISERROR(${HEAD});"Look: see Day by day";"Today: "&IF(${at("doing")}="";"no work";${at("doing")})))`;
 
 /** What is late, and how full the week is. */
-export const THIS_WEEK = `=IF(${at("late")}="";"";"Look: late: "&${at("late")}&" · ")&"This week: "&${at("week_pours")}&" pours, "&ROUND(${at("week_hours")};0)&" of "&${at("bench")}&" bench hours booked"`;
+export const THIS_WEEK = `=IF(${at("late")}="";"";"Look: late: "&${at("late")}&" · ")&"This week: "&${at("week_pours")}&" to pour, "&ROUND(${at("week_hours")};0)&" of "&${at("bench")}&" bench hours booked"`;
