@@ -12,6 +12,8 @@ export interface FieldProps {
 	suffix?: string;
 	/** What comes out of it, e.g. grams. */
 	after?: string;
+	/** Shown while the pointer rests on it, and read by a screen reader. */
+	help?: string;
 }
 
 interface InputProps extends FieldProps {
@@ -21,7 +23,7 @@ interface InputProps extends FieldProps {
 }
 
 export function TextField(props: InputProps) {
-	const { id, value, onChange, onPaste, suffix, numeric } = props;
+	const { id, value, onChange, onPaste, suffix, numeric, help } = props;
 	const marks = useContext(MarksContext);
 	return (
 		<Labeled {...props}>
@@ -29,6 +31,7 @@ export function TextField(props: InputProps) {
 				<input
 					{...describedBy(id, marks.at(id), suffix)}
 					type="text"
+					title={help}
 					value={value}
 					autocomplete="off"
 					spellcheck={false}
@@ -71,13 +74,14 @@ interface SelectProps extends FieldProps {
 
 /** A value that is none of the options is kept and shown, so that its mistake can be seen. */
 export function SelectField(props: SelectProps) {
-	const { id, value, options, blank, onChange } = props;
+	const { id, value, options, blank, onChange, help } = props;
 	const marks = useContext(MarksContext);
 	const known = options.includes(value) || value === "";
 	return (
 		<Labeled {...props}>
 			<select
 				{...describedBy(id, marks.at(id))}
+				title={help}
 				value={value}
 				onChange={(event) => {
 					onChange(event.currentTarget.value);

@@ -17,8 +17,8 @@ interface EntryProps {
 }
 
 export function Entry({ field, label, options, ...rest }: EntryProps) {
-	const { kind, words, asks, required } = field;
-	const props = { ...rest, label: label ?? asks ?? field.label };
+	const { kind, words, asks, required, help } = field;
+	const props = { ...rest, help, label: label ?? asks ?? field.label };
 	const list = options ?? words;
 	if (list)
 		return (

@@ -7,10 +7,10 @@ import { CUTOUT } from "../../job/fields/openings";
 import { pieceFields } from "../../job/fields/piece";
 import { LOOK, TONE } from "../../job/fields/tone";
 import { DOSE, type JobFile } from "../../job/jobfile";
-import { refusals } from "../../job/jobmistakes";
 import { type Mistake, sentenceOf } from "../../job/mistakes";
 import { isBlank } from "../../job/reading/cells";
 import type { UnitSystem } from "../../job/reading/units";
+import { refusals } from "../../job/refusals";
 import { doseField, fieldId, filledPieces, type JobForm } from "./form";
 
 /** Sentence by the field's id, in the order of the form. */
