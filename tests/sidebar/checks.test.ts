@@ -75,7 +75,7 @@ describe.runIf(executable)("checks", { timeout: 60_000 }, () => {
 		await expect
 			.poll(() => panel().calls("showCell"))
 			.toEqual([{ name: "showCell", args: [4, "Tones.headroom"] }]);
-		await shown().getByText("3 not known yet").waitFor();
+		await shown().getByText("4 not known yet").waitFor();
 		await shown().getByText("type the mix temperature").waitFor();
 		await button("Go to Cure: Drying before it is covered").click();
 		await expect

@@ -125,9 +125,13 @@ function GoTo({ check: { cell, what }, show }: CheckProps) {
 	const [tab] = cell.split(".");
 	return (
 		<>
-			<button type="button" class="quiet" onClick={go}>
+			<button
+				type="button"
+				class="quiet"
+				aria-label={`Go to ${tab}: ${what}`}
+				onClick={go}
+			>
 				Go to {tab}
-				<span class="unseen">: {what}</span>
 			</button>
 			{failure && (
 				<p class="mistake" role="alert">
