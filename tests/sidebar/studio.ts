@@ -1,9 +1,7 @@
 import type { PanelStart } from "../../src/sheets/messages";
-import { STUDIO_FILE } from "./mixer/card";
 
 /** A studio of round numbers, so that a job can be worked by hand. */
 export const STUDIO: PanelStart = {
-	studio: STUDIO_FILE,
 	units: "metric",
 	unitsFixed: true,
 	studio: {
