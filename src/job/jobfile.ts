@@ -90,7 +90,7 @@ export const MOST = {
 const UNITS = word("Units", ["metric", "us"], { required: true });
 export const LOAD = whole(
 	"Load",
-	{ required: true },
+	{ required: true, once: true },
 	{ min: 1, max: MOST.pours },
 );
 
@@ -109,7 +109,7 @@ export const JOB_SHAPE: Shape = {
 		...CURE,
 		...PRICE,
 		...QUOTE,
-		load: whole("Load", {}, { min: 1, max: MOST.pours }),
+		load: whole("Load", { once: true }, { min: 1, max: MOST.pours }),
 	},
 	lists: {
 		pieces: {
