@@ -4,6 +4,7 @@ import {
 	CHANGE,
 	GOODS,
 	PAYMENT,
+	PLANS,
 	PRICE,
 	QUOTE,
 	TRAVEL,
@@ -23,6 +24,7 @@ import { isBlank } from "../reading/cells";
 import type { UnitSystem } from "../reading/units";
 import type { StudioFile } from "../studiofile";
 import {
+	columnUnder,
 	type Grid,
 	isEmpty,
 	listIn,
@@ -66,12 +68,11 @@ export const ICE = "Ice, crushed";
 
 /** What stands in the card's column of keys. */
 export const weighedKey = (row: number): string => `Weighed ${row}`;
+/** What heads the column of a load. */
+export const loadHeading = (load: number): string => `Load ${load}`;
 export const stepKey = (step: number): string => `Step ${step}`;
 
 const WEIGHED: Field = number("", {}, {});
-
-/** Places of the two plans, counted from their labels; what is planned is answered above the first. */
-const WHAT_IF_COLUMNS = [2, 3];
 
 /** All rows of a table, blank ones too. */
 const tableIn = <F extends Fields>(
@@ -151,7 +152,7 @@ export function jobIn(
 	const look = tones ? listIn(LOOK, tones, units) : {};
 	return {
 		units,
-		...(head && listIn(JOB, head, units, 2)),
+		...(head && listIn(JOB, head, units)),
 		...look,
 		pieces: pieces
 			? pieceRows(pieces, units).filter((row) => !isEmpty(row))
@@ -170,9 +171,7 @@ export function jobIn(
 		}),
 		...(cost && {
 			...listIn(PRICE, cost, units),
-			whatIfs: WHAT_IF_COLUMNS.map((column) =>
-				listIn(WHAT_IF, cost, units, column),
-			),
+			whatIfs: PLANS.slice(1).map((plan) => listIn(WHAT_IF, cost, units, plan)),
 			...workIn(cost, units),
 			...filled("changes", tableIn(CHANGE, cost, units)),
 			...filled("payments", tableIn(PAYMENT, cost, units)),
@@ -214,7 +213,9 @@ function poursIn(
 	const at = (key: string, column: number) =>
 		typedIn(WEIGHED, grid[keys.get(key) ?? -1]?.[column]);
 	const pours = Array.from({ length: MOST.pours }, (_, i): PourInput => {
-		const column = i + 1;
+		const load = i + 1;
+		const heading = loadHeading(load);
+		const column = columnUnder(heading, grid);
 		const weighed = ingredients.flatMap((name, row) => {
 			const place =
 				row === ingredients.length - 1 ? CARD_ROWS.weighed : row + 1;
@@ -227,8 +228,8 @@ function poursIn(
 			typed === undefined ? [] : [[String(step), typed] as const],
 		);
 		return {
-			load: column,
-			...listIn(POUR, grid, units, column),
+			load,
+			...listIn(POUR, grid, units, heading),
 			...(weighed.length > 0 && { weighed: Object.fromEntries(weighed) }),
 			...(steps.length > 0 && { steps: Object.fromEntries(steps) }),
 		};

@@ -66,18 +66,20 @@ export function pigmentColumns({ pigments = [], tones }: JobFile): string[] {
 	return names;
 }
 
+/** What stands under a name, however its letters are written. */
+const valueUnder = (
+	values: Readonly<Record<string, Typed>>,
+	name: string,
+): Typed =>
+	Object.entries(values).find(([key]) => sameName(key, name))?.[1] ?? "";
+
 function toneSlots(job: JobFile): Slots {
 	const pigments = pigmentColumns(job);
-	const dose = (
-		doses: Readonly<Record<string, Typed>>,
-		pigment: string,
-	): Typed =>
-		Object.entries(doses).find(([name]) => sameName(name, pigment))?.[1] ?? "";
 	return {
 		...(pigments.length > 0 && { pigments: [pigments] }),
 		tones: job.tones.map((tone) => [
 			...rowOf(TONE, tone),
-			...pigments.map((pigment) => dose(tone.doses ?? {}, pigment)),
+			...pigments.map((pigment) => valueUnder(tone.doses ?? {}, pigment)),
 		]),
 	};
 }
@@ -106,7 +108,9 @@ function pourSlots(
 				row === CARD_ROWS.weighed - 1
 					? ICE
 					: (ingredients.slice(0, -1)[row] ?? "");
-			return across(({ weighed = {} }) => (name === "" ? "" : weighed[name]));
+			return across(({ weighed = {} }) =>
+				name === "" ? "" : valueUnder(weighed, name),
+			);
 		}),
 		steps: Array.from({ length: CARD_ROWS.steps }, (_, step) =>
 			across(({ steps = {} }) => steps[String(step)]),

@@ -55,29 +55,57 @@ const withoutBlanks = <F extends Fields>(
 		entries.filter(([, typed]) => typed !== undefined),
 	) as Row<F>;
 
+/** The column that is headed so. @throws InputError where the heading is gone. */
+export function columnUnder(heading: string, grid: Grid): number {
+	const word = nameKey(heading);
+	for (const row of grid) {
+		const at = row.findIndex((cell) => wordOf(cell) === word);
+		if (at >= 0) return at;
+	}
+	throw new InputError(
+		`the heading ${heading} is gone: bring it back, for its column is not read without`,
+	);
+}
+
+/** Where a label stands: more to the left than what is typed, which may say the same. */
+function labelPlace(
+	grid: Grid,
+	words: readonly string[],
+): { row: readonly unknown[]; column: number } | undefined {
+	const widest = Math.max(0, ...grid.map(({ length }) => length));
+	for (let column = 0; column < widest; column++) {
+		const row = grid.find((cells) => words.includes(wordOf(cells[column])));
+		if (row) return { row, column };
+	}
+	return undefined;
+}
+
 /**
- * What was typed beside the labels of a record, in the column so many places to the right of them (the first is 1).
+ * What was typed beside the labels of a record: in the column of this heading, or where there is none, in the first cell to the
+ * right of the label that holds something.
  *
- * @throws InputError for a label that is gone.
+ * @throws InputError for a label or a heading that is gone.
  */
 export function listIn<F extends Fields>(
 	fields: F,
 	grid: Grid,
 	units: UnitSystem,
-	column = 1,
+	heading?: string,
 ): Row<F> {
+	const under = heading === undefined ? undefined : columnUnder(heading, grid);
 	return withoutBlanks(
 		Object.entries(fields).map(([key, field]) => {
-			const words = wordsOf(field, units);
-			// Labels stand to the left of what is typed, which may say the same.
-			const widest = Math.max(0, ...grid.map(({ length }) => length));
-			for (let at = 0; at < widest; at++) {
-				const row = grid.find((cells) => words.includes(wordOf(cells[at])));
-				if (row) return [key, typedIn(field, row[at + column])];
-			}
-			throw new InputError(
-				`the label ${labelText(field.label, units)} is gone: bring it back, for what stands beside it is not read without`,
-			);
+			const place = labelPlace(grid, wordsOf(field, units));
+			if (!place)
+				throw new InputError(
+					`the label ${labelText(field.label, units)} is gone: bring it back, for what stands beside it is not read without`,
+				);
+			const { row, column } = place;
+			const cell =
+				under === undefined
+					? row.slice(column + 1).find((one) => !isBlank(one))
+					: row[under];
+			return [key, typedIn(field, cell)];
 		}),
 	);
 }

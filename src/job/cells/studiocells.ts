@@ -19,6 +19,7 @@ import { isBlank } from "../reading/cells";
 import type { UnitSystem } from "../reading/units";
 import type { StudioFile, SwatchInput } from "../studiofile";
 import {
+	columnUnder,
 	type Grid,
 	isEmpty,
 	listIn,
@@ -42,6 +43,9 @@ export type StudioRegion = (typeof STUDIO_REGIONS)[number];
 
 export const CLOSED = { day: day("Closed days") };
 
+/** What heads the settings' column: beside each stands what it is for. */
+export const SETTINGS_HEADING = "Here";
+
 const DOSE: Field = number("", {}, {});
 
 const filledRows = <F extends Fields>(
@@ -60,7 +64,7 @@ export function unitsIn(settings: Grid): UnitSystem {
 		const at = row.findIndex(
 			(cell) => typeof cell === "string" && nameKey(cell) === label,
 		);
-		const typed = at < 0 ? "" : row[at + 1];
+		const typed = at < 0 ? "" : row[columnUnder(SETTINGS_HEADING, settings)];
 		if (typed === "metric" || typed === "us") return typed;
 	}
 	throw new InputError(
@@ -79,7 +83,7 @@ export function studioIn(
 	);
 	return {
 		units,
-		settings: listIn(SETTINGS as Fields, settings, units),
+		settings: listIn(SETTINGS as Fields, settings, units, SETTINGS_HEADING),
 		...(closed.length > 0 && { closedDays: closed }),
 		mixes: mixes ? filledRows(INGREDIENT, mixes, units) : [],
 		pigments: pigments ? filledRows(PIGMENT, pigments, units) : [],

@@ -2,7 +2,7 @@
 import { callFunction, functionNamed } from "../../../src/functions";
 import { jobSlots } from "../../../src/job/cells/jobslots";
 import { type Grid, labelText } from "../../../src/job/cells/regions";
-import { CLOSED } from "../../../src/job/cells/studiocells";
+import { CLOSED, SETTINGS_HEADING } from "../../../src/job/cells/studiocells";
 import type { Fields, Row } from "../../../src/job/fields/field";
 import { JOBS_ROW } from "../../../src/job/fields/jobline";
 import { LOGGED } from "../../../src/job/fields/log";
@@ -21,8 +21,9 @@ import {
 	tabCells,
 	tabInput,
 } from "../../../src/job/tabs/tab";
-import { areaOf } from "../../../src/sheets/a1";
-import { type Page, pageOf } from "../../../src/sheets/page";
+import { areaOf } from "../../../src/sheets/reading/a1";
+import { type Page, pageOf } from "../../../src/sheets/writing/page";
+import type { UnitSystem } from "../../../src/template/job";
 import type { Tab } from "../../../src/template/plan";
 
 import { pourCard as cardTab } from "../../../templates/card/cardtab";
@@ -115,6 +116,7 @@ export function studioGrids(
 	const [headings = [], ...rows] = table(SWATCH, swatches, units);
 	return {
 		settings: [
+			["What", SETTINGS_HEADING],
 			...Object.entries(SETTINGS).map(([key, { label }]) => [
 				labelText(label, units),
 				studio.settings[key as keyof typeof SETTINGS] ?? "",
