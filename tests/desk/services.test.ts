@@ -306,6 +306,11 @@ describe("writes what can be read again", () => {
 			["", "x"],
 		],
 		[
+			"a note a cell, none for a blank one",
+			"s.getRange('A1:B2').setNotes([['x', ''], ['', 'y']]); return ['A1', 'B1', 'A2', 'B2'].map(function (a) { return s.getRange(a).getNote(); });",
+			["x", "", "", "y"],
+		],
+		[
 			"formats",
 			"s.getRange('A1:B1').setNumberFormats([['0.00', 'General']]); return s.getRange('A1:B1').getNumberFormats();",
 			[["0.00", "General"]],

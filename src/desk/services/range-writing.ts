@@ -60,6 +60,13 @@ export function contentMethods(call: Call, place: Place, self: () => Range) {
 			);
 			return self();
 		},
+		setNotes(notes: unknown) {
+			const given = fitting(block, notes, "setNotes");
+			mapBlock(block, (row, column) =>
+				writeNote(call, sheet(), row, column, given(row, column)),
+			);
+			return self();
+		},
 		clearContent() {
 			clearCells(call, [place], { content: true, format: false });
 			return self();

@@ -32,6 +32,7 @@ type Methods = Pick<
 	| "setFormula"
 	| "setFormulas"
 	| "setNote"
+	| "setNotes"
 	| "setValue"
 	| "setValues"
 	| StyleMethod
