@@ -38,10 +38,10 @@ export const area = (at: string, rows: number, columns: number): string =>
 		? at
 		: `${at}:${moved(at, rows - 1, columns - 1)}`;
 
-/** The choices that fields bring along for the cells of one of them. */
-function choiceOf({ words, help, kind }: Field, range: string): Choice[] {
-	if (words) return [{ range, list: words, help }];
-	return kind === "share" ? [{ range, between: [0, 1], help }] : [];
+/** The choices that fields bring along for the cells of one of them; what it is for stands in a note. */
+function choiceOf({ words, kind }: Field, range: string): Choice[] {
+	if (words) return [{ range, list: words }];
+	return kind === "share" ? [{ range, between: [0, 1] }] : [];
 }
 
 export interface Typing {
@@ -89,9 +89,7 @@ export function typedList({
 						? { size: [1, 1] }
 						: { rows: [[starts[key] ?? ""]] }),
 					...(field.once && { once: true }),
-					...(field.help &&
-						!field.words &&
-						field.kind !== "share" && { note: field.help }),
+					...(field.help && { note: field.help }),
 					align: "left",
 				}),
 			),
@@ -134,6 +132,18 @@ export function typedTable({
 				wrap: true,
 				rows: [entries.map(([, { label }]) => label)],
 			},
+			...entries.flatMap(([, { help }], column): Block[] =>
+				help
+					? [
+							{
+								at: moved(at, 0, column),
+								look: "heading",
+								size: [1, 1],
+								note: help,
+							},
+						]
+					: [],
+			),
 			{
 				at: first,
 				look: "input",

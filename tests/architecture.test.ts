@@ -52,12 +52,15 @@ describe("imports", () => {
 	test.each([
 		["src/calc/mix.ts", 'import { x } from "../job/reading/units";'],
 		["src/calc/mix.ts", 'import { readFileSync } from "node:fs";'],
-		["src/functions/mix.ts", 'import {\n\ta,\n\tb,\n} from "../sheets/menu";'],
+		[
+			"src/functions/mix.ts",
+			'import {\n\ta,\n\tb,\n} from "../sheets/front/menu";',
+		],
 		["src/functions/mix.ts", 'export * from "../template/plan";'],
 		["templates/tones.ts", 'import { tab } from "../src/template/plan";'],
 		["templates/tones.ts", 'import type { A } from "../src/calc/tones";'],
 		["src/sheets/menu.ts", 'export { a } from "../desk/serve";'],
-		["src/sidebar/main.tsx", 'import type { A } from "../sheets/menu";'],
+		["src/sidebar/main.tsx", 'import type { A } from "../sheets/front/menu";'],
 		["src/sidebar/main.tsx", 'import { a } from "../sheets/messages";'],
 		["src/desk/serve.ts", 'import type { A } from "../calc/tones";'],
 		["src/desk/page/grid.ts", 'import "../../build/main";'],

@@ -5,41 +5,46 @@
  */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
-import { type Answers, answers } from "../job/answers/json";
+import { type Answers, answers as answersFor } from "../job/answers/json";
 import { type JobFile, unitsOf } from "../job/jobfile";
 import { checkedJob } from "../job/jobmistakes";
 import type { UnitSystem } from "../job/reading/units";
 import { checkedStudio, type StudioFile } from "../job/studiofile";
-import { cellShown, checksOf } from "./checks";
-import { closedJob } from "./close";
-import { contractWritten } from "./contract";
-import { copiedJob } from "./copy";
-import { createdJob } from "./create";
-import { keepDraftText, keptDraftText } from "./draft";
-import { insertedFormula } from "./insert";
-import { closeAsked, copyAsked, recordAsked, removeAsked, told } from "./menu";
+import { writeContract } from "./contract/writecontract";
+import { keepDraftText, keptDraftText } from "./front/draft";
+import { putFormula } from "./front/insertformula";
+import {
+	closeAsked,
+	copyAsked,
+	recordAsked,
+	removeAsked,
+	told,
+} from "./front/menu";
+import { openJob } from "./front/openjob";
+import { panelStartOf } from "./front/panelstart";
+import { openBlock } from "./front/showcell";
+import { showPanel } from "./front/sidepanel";
+import { closeJobTabs } from "./life/closejob";
+import { repeatJob } from "./life/copyjob";
+import { writeJob } from "./life/createjob";
+import { placePicture } from "./life/putpicture";
+import { logPours } from "./life/recordpours";
+import { keepSwatch } from "./life/recordswatch";
+import { deleteJob } from "./life/removejob";
 import type {
-	JobChecks,
 	JobMade,
-	JobView,
-	MixerState,
+	JobState,
 	PanelStart,
 	Recorded,
 	SwatchInput,
 	Weighed,
 	Weighing,
 } from "./messages";
-import { mixerOf, readMixer } from "./mixer";
-import { openJob } from "./openjob";
-import { showPanel } from "./panel";
-import { picturePut } from "./picture";
-import { poursRecorded } from "./pours";
-import { removedJob } from "./remove";
-import { startOf } from "./start";
-import { swatchRecorded } from "./swatches";
-import { studioFileOf } from "./typedstudio";
-import { viewOf } from "./view";
-import { loadChosen, weighed } from "./weigh";
+import { showLoad } from "./mixer/chooseload";
+import { putWeight } from "./mixer/weigh";
+import { jobStateOf } from "./reading/jobstate";
+import { readJob } from "./reading/readjob";
+import { wholeStudio } from "./reading/readstudio";
 
 const file = () => SpreadsheetApp.getActiveSpreadsheet();
 
@@ -107,7 +112,23 @@ export function removeAJob(): void {
 
 /** The studio and its jobs, for the panel. */
 export function panelStart(): PanelStart {
-	return startOf(file());
+	return panelStartOf(file());
+}
+
+/** Everything typed about a job, as one file. */
+export function jobFile(job: number): JobFile {
+	return readJob(file(), job).job;
+}
+
+/** Everything typed about the studio, as one file. */
+export function studioFile(): StudioFile {
+	return wholeStudio(file());
+}
+
+/** What follows from a job of this workbook. */
+export function answers(job: number): Answers {
+	const read = readJob(file(), job);
+	return answersFor(read.studio.file, read.job);
 }
 
 /**
@@ -120,24 +141,19 @@ export function answersOf(job: unknown, studio?: unknown): Answers {
 		studio === undefined || studio === null
 			? workbook().starterStudios[unitsOf(job)]
 			: checkedStudio(studio);
-	return answers(own, checkedJob(own, job));
-}
-
-/** Everything typed about the studio, as one file. */
-export function studioFile(): StudioFile {
-	return studioFileOf(file());
+	return answersFor(own, checkedJob(own, job));
 }
 
 /** Writes the tabs of a job, all of them or none. */
 export function createJob(job: JobFile): JobMade {
-	return createdJob(job);
+	return writeJob(job);
 }
 
 /** Writes the tabs of the invented job, in these units. */
 export function createDemoJob(units: UnitSystem): JobMade {
 	if (units !== "metric" && units !== "us")
 		throw new InputError(`units must be metric or us, got ${String(units)}`);
-	return createdJob(workbook().demo[units]);
+	return writeJob(workbook().demo[units]);
 }
 
 /** Keeps what a person has not finished typing in the panel. */
@@ -152,70 +168,60 @@ export function keptDraft(): string {
 
 /** Puts a formula in the current cell and answers the cell's address. */
 export function insertFormula(formula: string): string {
-	return insertedFormula(formula);
+	return putFormula(formula);
 }
 
-/** The checks of a job, for the panel. */
-export function checkJob(job: number): JobChecks {
-	return checksOf(file(), job);
+/** Everything that the panel needs of a job. */
+export function jobState(job: number): JobState {
+	return jobStateOf(file(), job);
 }
 
-/** Opens the tab and the cell that a check names. */
+/** Opens the tab of a block, such as `Job.pieces`, and selects it. */
 export function showCell(job: number, cell: string): string {
-	return cellShown(file(), job, cell);
-}
-
-/** What the panel needs beside the mixer. */
-export function mixerState(job: number): MixerState {
-	return mixerOf(readMixer(file(), job));
+	return openBlock(file(), job, cell);
 }
 
 /** Writes one weight or note on the Pour card. */
-export function mixerWeigh(weighing: Weighing): Weighed {
-	return weighed(file(), weighing);
+export function weigh(weighing: Weighing): Weighed {
+	return putWeight(file(), weighing);
 }
 
 /** Chooses the load that the Pour card shows. */
-export function mixerChoose(job: number, load: number): MixerState {
-	return loadChosen(file(), job, load);
+export function chooseLoad(job: number, load: number): JobState {
+	return showLoad(file(), job, load);
 }
 
-/** Puts every weighed load of a job in the Pour log. */
+/** Puts every finished load of a job in the Pour log. */
 export function recordPour(job: number): Recorded {
-	return poursRecorded(file(), job);
+	return logPours(file(), job);
 }
 
 /** Adds a measured sample to the Swatches tab. */
 export function recordSwatch(swatch: SwatchInput): number {
-	return swatchRecorded(file(), swatch);
-}
-
-/** What the picture of a job is drawn from. */
-export function jobView(job: number): JobView {
-	return viewOf(file(), job);
+	return keepSwatch(file(), swatch);
 }
 
 /** Puts a picture on the Quote. */
 export function putPicture(job: number, png: string): string {
-	return picturePut(file(), job, png);
+	return placePicture(file(), job, png);
 }
 
 /** A repeat order: a new job with the inputs of this one. */
 export function copyJob(job: number): JobMade {
-	return copiedJob(file(), job);
+	return repeatJob(file(), job);
 }
 
 /** Keeps a job's tabs as values, hidden. */
 export function closeJob(job: number): string[] {
-	return closedJob(file(), job);
+	return closeJobTabs(file(), job);
 }
 
 /** Takes a job's tabs away; whoever calls it asks first. */
 export function removeJob(job: number): string[] {
-	return removedJob(file(), job);
+	return deleteJob(file(), job);
 }
 
 /** Writes a tab that holds every function to an answer printed elsewhere: to be run from the script editor. */
 export function contractCheck(): string {
-	return contractWritten(file());
+	return writeContract(file());
 }

@@ -9,8 +9,8 @@ export const pourCard: Tab = {
 	color: "#8a5a2b",
 	rows: 130,
 	widths: [
-		...[24, 166, 78, 30, 60],
-		...Array<number>(8).fill(52),
+		...[24, 166, 78, 30],
+		...Array<number>(9).fill(52),
 		...[200, 52, 52, 52, 52],
 		...[60, 160, 80, 60, 160, 80, 60, 80, 60],
 	],

@@ -8,8 +8,9 @@ export const cost: Tab = {
 	color: "#8a5a2b",
 	rows: 130,
 	widths: [
-		...[250, 92, 92, 92, 92, 16],
-		...[170, 60, 84, 64, 84, 84, 84, 70, 84, 270],
+		...[250, 90, 90, 90, 90, 16, 170],
+		...Array<number>(8).fill(90),
+		270,
 	],
 	frozenRows: 1,
 	names: { cost: COST_REGION },

@@ -9,7 +9,7 @@ export const cure: Tab = {
 	color: "#8a5a2b",
 	rows: 130,
 	widths: [
-		...[215, 92, 16, 250, 92, 44, 92, 92, 330],
+		...[215, 90, 16, 250, 90, 90, 90, 90, 330],
 		...Array<number>(6).fill(90),
 	],
 	frozenRows: 1,

@@ -12,9 +12,10 @@ export const job: Tab = {
 	color: "#8a5a2b",
 	rows: 130,
 	widths: [
-		...[160, 44, 84, 70, 70, 70, 70, 70, 64, 64, 64, 80, 90, 90],
-		...[84, 84, 300],
-		...Array<number>(10).fill(84),
+		...[160, 44],
+		...Array<number>(9).fill(70),
+		...[90, 90, 90, 90, 90, 300],
+		...Array<number>(10).fill(90),
 		...Array<number>(5).fill(200),
 	],
 	frozenRows: 1,

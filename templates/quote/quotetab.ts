@@ -14,7 +14,7 @@ export const quote: Tab = {
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Quote"]] },
 		...quoteLineBlocks,
-		{ at: "A30", look: "result", size: [15, 4], slot: "picture" },
+		{ at: "A30", look: "result", size: [15, 4], name: "picture" },
 		{ at: "A47", look: "heading", rows: [["Good to know", "", "", ""]] },
 		{
 			at: "A48",

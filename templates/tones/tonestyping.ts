@@ -57,6 +57,7 @@ export const tonesTyped: readonly Block[] = [
 		formats: "text",
 		name: "pigments",
 		align: "right",
+		note: "The name of a pigment; under it its doses, as 4% or 0.04.",
 	},
 	{
 		at: FIRST_TONE,
@@ -99,6 +100,5 @@ export const tonesChoices: readonly Choice[] = [
 	{
 		range: area(DOSES_AT, MOST.tones, MOST.pigments),
 		between: [0, 1],
-		help: "Type 4% or 0.04.",
 	},
 ];

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { blocksOver, type Need } from "../../src/sheets/blocks";
+import { blocksOver, type Need } from "../../src/sheets/writing/covering";
 
 const need = fc.constantFrom<Need>("covered", "free", "free", "barred");
 const grids = fc

@@ -2,7 +2,7 @@ import { afterEach, describe, expect, test } from "vitest";
 import type { Desk } from "../../src/desk/contract";
 import { openHeadlessDesk } from "../../src/desk/headless";
 import { registry } from "../../src/functions/index";
-import { contractTab } from "../../src/sheets/contracttab";
+import { contractTab } from "../../src/sheets/contract/contracttab";
 import { builtAddOn, openWorkbook } from "./workbook";
 
 const TAB = "Contract check";

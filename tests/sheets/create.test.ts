@@ -1,8 +1,8 @@
 import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Desk } from "../../src/desk/contract";
-import { columnLetters } from "../../src/sheets/a1";
 import type { JobMade } from "../../src/sheets/messages";
+import { columnLetters } from "../../src/sheets/reading/a1";
 import { demo } from "../../templates/index";
 import { cellOf } from "../job/worked";
 import { openWorkbook } from "./workbook";

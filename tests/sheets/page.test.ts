@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { a1Of, areaOf } from "../../src/sheets/a1";
-import { numberFormat } from "../../src/sheets/formats";
-import { LOOKS, MARKS, type Style } from "../../src/sheets/looks";
-import { jobNumbers, nextJobNumber } from "../../src/sheets/names";
-import { type Page, pageOf } from "../../src/sheets/page";
-import { filled, type Tokens } from "../../src/sheets/tokens";
-import { widthRuns } from "../../src/sheets/widths";
+import { a1Of, areaOf } from "../../src/sheets/reading/a1";
+import { jobNumbers, nextJobNumber } from "../../src/sheets/reading/rangenames";
+import { numberFormat } from "../../src/sheets/writing/formats";
+import { LOOKS, MARKS, type Style } from "../../src/sheets/writing/looks";
+import { type Page, pageOf } from "../../src/sheets/writing/page";
+import { filled, type Tokens } from "../../src/sheets/writing/tokens";
+import { widthRuns } from "../../src/sheets/writing/widths";
 import type { Tab } from "../../src/template/plan";
 
 const TOKENS: Tokens = {

@@ -19,7 +19,7 @@ export const CURE = {
 		...ofOnePour,
 		unit: "wind",
 	}),
-	bleeds: word("Mix bleeds water", ["no", "yes"], { start: "no" }),
+	bleeds: word("Mix bleeds water", ["yes", "no"], { start: "no" }),
 	moistureLimit: number("Limit, from the sealer's data sheet"),
 	moistureReading: number("Moisture reading, same scale", ofOnePour),
 	sealerWaste: share("Left in pots and rollers", { start: 0.1 }),

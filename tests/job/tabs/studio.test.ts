@@ -11,11 +11,11 @@ import { PIGMENT } from "../../../src/job/fields/pigment";
 import { SETTINGS } from "../../../src/job/fields/settings";
 import { STOCK } from "../../../src/job/fields/stock";
 import { SWATCH } from "../../../src/job/fields/swatch";
-import type { UnitSystem } from "../../../src/job/reading/units";
+import type { UnitSystem, UnitSystem } from "../../../src/job/reading/units";
 import { checkedStudio, type StudioFile } from "../../../src/job/studiofile";
 import { VERSION } from "../../../src/job/version";
-import { areaOf } from "../../../src/sheets/a1";
-import { pageOf } from "../../../src/sheets/page";
+import { areaOf } from "../../../src/sheets/reading/a1";
+import { pageOf } from "../../../src/sheets/writing/page";
 import { studioTabs } from "../../../templates/index";
 import { starterStudio } from "../../../templates/starterstudio";
 

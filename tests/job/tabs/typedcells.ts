@@ -12,7 +12,7 @@ import { SETTINGS } from "../../../src/job/fields/settings";
 import { STOCK } from "../../../src/job/fields/stock";
 import { SWATCH } from "../../../src/job/fields/swatch";
 import type { JobFile } from "../../../src/job/jobfile";
-import type { UnitSystem } from "../../../src/job/reading/units";
+import type { UnitSystem, UnitSystem } from "../../../src/job/reading/units";
 import type { StudioFile } from "../../../src/job/studiofile";
 import {
 	type Cell,
@@ -23,7 +23,6 @@ import {
 } from "../../../src/job/tabs/tab";
 import { areaOf } from "../../../src/sheets/reading/a1";
 import { type Page, pageOf } from "../../../src/sheets/writing/page";
-import type { UnitSystem } from "../../../src/template/job";
 import type { Tab } from "../../../src/template/plan";
 
 import { pourCard as cardTab } from "../../../templates/card/cardtab";

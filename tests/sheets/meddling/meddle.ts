@@ -1,6 +1,6 @@
 /** What a partner does to a workbook by hand, and whether any number is another for it. */
 import type { Desk } from "../../../src/desk/contract";
-import { columnLetters } from "../../../src/sheets/a1";
+import { columnLetters } from "../../../src/sheets/reading/a1";
 
 type Shown = Readonly<Record<string, readonly (readonly string[])[]>>;
 

@@ -1,0 +1,116 @@
+/** Writes what the scale said, unless somebody else has been there. */
+import { InputError } from "../../calc/errors";
+import { basisOf } from "../../job/answers/basis";
+import { planNumberOf } from "../../job/answers/card/planfit";
+import { orNull } from "../../job/answers/known";
+import { cellOf } from "../../job/cells/jobslots";
+import type { Typed } from "../../job/fields/field";
+import { POUR } from "../../job/fields/pour";
+import { MOST } from "../../job/jobfile";
+import { takeTurn } from "../life/taketurn";
+import type { Weighed, Weighing } from "../messages";
+import { stateOf } from "../reading/jobstate";
+import { type JobRead, jobOf, readJob } from "../reading/readjob";
+import { areaIn } from "../reading/regiongrids";
+import { wholly } from "../writing/allornothing";
+import { typedStep } from "../writing/typedcell";
+import { type CardPlace, cardPlace, noCell, PLAN_NUMBER } from "./cardcell";
+
+type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+
+/** Longer notes belong elsewhere. */
+const LONGEST = 10_000;
+
+const isNote = ({ cell }: Weighing): boolean => "note" in cell;
+
+/** @throws InputError for what is no weighing. */
+function checked(weighing: Weighing): Weighing {
+	const { load, cell, value } = weighing;
+	if (
+		!(Number.isInteger(load) && load > 0 && load <= MOST.pours) ||
+		typeof cell !== "object" ||
+		cell === null
+	)
+		throw new InputError(noCell());
+	const least = isNote(weighing) ? -Infinity : 0;
+	if (typeof value === "number" && !(Number.isFinite(value) && value >= least))
+		throw new InputError(`A weight is 0 or more, got ${value}`);
+	if (typeof value === "string" && value !== "" && !isNote(weighing))
+		throw new InputError(`A weight is a number, got "${value}"`);
+	return weighing;
+}
+
+/** Reads the card, writes the weight or the note, and the plan's number where the load begins. */
+export function putWeight(spreadsheet: Spreadsheet, given: Weighing): Weighed {
+	const weighing = checked(given);
+	takeTurn(spreadsheet);
+	const read = readJob(spreadsheet, weighing.job);
+	const place = cardPlace(read, weighing);
+	const plan = cardPlace(read, { ...weighing, cell: PLAN_NUMBER });
+	const why = refusal(read, weighing, place.value, plan.value);
+	if (why) return { written: false, why, state: stateOf(spreadsheet, read) };
+	const now = write(read, weighing, place, plan);
+	return { written: true, why: "", state: stateOf(spreadsheet, now) };
+}
+
+function refusal(
+	read: JobRead,
+	weighing: Weighing,
+	now: Typed,
+	begunWith: Typed,
+): string {
+	const { cell, load, value, believed, planNumber } = weighing;
+	if (typeof value === "string" && value.length > LONGEST)
+		return `A note has at most ${LONGEST} letters`;
+	if (now !== believed && now !== value)
+		return `Somebody else changed this ${isNote(weighing) ? "note" : "weight"} of load ${load}: the card says ${now === "" ? "nothing" : now} there`;
+	const isOfPlan = "step" in cell && cell.step > 0;
+	if (!isOfPlan || value === "") return "";
+	const current =
+		orNull(planNumberOf(basisOf(read.studio.file, read.job))) ?? "";
+	if (planNumber !== current)
+		return `The tones were changed meanwhile: this is plan ${current || "unknown"} now, and ${planNumber || "another"} was shown. Look at the steps again`;
+	return begunWith !== "" && begunWith !== current
+		? `Load ${load} was begun with plan ${begunWith}, and the tones are plan ${current || "unknown"} now: bring back the tones, or clear the weights of this load`
+		: "";
+}
+
+/** A day as cells count days. */
+const cellFor = ({ cell }: Weighing, value: Typed): Typed =>
+	"note" in cell ? cellOf(POUR[cell.note], value) : value;
+
+/** The weight; before it the plan's number, where the load has none. Answers the job as it is now. */
+function write(
+	read: JobRead,
+	weighing: Weighing,
+	place: CardPlace,
+	plan: CardPlace,
+): JobRead {
+	const { value, planNumber } = weighing;
+	const begins =
+		!isNote(weighing) && value !== "" && planNumber !== "" && plan.value === "";
+	const changes: readonly (readonly [CardPlace, Typed])[] = [
+		...(begins ? ([[plan, planNumber]] as const) : []),
+		[place, value],
+	];
+	const { range } = read.regions.card;
+	const [sheet, area] = [range.getSheet(), areaIn(range)];
+	wholly(
+		"The weight was not written",
+		changes.map(([{ row, column }, now]) =>
+			typedStep(
+				sheet.getRange(area.row + row + 1, area.column + column + 1),
+				cellFor(weighing, now),
+			),
+		),
+	);
+	const grid = read.regions.card.grid.map((line) => [...line]);
+	for (const [{ row, column }, now] of changes) {
+		const line = grid[row];
+		if (line) line[column] = now;
+	}
+	return jobOf({
+		...read,
+		regions: { ...read.regions, card: { range, grid } },
+	});
+}
