@@ -6,7 +6,7 @@ import type { TabAnswer } from "../job/tabs/tab";
 import { bodyOf } from "./body";
 import { entryPoints } from "./entries";
 import { entryStub, NAMESPACE, sheetStub, TEMPLATES, tabStub } from "./stubs";
-import { templatesApart } from "./templates";
+import { templatesApart, withoutAnswers } from "./templates";
 
 export interface CodeSources {
 	/** Directory that the two modules are named from. */
@@ -98,6 +98,7 @@ export async function bundleTemplates(): Promise<string> {
 	const body = await bundled(
 		'export { workbook } from "./templates/index";',
 		PRODUCT.root,
+		{ plugins: [withoutAnswers] },
 	);
 	return `/** The tabs of a workbook as data. */\nfunction ${TEMPLATES}() {\n${body}\n}\n`;
 }

@@ -14,9 +14,9 @@ export interface Dist {
 
 /** Larger files would work as well: the limits are there to notice how they grow. */
 export const LIMITS_KB = {
-	"Code.js": 480,
+	"Code.js": 560,
 	"Templates.js": 250,
-	"Panel.html": 400,
+	"Panel.html": 500,
 };
 
 /** Bytes as a person reads them, in thousands. */

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import type { Plugin } from "esbuild";
 import { TEMPLATES } from "./stubs";
 
@@ -17,3 +18,21 @@ export const templatesApart: Plugin = {
 		}));
 	},
 };
+
+/** The templates say which answers stand where: how they are computed stands in the script, and is not bundled twice. */
+export const withoutAnswers: Plugin = {
+	name: "without answers",
+	setup({ onLoad }) {
+		onLoad({ filter: /[\\/]job[\\/]answers[\\/]/ }, ({ path }) => ({
+			contents: exportedNames(readFileSync(path, "utf8"))
+				.map((name) => `export const ${name} = undefined;`)
+				.join("\n"),
+			loader: "js",
+		}));
+	},
+};
+
+const exportedNames = (source: string): string[] =>
+	[...source.matchAll(/^export (?:const|function) (\w+)/gm)].flatMap(
+		([, name]) => name ?? [],
+	);
