@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import type { Plugin } from "esbuild";
 import { TEMPLATES } from "./stubs";
 
@@ -23,16 +22,14 @@ export const templatesApart: Plugin = {
 export const withoutAnswers: Plugin = {
 	name: "without answers",
 	setup({ onLoad }) {
-		onLoad({ filter: /[\\/]job[\\/]answers[\\/]/ }, ({ path }) => ({
-			contents: exportedNames(readFileSync(path, "utf8"))
-				.map((name) => `export const ${name} = undefined;`)
+		onLoad({ filter: /[\\/]job[\\/]answers[\\/]/ }, async ({ path }) => ({
+			contents: Object.entries(await import(path))
+				.map(([name, value]) => `export const ${name} = ${dataOf(value)};`)
 				.join("\n"),
 			loader: "js",
 		}));
 	},
 };
 
-const exportedNames = (source: string): string[] =>
-	[...source.matchAll(/^export (?:const|function) (\w+)/gm)].flatMap(
-		([, name]) => name ?? [],
-	);
+/** A constant as it is; a function that the templates do not call as nothing. */
+const dataOf = (value: unknown): string => JSON.stringify(value) ?? "undefined";
