@@ -23,7 +23,7 @@ export const JOB_CHECKS: TabAnswer = {
 	shape: "table",
 	shown: [
 		{ label: "What is checked", format: "text", wrap: true },
-		{ label: "Result, and what to do", format: "text" },
+		{ label: "Result", format: "text" },
 	],
 	values: (input) =>
 		byWorst(checksOf(wholeFrom(input))).map(({ what, say }) => [what, say]),
