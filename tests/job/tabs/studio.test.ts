@@ -11,7 +11,7 @@ import { PIGMENT } from "../../../src/job/fields/pigment";
 import { SETTINGS } from "../../../src/job/fields/settings";
 import { STOCK } from "../../../src/job/fields/stock";
 import { SWATCH } from "../../../src/job/fields/swatch";
-import type { UnitSystem, UnitSystem } from "../../../src/job/reading/units";
+import type { UnitSystem } from "../../../src/job/reading/units";
 import { checkedStudio, type StudioFile } from "../../../src/job/studiofile";
 import { VERSION } from "../../../src/job/version";
 import { areaOf } from "../../../src/sheets/reading/a1";

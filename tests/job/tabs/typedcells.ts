@@ -12,7 +12,7 @@ import { SETTINGS } from "../../../src/job/fields/settings";
 import { STOCK } from "../../../src/job/fields/stock";
 import { SWATCH } from "../../../src/job/fields/swatch";
 import type { JobFile } from "../../../src/job/jobfile";
-import type { UnitSystem, UnitSystem } from "../../../src/job/reading/units";
+import type { UnitSystem } from "../../../src/job/reading/units";
 import type { StudioFile } from "../../../src/job/studiofile";
 import {
 	type Cell,
