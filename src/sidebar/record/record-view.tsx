@@ -54,9 +54,9 @@ function KeepJob({ state: { number, job } }: { state: JobState }) {
 			<details>
 				<summary>As text</summary>
 				<div class="field">
-					<label for="job-text">The file's text</label>
+					<label for="kept-text">The file's text</label>
 					<textarea
-						id="job-text"
+						id="kept-text"
 						ref={box}
 						rows={8}
 						readOnly
