@@ -62,7 +62,7 @@ function Results({ checks, show }: ResultsProps) {
 						{unknown.map((check) => (
 							<li key={check.key}>
 								{check.what}
-								<span class="hint"> {sentenceOf(check)}</span>
+								<p class="hint sentence">{sentenceOf(check)}</p>
 								<GoTo check={check} show={show} />
 							</li>
 						))}

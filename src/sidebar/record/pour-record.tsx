@@ -67,22 +67,22 @@ export function PourRecord({ ask, job, state, again }: Props) {
 							Load {pour.load}
 							{!isBlank(pour.result) && ` · ${pour.result}`}
 						</dt>
-						<dd>
-							{loadText(state, pour)}
-							{mayFinish(state, pour) && (
-								<button
-									type="button"
-									class="quiet"
-									aria-disabled={writing.busy}
-									onClick={() => finish(pour)}
-								>
-									Load {pour.load} is finished
-								</button>
-							)}
-						</dd>
+						<dd>{loadText(state, pour)}</dd>
 					</div>
 				))}
 			</dl>
+			{pours
+				.filter((pour) => mayFinish(state, pour))
+				.map((pour) => (
+					<button
+						key={pour.load}
+						type="button"
+						aria-disabled={writing.busy}
+						onClick={() => finish(pour)}
+					>
+						Load {pour.load} is finished
+					</button>
+				))}
 			<button
 				type="button"
 				class="main"

@@ -211,6 +211,32 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await page().getByText("Shelf 2").waitFor();
 	});
 
+	test("a load that is through is said to be finished, and can then be recorded", async () => {
+		const card = cardScript(
+			stateWith({
+				pours: [
+					pour(1, {
+						weighed: { "Dry mix": 88, Water: 22 },
+						steps: { 1: 500, 2: 75.4, 3: 375 },
+						planNumber: PLAN,
+					}),
+				],
+			}),
+		);
+		await open(answersOf(card));
+		await view("At the mixer");
+		await at(7);
+		await button("Done").click();
+		await page().getByText("Load 1 is through").waitFor();
+		expect(card.load(1).finished).toBeUndefined();
+		await button("record this pour").click();
+		await expect.poll(() => card.load(1).finished).toBe("yes");
+		expect(
+			await page().getByRole("tab", { selected: true }).textContent(),
+		).toBe("Record");
+		expect(await panel().violations()).toEqual([]);
+	});
+
 	test("what somebody types on the card is taken up within ten seconds or on return", async () => {
 		const card = cardScript();
 		await open(answersOf(card));
