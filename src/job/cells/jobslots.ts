@@ -20,6 +20,7 @@ import { PIECE } from "../fields/piece";
 import { CURE_LOG, POUR } from "../fields/pour";
 import { LOOK, TONE } from "../fields/tone";
 import { type JobFile, MOST, type PourInput } from "../jobfile";
+import { isBlank } from "../reading/cells";
 import { isDay, serialDay } from "../reading/days";
 import type { StudioFile } from "../studiofile";
 import { CARD_ROWS, ICE, ingredientsOf } from "./jobcells";
@@ -30,12 +31,11 @@ export type Slots = Readonly<
 >;
 
 /** A typed value as a cell takes it: a day as the number by which cells count it. */
-export const cellOf = ({ kind }: Field, typed: Typed | undefined): Typed =>
-	typed === undefined
-		? ""
-		: kind === "day" && typeof typed === "string" && isDay(typed)
-			? serialDay(typed)
-			: typed;
+export function cellOf({ kind }: Field, typed: Typed | undefined): Typed {
+	if (typed === undefined || isBlank(typed)) return "";
+	const day = kind === "day" ? String(typed).trim() : "";
+	return isDay(day) ? serialDay(day) : typed;
+}
 
 export const rowOf = <F extends Fields>(fields: F, row: Row<F>): Typed[] =>
 	Object.entries(fields).map(([key, field]) => cellOf(field, row[key]));
@@ -44,7 +44,7 @@ export const rowOf = <F extends Fields>(fields: F, row: Row<F>): Typed[] =>
 export const listSlots = <F extends Fields>(fields: F, row: Row<F>): Slots =>
 	Object.fromEntries(
 		Object.entries(fields).flatMap(([key, field]) =>
-			row[key] === undefined ? [] : [[key, cellOf(field, row[key])]],
+			isBlank(row[key]) ? [] : [[key, cellOf(field, row[key])]],
 		),
 	);
 

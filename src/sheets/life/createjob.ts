@@ -6,6 +6,7 @@ import { roomMistakes } from "../../job/cells/roommistakes";
 import { type JobFile, unitsOf } from "../../job/jobfile";
 import { checkedJob } from "../../job/jobmistakes";
 import type { UnitSystem } from "../../job/reading/units";
+import { spelledJob } from "../../job/spelledjob";
 import type { StudioFile } from "../../job/studiofile";
 import type { JobMade } from "../messages";
 import { columnLetters } from "../reading/a1";
@@ -54,7 +55,8 @@ export function writeJob(input: unknown): JobMade {
 	takeTurn(spreadsheet);
 	const studio = readTrade(spreadsheet);
 	if (!studio) mayHaveStudio(spreadsheet);
-	const job = checkedJob(fileOf(studio, unitsOf(input)), input);
+	const file = fileOf(studio, unitsOf(input));
+	const job = spelledJob(checkedJob(file, input), file);
 	return writeInto(spreadsheet, studio, job);
 }
 
