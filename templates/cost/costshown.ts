@@ -36,7 +36,7 @@ export const costShownBlocks: readonly Block[] = [
 		right: 1,
 		columns: COLUMNS,
 		names: { price: 0 },
-		slots: { cost: 2, margin: 3, hours: 4, price_met: 5 },
+		slots: { price_met: 5 },
 	}),
 	headingRow(SUMMARY_ROWS.parts),
 	headingRow(SUMMARY_ROWS.plans),

@@ -115,11 +115,9 @@ function cellOf(
 	return shown?.unit ? fromSi(value, shown.unit, units) : value;
 }
 
-/** The rows of an answer beside the rows of a typed table, as far as any is typed: blank where nothing was. */
+/** The rows of an answer beside the rows of a typed table: blank where nothing was typed. */
 export const besideTyped = (
 	places: readonly (number | undefined)[],
 	rows: readonly (readonly Value[])[],
 ): (readonly Value[])[] =>
-	places
-		.slice(0, places.map((place) => place !== undefined).lastIndexOf(true) + 1)
-		.map((place) => (place === undefined ? [] : (rows[place] ?? [])));
+	places.map((place) => (place === undefined ? [] : (rows[place] ?? [])));
