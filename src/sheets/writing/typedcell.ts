@@ -12,7 +12,7 @@ export const RISKY = /^[=+\-@']/;
 /** The step that puts a value in a cell in place of what is there. */
 export function typedStep(cell: Range, value: Typed): Step {
 	const before: unknown = cell.getValue();
-	const format = cell.getNumberFormat();
+	const format = cell.getNumberFormats()[0]?.[0] ?? "";
 	return {
 		act: () => put(cell, value, format),
 		undo: () => put(cell, before, format),
