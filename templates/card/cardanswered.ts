@@ -8,6 +8,7 @@ import {
 	type CardFact,
 	factLabel,
 } from "../../src/job/tabs/card";
+import type { Shown } from "../../src/job/tabs/tab";
 import type { Block, Format } from "../../src/template/plan";
 import { answerList, answerTable, noteOf, ofTab } from "../blocks";
 import { STEPS, WEIGHED } from "./cardtyping";
@@ -109,6 +110,29 @@ const outOfSight: readonly Block[] = [
 	},
 ];
 
+/** A number that is shown once it is known; what is wrong or missing stands in the note. */
+const known = (key: CardFact, at: string, noteAt?: string): Block[] => {
+	const cell = `{at:Pour card.${key}_of_load}`;
+	const { format } = CARD_LOAD.shown[CARD_FACTS.indexOf(key)] as Shown;
+	return [
+		{
+			at,
+			look: "result",
+			formats: format,
+			rows: [[`=IF(ISNUMBER(${cell});${cell};"")`]],
+		},
+		...(noteAt
+			? [
+					{
+						at: noteAt,
+						look: "result",
+						rows: [[`=IF(ISNUMBER(${cell});"";${cell})`]],
+					} as Block,
+				]
+			: []),
+	];
+};
+
 export const cardAnswered: readonly Block[] = [
 	{
 		at: "A2",
@@ -136,8 +160,8 @@ export const cardAnswered: readonly Block[] = [
 		rows: [['="Water to be at, for "&{studio:warmest_mix}&" {temperature}"']],
 	},
 	labels("B18", ["mixC"]),
-	fact("waterC", "C17", "result"),
-	fact("mixC", "C18", "result"),
+	...known("waterC", "C17", "N17"),
+	...known("mixC", "C18"),
 	note("warmth", "N18"),
 	columns({
 		at: `B${WEIGHED}`,

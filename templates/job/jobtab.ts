@@ -12,9 +12,10 @@ export const job: Tab = {
 	color: "#8a5a2b",
 	rows: 130,
 	widths: [
-		...[160, 44],
-		...Array<number>(9).fill(70),
-		...[90, 90, 90, 90, 90, 300],
+		...[150, 40, 104],
+		...Array<number>(4).fill(60),
+		...Array<number>(4).fill(72),
+		...[100, 84, 100, 84, 84, 300],
 		...Array<number>(10).fill(90),
 		...Array<number>(5).fill(200),
 	],

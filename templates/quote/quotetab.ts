@@ -7,7 +7,7 @@ export const quote: Tab = {
 	color: "#8a5a2b",
 	paper: true,
 	rows: 130,
-	widths: [420, 20, 150, 150, 90],
+	widths: [420, 20, 190, 130, 90],
 	frozenRows: 1,
 	hidden: 1,
 	names: { quote: QUOTE_REGION },

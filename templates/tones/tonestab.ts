@@ -8,8 +8,10 @@ export const tones: Tab = {
 	color: "#8a5a2b",
 	rows: 130,
 	widths: [
+		150,
 		190,
-		...Array<number>(15).fill(68),
+		...Array<number>(4).fill(66),
+		...Array<number>(10).fill(80),
 		240,
 		...Array<number>(4).fill(68),
 	],

@@ -16,7 +16,6 @@ export const TONES_REGION = "A3:F24";
 const look = typedList({
 	at: LOOK_AT,
 	fields: LOOK,
-	wide: 3,
 	starts: {
 		finish: "cast",
 		sealing: "bare",

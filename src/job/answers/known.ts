@@ -131,7 +131,8 @@ export function readField<F extends Fields, K extends keyof F & string>(
 	const field = fields[key];
 	if (!field) throw new Error(`There is no field ${key}`);
 	const typed = row[key];
-	if (isBlank(typed)) return missing(nameOf(field.label));
+	if (isBlank(typed))
+		return missing(field.wanted ? `type ${field.wanted}` : nameOf(field.label));
 	return attempt(
 		() =>
 			field.read(nameOf(field.label), typed, units) as Exclude<

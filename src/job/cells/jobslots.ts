@@ -22,6 +22,7 @@ import { LOOK, TONE } from "../fields/tone";
 import { type JobFile, MOST, type PourInput } from "../jobfile";
 import { isBlank } from "../reading/cells";
 import { isDay, serialDay } from "../reading/days";
+import type { UnitSystem } from "../reading/units";
 import type { StudioFile } from "../studiofile";
 import { CARD_ROWS, ICE, ingredientsOf } from "./jobcells";
 
@@ -45,6 +46,14 @@ export const listSlots = <F extends Fields>(fields: F, row: Row<F>): Slots =>
 	Object.fromEntries(
 		Object.entries(fields).flatMap(([key, field]) =>
 			isBlank(row[key]) ? [] : [[key, cellOf(field, row[key])]],
+		),
+	);
+
+/** What a job begins with where that depends on the units: the template's cells begin with the rest. */
+const startSlots = (fields: Fields, units: UnitSystem): Slots =>
+	Object.fromEntries(
+		Object.entries(fields).flatMap(([key, { start }]) =>
+			typeof start === "object" ? [[key, start[units]]] : [],
 		),
 	);
 
@@ -124,6 +133,7 @@ export const jobSlots = (job: JobFile, studio: StudioFile): Slots => ({
 	...tableSlot("pieces", PIECE, job.pieces),
 	...tableSlot("cutouts", CUTOUT, job.cutouts),
 	...tableSlot("knockouts", KNOCKOUT, job.knockouts),
+	...startSlots(LOOK, job.units),
 	...listSlots(LOOK, job),
 	...toneSlots(job),
 	...(job.pours || job.load !== undefined ? pourSlots(job, studio) : {}),

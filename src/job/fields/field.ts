@@ -44,6 +44,8 @@ interface Options {
 	help?: string;
 	/** What the panel asks for, where it is another word than the label. */
 	asks?: string;
+	/** What to type, where the answers miss it and the label reads badly in a sentence. */
+	wanted?: string;
 	/** A job's file must have it. */
 	required?: true;
 	/** Typed for one pour, client or agreement: a repeat order begins without it. */

@@ -155,7 +155,7 @@ describe("water and ice", () => {
 			look: "hotter than 60 °C (140 °F): warm the solids",
 		});
 		expect(cardOf(slabCore()).water.waterC).toEqual({
-			missing: "dry material is at",
+			missing: "type the temperature of the dry material",
 		});
 	});
 
@@ -173,7 +173,7 @@ describe("water and ice", () => {
 		expect(known(card.water.mixC)).toBeCloseTo(20, 9);
 		expect(known(card.total)).toBeCloseTo(MIXED, 9);
 		expect(cardOf(poured({ load: 1, ice: "yes" })).weighOut).toEqual({
-			missing: "dry material is at",
+			missing: "type the temperature of the dry material",
 		});
 	});
 

@@ -338,7 +338,9 @@ describe.each(UNITS)("answers of the Pour card, %s", (units) => {
 
 	test("without temperatures nothing is fine", () => {
 		const { facts } = cardOf({});
-		expect(factOf(facts, "mixC")).toBe("not known yet: dry material is at");
+		expect(factOf(facts, "mixC")).toBe(
+			"not known yet: type the temperature of the dry material",
+		);
 		expect(factOf(facts, "workingMinutes")).toBe(
 			"not known yet: type the mix temperature",
 		);

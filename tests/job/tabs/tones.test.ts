@@ -83,6 +83,9 @@ describe("what is typed on the Tones tab", () => {
 					state: "dry",
 					placing: "bucket fold",
 					folds: 3,
+					...(job.units === "us"
+						? { bandStart: "1 1/2", seenFrom: "6 ft" }
+						: { bandStart: "40", seenFrom: "2 m" }),
 				};
 				expect(asText(readBack(job))).toEqual(asText({ ...begun, ...job }));
 			}),
