@@ -18,6 +18,8 @@ const DESK = { width: 1280, height: 900 };
 const MINUTE = 60_000;
 const SOON = { timeout: MINUTE, interval: 200 };
 const CARD = "1 Pour card";
+/** Column of load 1 on the card, counted from 0. */
+const FIRST_LOAD = 5;
 
 let url: string;
 let browser: Browser;
@@ -59,7 +61,7 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 	/** Cell of load 1 in a row that begins with these words. */
 	const weighed = async (words: string): Promise<string> => {
 		const { row } = await placeOf(page, CARD, words);
-		return cellName({ row, column: 4 });
+		return cellName({ row, column: FIRST_LOAD });
 	};
 
 	describe("at the mixer", () => {
@@ -143,7 +145,10 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 			await button("Water goes in now").click();
 			const { row } = await placeOf(page, CARD, "Water in, at (like 9:40)");
 			await expect
-				.poll(() => valueIn(page, CARD, cellName({ row, column: 4 })), SOON)
+				.poll(
+					() => valueIn(page, CARD, cellName({ row, column: FIRST_LOAD })),
+					SOON,
+				)
 				.toBeTruthy();
 			await panel().getByText("min since the water went in").waitFor(SOON);
 			await panel().getByText("Notes for load 1").click();
@@ -171,8 +176,8 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 			await card.waitFor(SOON);
 			await keepPicture(page, "panel-checks");
 			const jump = card.getByRole("button", { name: /^Go to/ });
-			const [, tab, cell] =
-				/Go to (.*), (\w+)$/.exec((await jump.textContent()) ?? "") ?? [];
+			const [, tab] =
+				/Go to (.*)$/.exec((await jump.textContent()) ?? "") ?? [];
 			await jump.focus();
 			await page.keyboard.press("Enter");
 			const active = () =>
@@ -181,7 +186,19 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 					const sheet = book?.getActiveSheet();
 					return `${sheet?.getSheetName()}!${sheet?.getActiveRange()?.getA1Notation()}`;
 				});
-			await expect.poll(active, SOON).toBe(`1 ${tab}!${cell}`);
+			// the shares that the castings take of their loads
+			const { row: headings, column: share } = await placeOf(
+				page,
+				`1 ${tab}`,
+				"Load is full",
+			);
+			await expect
+				.poll(active, SOON)
+				.toMatch(
+					new RegExp(
+						`^1 ${tab}!${cellName({ row: headings + 1, column: share })}:`,
+					),
+				);
 			await typeIn(page, "Studio", capacity, before);
 			await button("Check again").click();
 			await expect.poll(() => card.count(), SOON).toBe(0);
@@ -191,6 +208,7 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 	describe("record", () => {
 		test("the pour goes into the Pour log once", async () => {
 			await view("Record");
+			await button("Load 1 is finished").click();
 			await button("Write load 1 to the Pour log").click();
 			await panel().getByText("The Pour log now has load 1.").waitFor(SOON);
 			const log = (await textsIn(page, "Pour log")).flat().join("\n");
