@@ -1,79 +1,101 @@
 /** A workbook of few cells that has one of everything a plan may say, so that each service call can be tried in seconds. */
-import type { JobFile } from "../../../src/job/jobfile";
-import type { Block, Tab, Value } from "../../../src/template/plan";
+import {
+	CARD_ROWS,
+	loadHeading,
+	stepKey,
+	TABLE_TITLES,
+	weighedKey,
+} from "../../../src/job/cells/jobcells";
+import { studioSlots } from "../../../src/job/cells/studioslots";
+import {
+	CHANGE,
+	GOODS,
+	PAYMENT,
+	PLANS,
+	PRICE,
+	QUOTE,
+	TRAVEL,
+	WHAT_IF,
+	WORK_ROW,
+} from "../../../src/job/fields/cost";
+import { CURE } from "../../../src/job/fields/cure";
+import type { Fields } from "../../../src/job/fields/field";
+import { JOB } from "../../../src/job/fields/job";
+import { JOBS_ROW } from "../../../src/job/fields/jobline";
+import { LOGGED } from "../../../src/job/fields/log";
+import { INGREDIENT } from "../../../src/job/fields/mix";
+import { CUTOUT, KNOCKOUT } from "../../../src/job/fields/openings";
+import { OPERATION_KEYS, OPERATIONS } from "../../../src/job/fields/operations";
+import { PIECE } from "../../../src/job/fields/piece";
+import { PIGMENT } from "../../../src/job/fields/pigment";
+import { CURE_LOG, POUR } from "../../../src/job/fields/pour";
+import { SETTINGS } from "../../../src/job/fields/settings";
+import { STOCK } from "../../../src/job/fields/stock";
+import { SWATCH } from "../../../src/job/fields/swatch";
+import { LOOK, TONE } from "../../../src/job/fields/tone";
+import { type JobFile, MOST } from "../../../src/job/jobfile";
+import type { UnitSystem } from "../../../src/job/reading/units";
+import type { StudioFile } from "../../../src/job/studiofile";
+import { VERSION } from "../../../src/job/version";
+import type { Block, Tab } from "../../../src/template/plan";
 import type { Workbook } from "../../../src/template/workbook";
+import { lettersOf, typedList, typedTable } from "../../../templates/blocks";
 
 const MIX = "White casting mix";
+const size = (fields: object) => Object.keys(fields).length;
 
-const table = (name: string, columns: number): Tab => ({
-	name,
-	rows: 8,
-	widths: Array<number>(columns).fill(80),
-	frozenRows: 2,
-	blocks: [
-		{ at: "A1", look: "title", rows: [[name]] },
-		{ at: "A2", look: "heading", rows: [["What", "More"]], wrap: true },
-		{
-			at: "A3",
-			look: "input",
-			size: [6, columns],
-			name: name.toLowerCase(),
-			formats: ["text", ...Array<"number">(columns - 2).fill("number"), "text"],
-		},
-	],
-});
+/** A studio tab that is one table, its headings in row 4. */
+function tableTab(
+	name: string,
+	region: string,
+	fields: Fields,
+	more: readonly Block[] = [],
+	columns = size(fields),
+): Tab {
+	const { blocks, choices } = typedTable({
+		at: "A4",
+		slot: region,
+		fields,
+		rows: 4,
+	});
+	return {
+		name,
+		rows: 9,
+		widths: Array<number>(columns).fill(80),
+		frozenRows: 4,
+		names: { [region]: `A4:${lettersOf(columns - 1)}8` },
+		blocks: [
+			{ at: "A1", look: "title", rows: [[name]] },
+			...blocks,
+			{ at: "A5", look: "input", size: [4, 1], slot: "names" },
+			...more,
+		],
+		choices,
+	};
+}
 
-const SETTINGS: readonly [key: string, value: Value][] = [
-	["units", "metric"],
-	["currency", "EUR"],
-	["mixer_capacity", 40],
-	["gram_division", 1],
-	["waste", 0.1],
-	["air", 0.02],
-];
-const TABLES = ["Mixes", "Pigments", "Swatches", "Jobs"];
+const settings = typedList({ at: "A3", fields: SETTINGS });
+const LAST = 2 + size(SETTINGS);
 
 const studio: Tab = {
 	name: "Studio",
-	rows: 14,
-	widths: [150, 90],
-	names: { settings: "B3:B12" },
+	rows: LAST + 2,
+	widths: [150, 90, 60],
+	names: { settings: `A2:C${LAST}` },
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Studio"]] },
-		...SETTINGS.flatMap(([key], row): Block[] => [
-			{ at: `A${row + 3}`, look: "label", rows: [[key]] },
-			{
-				at: `B${row + 3}`,
-				look: "input",
-				size: [1, 1],
-				slot: key,
-				note: `The studio's ${key}`,
-			},
-		]),
-		...TABLES.map(
-			(tab, row): Block => ({
-				at: `B${row + 9}`,
-				look: "result",
-				formats: "whole",
-				slot: `rows_${tab.toLowerCase()}`,
-				rows: [[`=ROWS({at:${tab}.${tab.toLowerCase()}})`]],
-			}),
-		),
-	],
-};
-
-const swatches: Tab = {
-	...table("Swatches", 17),
-	blocks: [
-		...table("Swatches", 17).blocks,
+		{ at: "A2", look: "heading", rows: [["What", "Here", "Closed days"]] },
+		...settings.blocks,
+		{ at: "C3", look: "input", size: [2, 1], formats: "date" },
 		{
-			at: "E1",
-			look: "input",
-			size: [1, 8],
+			at: `B${LAST + 1}`,
+			look: "note",
+			rows: [[VERSION]],
 			formats: "text",
-			slot: "swatch_pigments",
+			name: "version",
 		},
 	],
+	choices: settings.choices,
 };
 
 const jobs: Tab = {
@@ -81,62 +103,82 @@ const jobs: Tab = {
 	rows: 10,
 	widths: Array<number>(20).fill(60),
 	hidden: 1,
+	names: { jobs: "A4:R10" },
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Jobs"]] },
 		{ at: "A2", look: "result", rows: [["=COUNTA(A5:A10)"]] },
-		{ at: "A5", look: "result", size: [6, 18], name: "jobs" },
+		{
+			at: "A4",
+			look: "heading",
+			rows: [Object.values(JOBS_ROW).map(({ label }) => label)],
+		},
+		{ at: "A5", look: "result", size: [6, 18] },
 	],
 };
+
+/** Columns of doses behind the fields of a swatch; the first has a name. */
+const doses: Block = {
+	at: `${lettersOf(size(SWATCH))}4`,
+	look: "input",
+	size: [1, 2],
+	rows: [["Umber", "Black"]],
+	formats: "text",
+};
+
+const titled = (at: string, title: string): Block => ({
+	at,
+	look: "total",
+	rows: [[title]],
+});
+
+const head = typedList({ at: "A3", fields: JOB, right: 2 });
+const pieces = typedTable({
+	at: "A13",
+	slot: "pieces",
+	fields: PIECE,
+	rows: 2,
+});
+const cutouts = typedTable({
+	at: "A17",
+	slot: "cutouts",
+	fields: CUTOUT,
+	rows: 1,
+});
+const knockouts = typedTable({
+	at: "A20",
+	slot: "knockouts",
+	fields: KNOCKOUT,
+	rows: 1,
+});
 
 const job: Tab = {
 	name: "Job",
 	color: "#336699",
-	rows: 12,
+	rows: 22,
 	widths: Array<number>(18).fill(70),
 	frozenColumns: 1,
+	names: { head: "A3:C9", pieces: "A13:N21" },
 	blocks: [
 		{ at: "A1", look: "title", rows: [['=C3&""']] },
-		{
-			at: "A3",
-			look: "label",
-			rows: [["Client"], ["Title"], ["Pour"], ["Due"]],
-		},
-		{ at: "C3", look: "input", size: [1, 1], formats: "text", slot: "client" },
+		...head.blocks,
 		{ at: "C4", look: "input", size: [1, 1], formats: "text", name: "title" },
-		{
-			at: "C5",
-			look: "input",
-			size: [1, 1],
-			formats: "date",
-			slot: "pour_date",
-			once: true,
-		},
-		{
-			at: "C6",
-			look: "input",
-			size: [1, 1],
-			formats: "date",
-			slot: "due_date",
-		},
-		{ at: "D6", look: "result", rows: [["=C6"]], formats: "date" },
 		{ at: "D3", look: "result", rows: [["=C3"], ["={job}title"]] },
+		{ at: "D6", look: "result", rows: [['=IF(C6="";"";C6)']], formats: "date" },
 		{
-			at: "A7",
-			look: "input",
-			size: [3, 11],
-			slot: "pieces",
-			formats: ["text", "whole", "text", "length", "length"],
-		},
-		{
-			at: "B12",
+			at: "B11",
 			look: "result",
 			slot: "summary",
 			rows: [["=C3", "=C4", ...Array<string>(15).fill("=1+1")]],
 		},
+		...pieces.blocks,
+		titled("A16", TABLE_TITLES.cutouts),
+		...cutouts.blocks,
+		titled("A19", TABLE_TITLES.knockouts),
+		...knockouts.blocks,
 	],
 	choices: [
-		{ range: "B7:B9", between: [1, 20], help: "How many" },
-		{ range: "C7:C9", list: ["rectangle", "L"] },
+		...pieces.choices,
+		{ range: "B14:B15", between: [1, 20], help: "How many" },
 	],
 	rules: [
 		{ range: "C3", when: '=$C$3="?"', look: "current" },
@@ -144,38 +186,152 @@ const job: Tab = {
 	],
 };
 
-const tones: Tab = {
+const look = typedList({ at: "A3", fields: LOOK });
+const TONES = 4 + size(LOOK);
+const tones = typedTable({
+	at: `A${TONES}`,
+	slot: "tone_list",
+	fields: TONE,
+	rows: 2,
+});
+const cure = typedList({ at: "H3", fields: CURE });
+const CURE_END = 4 + size(CURE);
+const cureLog = typedTable({
+	at: `H${CURE_END}`,
+	slot: "cureLog",
+	fields: CURE_LOG,
+	rows: 1,
+});
+const price = typedList({ at: "K8", fields: PRICE });
+const quote = typedList({ at: "R3", fields: QUOTE });
+
+/** Tables under each other, each with its title. */
+const COST_TABLES = [
+	["changes", CHANGE],
+	["payments", PAYMENT],
+	["goods", GOODS],
+	["travel", TRAVEL],
+] as const;
+const costTables = COST_TABLES.flatMap(([slot, fields], index): Block[] => {
+	const row = 13 + 3 * index;
+	return [
+		titled(`K${row}`, TABLE_TITLES[slot]),
+		...typedTable({ at: `K${row + 1}`, slot, fields, rows: 1 }).blocks,
+	];
+});
+
+const toned: Tab = {
 	name: "Tones",
 	color: "#336699",
-	rows: 12,
-	widths: Array<number>(8).fill(70),
+	rows: 34,
+	widths: Array<number>(20).fill(70),
+	names: {
+		tones: `A3:F${TONES + 2}`,
+		cure: `H3:I${CURE_END + 1}`,
+		cost: "K3:O33",
+		quote: "R3:S5",
+		picture: "R8:S12",
+	},
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Tones"]] },
+		...look.blocks,
+		...tones.blocks,
 		{
-			at: "B2",
-			look: "input",
-			size: [1, 1],
-			formats: "text",
-			slot: "mix",
-			name: "mix",
-		},
-		{
-			at: "C4",
+			at: `C${TONES}`,
 			look: "input",
 			size: [1, 4],
 			formats: "text",
 			slot: "pigments",
 		},
 		{
-			at: "A5",
+			at: `A${TONES + 1}`,
 			look: "input",
-			size: [6, 6],
-			slot: "typed_tones",
-			formats: ["text", "percent", "share", "share", "share", "share"],
+			size: [2, 6],
+			slot: "tones",
+			formats: ["text", ...Array<"share">(5).fill("share")],
 		},
-		{ at: "H5", look: "total", rows: [["=SUM(B5:B10)"], ["=WEIGH_OUT(1;2)"]] },
+		{ at: "B1", look: "total", rows: [["=SUM(B20:B22)"]] },
+		...cure.blocks,
+		...cureLog.blocks,
+		{ at: "K3", look: "heading", rows: [["", PLANS[1], PLANS[2]]] },
+		...Object.entries(WHAT_IF).flatMap(([key, { label }], row): Block[] => [
+			{ at: `K${4 + row}`, look: "label", rows: [[label]] },
+			{ at: `L${4 + row}`, look: "input", size: [1, 2], slot: key },
+		]),
+		...price.blocks,
+		...costTables,
+		titled("K25", TABLE_TITLES.work),
+		{
+			at: "K26",
+			look: "heading",
+			rows: [Object.values(WORK_ROW).map(({ label }) => label)],
+		},
+		{
+			at: "K27",
+			look: "label",
+			rows: OPERATION_KEYS.map((key) => [OPERATIONS[key].label]),
+		},
+		{ at: "L27", look: "input", size: [7, 3], slot: "work" },
+		...quote.blocks,
 	],
-	choices: [{ range: "B2", from: "{at:Mixes.mixes}" }],
+	choices: [{ range: "B3", from: "{at:Mixes.names}" }],
+};
+
+const KEYS = [
+	...Object.values(POUR).map(({ label }) => label),
+	...Array.from({ length: CARD_ROWS.weighed }, (_, row) => weighedKey(row + 1)),
+	...Array.from({ length: CARD_ROWS.steps }, (_, step) => stepKey(step)),
+];
+const WEIGHED = 4 + size(POUR);
+
+const card: Tab = {
+	name: "Pour card",
+	color: "#336699",
+	rows: 4 + KEYS.length,
+	widths: Array<number>(1 + MOST.pours).fill(70),
+	names: { card: `A3:I${3 + KEYS.length}`, load: "B2" },
+	blocks: [
+		{ at: "A1", look: "title", rows: [["Pour card"]] },
+		{ at: "B2", look: "input", rows: [[1]], formats: "whole", slot: "load" },
+		{
+			at: "A3",
+			look: "heading",
+			rows: [
+				[
+					"",
+					...Array.from({ length: MOST.pours }, (_, i) => loadHeading(i + 1)),
+				],
+			],
+		},
+		{ at: "A4", look: "label", rows: KEYS.map((key) => [key]) },
+		...Object.keys(POUR).map(
+			(key, row): Block => ({
+				at: `B${4 + row}`,
+				look: "input",
+				size: [1, MOST.pours],
+				formats: "text",
+				slot: key,
+				once: true,
+			}),
+		),
+		{
+			at: `B${WEIGHED}`,
+			look: "input",
+			size: [CARD_ROWS.weighed, MOST.pours],
+			slot: "weighed",
+		},
+		{
+			at: `B${WEIGHED + CARD_ROWS.weighed}`,
+			look: "input",
+			size: [CARD_ROWS.steps, MOST.pours],
+			slot: "steps",
+		},
+		{
+			at: `A${4 + KEYS.length}`,
+			look: "result",
+			rows: [["=WEIGH_OUT(1;2)"]],
+		},
+	],
 };
 
 /** A client's text looks like a formula, and stays a text. */
@@ -184,7 +340,6 @@ export const smallJob: JobFile = {
 	client: '=HYPERLINK("http://example.org","x")',
 	title: "Slab",
 	pourDate: "2027-03-09",
-	dueDate: "2027-04-09",
 	mix: MIX,
 	pieces: [
 		{
@@ -199,16 +354,51 @@ export const smallJob: JobFile = {
 	tones: [{ name: "Plain", share: 1, doses: { Umber: 0.02 } }],
 };
 
-const starter = {
-	...Object.fromEntries(SETTINGS),
-	mixes: [[MIX, 1, 2]],
-	pigments: [["Umber", 0.1]],
-	swatch_pigments: [["Umber", "", "", "", "", "", "", ""]],
+const smallStudio = (units: UnitSystem): StudioFile => ({
+	settings: {
+		units,
+		currency: "EUR",
+		mixer_capacity: 400,
+		air: 0.02,
+		waste: 0.1,
+	},
+	mixes: [
+		{
+			mix: MIX,
+			ingredient: "Cement",
+			parts: 1,
+			specificGravity: 3.1,
+			binderShare: 1,
+			cementShare: 1,
+		},
+		{
+			mix: MIX,
+			ingredient: "Water",
+			parts: 0.4,
+			specificGravity: 1,
+			waterShare: 1,
+		},
+	],
+	pigments: [{ name: "Umber", maximum: 0.1 }, { name: "Black" }],
+});
+
+const slotsOf = (units: UnitSystem) => {
+	const { swatch_pigments: _, ...slots } = studioSlots(smallStudio(units));
+	return slots;
 };
 
 export const smallWorkbook: Workbook = {
-	studioTabs: [studio, table("Mixes", 3), table("Pigments", 3), swatches, jobs],
-	jobTabs: [job, tones],
-	starter: { metric: starter, us: { ...starter, units: "us" } },
-	demo: { metric: smallJob, us: smallJob },
+	studioTabs: [
+		studio,
+		tableTab("Mixes", "mixes", INGREDIENT),
+		tableTab("Pigments", "pigments", PIGMENT),
+		tableTab("Swatches", "swatches", SWATCH, [doses], size(SWATCH) + 2),
+		tableTab("Stock", "stock", STOCK),
+		jobs,
+		tableTab("Pour log", "pours", LOGGED),
+	],
+	jobTabs: [job, toned, card],
+	starter: { metric: slotsOf("metric"), us: slotsOf("us") },
+	starterStudios: { metric: smallStudio("metric"), us: smallStudio("us") },
+	demo: { metric: smallJob, us: { ...smallJob, units: "us" } },
 };
