@@ -19,7 +19,7 @@ test("keeps what leads to its tabs, and no name, formula or copy of them", async
 		?.getDefinedNames()
 		.map((name) => name.getName());
 	expect(names?.filter((name) => /job1/.test(name))).toEqual(["job1_closed"]);
-	for (const cell of ["A1", "D3", "D4", "D6", "B12", "R12"])
+	for (const cell of ["A1", "D3", "D4", "D6", "B11", "R11"])
 		expect(desk.formula("1 Job", cell)).toBe("");
 	expect(desk.read("1 Job", "A1")).toEqual([
 		['=HYPERLINK("http://example.org","x")'],
@@ -37,6 +37,7 @@ test("jobs are made, closed and removed for a script that keeps no properties wi
 	expect(desk.tabs().filter((tab) => /^\d/.test(tab))).toEqual([
 		"2 Job",
 		"2 Tones",
+		"2 Pour card",
 	]);
 	desk.dispose();
 }, 60_000);

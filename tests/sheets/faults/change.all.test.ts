@@ -39,7 +39,7 @@ describe("a service that fails at any call", { timeout: 1_200_000 }, () => {
 
 	test("of weighing leaves all or nothing of it", async () => {
 		const args = [await weighing(before)];
-		const work = { before, name: "mixerWeigh", args };
+		const work = { before, name: "weigh", args };
 		expect((await struckAt(work, everyCall)).calls).toBeGreaterThan(10);
 	});
 });

@@ -40,7 +40,7 @@ describe("a service that fails", { timeout: 600_000 }, () => {
 
 	test("in weighing leaves all or nothing of it", async () => {
 		const args = [await weighing(before)];
-		const work = { before, name: "mixerWeigh", args };
+		const work = { before, name: "weigh", args };
 		expect((await struckAt(work, eachKind)).strikes).toBeGreaterThan(10);
 	});
 });

@@ -1,6 +1,9 @@
 /** What changes a workbook with a job in it, and how it is called. */
 import type { SavedWorkbook } from "../../../src/desk/contract";
-import type { MixerState } from "../../../src/sheets/messages";
+import { basisOf } from "../../../src/job/answers/basis";
+import { planNumberOf } from "../../../src/job/answers/card/planfit";
+import { orNull } from "../../../src/job/answers/known";
+import type { JobState, Weighing } from "../../../src/sheets/messages";
 import { openWorkbook } from "../workbook";
 
 export const PNG =
@@ -44,17 +47,16 @@ export async function withWeight(saved: SavedWorkbook): Promise<SavedWorkbook> {
 }
 
 /** The first weight of the first load. */
-export async function weighing(saved: SavedWorkbook) {
+export async function weighing(saved: SavedWorkbook): Promise<Weighing> {
 	const desk = await openWorkbook({ saved });
-	const { planNumber } = (await desk.call("mixerState", [1])) as MixerState;
+	const { job, studio } = (await desk.call("jobState", [1])) as JobState;
 	desk.dispose();
 	return {
 		job: 1,
 		load: 1,
-		column: "weights",
-		row: 1,
-		value: 3,
+		cell: { step: 1 },
+		value: 2.5,
 		believed: "",
-		planNumber,
+		planNumber: orNull(planNumberOf(basisOf(studio, job))) ?? "",
 	};
 }
