@@ -2,40 +2,12 @@
 
 import type { Desk } from "../../src/desk/contract";
 import { openHeadlessDesk } from "../../src/desk/headless";
-import { jobTabs, studioTabs } from "../../templates";
 
 export async function openDemo(units: "metric" | "us"): Promise<Desk> {
 	const desk = await openHeadlessDesk("dist");
 	await desk.choose("Use in this workbook");
 	await desk.call("createDemoJob", [units]);
 	return desk;
-}
-
-/** Tab and first cell of a block, so that a test of one tab does not hang on another's layout. */
-export function cellOf(address: string): [tab: string, cell: string] {
-	const [tab = "", slot] = address.split(".");
-	const blocks = [...studioTabs, ...jobTabs].find(
-		({ name }) => name === tab,
-	)?.blocks;
-	const block = blocks?.find((one) => one.slot === slot || one.name === slot);
-	if (!block) throw new Error(`There is no ${address}`);
-	const isJobTab = jobTabs.some(({ name }) => name === tab);
-	return [isJobTab ? `1 ${tab}` : tab, block.at];
-}
-
-export const valueAt = (desk: Desk, tab: string, cell: string) =>
-	desk.read(tab, cell)[0]?.[0];
-
-export const numberAt = (desk: Desk, tab: string, cell: string) =>
-	Number(valueAt(desk, tab, cell));
-
-/** Types texts into cells, then lets the workbook calculate. */
-export async function typed(
-	desk: Desk,
-	...entries: readonly (readonly [tab: string, cell: string, text: string])[]
-): Promise<void> {
-	for (const entry of entries) desk.type(...entry);
-	await desk.settle();
 }
 
 /** Parts by mass of the demo's mix over their specific gravities, 2% air (ACI 211.1). kg/m³ */

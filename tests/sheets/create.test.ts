@@ -4,7 +4,7 @@ import type { Desk } from "../../src/desk/contract";
 import type { JobMade } from "../../src/sheets/messages";
 import { columnLetters } from "../../src/sheets/reading/a1";
 import { demo } from "../../templates/index";
-import { cellOf } from "../job/worked";
+import { cellOf } from "../job/found";
 import { openWorkbook } from "./workbook";
 
 const STUDIO_TABS = [

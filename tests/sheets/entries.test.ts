@@ -11,7 +11,7 @@ import {
 import type { PanelStart } from "../../src/sheets/messages";
 import { demo } from "../../templates/index";
 import { starterStudio } from "../../templates/starterstudio";
-import { cellOf } from "../job/worked";
+import { cellOf } from "../job/found";
 import { openWorkbook } from "./workbook";
 
 let desk: Desk;

@@ -57,10 +57,11 @@ const worst = (said: readonly Said[]): Said =>
 const allKnown = (known: readonly Known<unknown>[]): Said =>
 	worst(known.map((one) => saidOf(from(one, () => "fine"))));
 
-const mostOf = (
-	cards: readonly CardAnswer[],
-	of: (card: CardAnswer) => Known<number>,
-): Known<number> => from(all(cards.map(of)), (each) => Math.max(0, ...each));
+/** The steps of every load; not known while there are no loads. */
+const stepsOf = (cards: readonly CardAnswer[]) =>
+	cards.length === 0
+		? missing("the loads of the job")
+		: from(all(cards.map(({ steps }) => steps)), (each) => each.flat());
 
 const CHECKS: readonly Declared[] = [
 	[
@@ -248,9 +249,8 @@ const CHECKS: readonly Declared[] = [
 		({ basis, cards }) =>
 			holds(
 				fromBoth(
-					from(all(cards().map(({ steps }) => steps)), (each) =>
-						each
-							.flat()
+					from(stepsOf(cards()), (steps) =>
+						steps
 							.filter(
 								({ do: does, vessel }) => does === "add" && vessel === "mixer",
 							)
@@ -271,12 +271,9 @@ const CHECKS: readonly Declared[] = [
 		({ cards }) =>
 			holds(
 				from(
-					mostOf(cards(), ({ steps }) =>
-						from(steps, (each) =>
-							Math.max(0, ...each.map(({ doseOff }) => doseOff ?? 0)),
-						),
-					),
-					(most) => most <= 1 / 20,
+					stepsOf(cards()),
+					(steps) =>
+						Math.max(0, ...steps.map(({ doseOff }) => doseOff ?? 0)) <= 1 / 20,
 				),
 				"a dose of a small load is too small for the gram scale: weigh it with more mix, or as a diluted paste",
 			),

@@ -353,9 +353,21 @@ describe.each(UNITS)("answers of the Tones tab, %s", (units) => {
 			answerOf(JOB_SAMPLE, regions),
 		])
 			for (const row of rows) expect(row).toHaveLength(rows[0]?.length ?? 0);
-		expect(toneRows).toHaveLength(MOST.tones);
-		for (const row of toneRows.slice(bucket.tones.length))
-			expect(row.join("")).toBe("");
+		// The rows end where the typed ones do: below them nothing spills.
+		expect(toneRows).toHaveLength(bucket.tones.length);
+		for (const row of toneRows) expect(row[0]).toBeGreaterThan(0);
+	});
+
+	test("a row left free between typed tones is blank", () => {
+		const grid = regionOf(bucket).map((row) => [...row]);
+		const first = grid.findIndex(([cell]) => cell === "Tone") + 1;
+		const free = Array(grid[0]?.length ?? 0).fill("");
+		grid.splice(first + 1, 0, free);
+		grid.splice(first + MOST.tones, 1);
+		const [, ...rows] = answerOf(JOB_TONES, { ...regions, tones: grid });
+		expect(rows).toHaveLength(bucket.tones.length + 1);
+		expect(rows[1]?.join("")).toBe("");
+		expect([rows[0], ...rows.slice(2)]).toEqual(toneRows);
 	});
 
 	test("a job without a mix: nothing is fine", () => {
