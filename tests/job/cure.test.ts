@@ -2,15 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Desk } from "../../src/desk/contract";
 import { area, moved } from "../../templates/blocks";
-import {
-	beside,
-	cellOf,
-	cellsOf,
-	numberAt,
-	typed,
-	under,
-	valueAt,
-} from "./found";
+import { beside, cellOf, cellsOf, typed, under, valueAt } from "./found";
 import {
 	BINDER,
 	BLACK,
