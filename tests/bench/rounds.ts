@@ -1,5 +1,13 @@
 /** How many rounds of custom calls a change takes: calls whose arguments wait for other calls are answered after them. */
 import type { Desk } from "../../src/desk/contract";
+import { registry } from "../../src/functions/index";
+import { tabAnswers } from "../../src/job/tabs/index";
+
+/** Every function that is a custom call in a cell: the public ones and those of the tabs. */
+export const customNames: readonly string[] = [
+	...registry.map(({ name }) => name),
+	...tabAnswers.map(({ name }) => name),
+];
 
 /** Seconds a real sheet takes for one round of custom calls, and how many it answers at once. */
 const ROUND_S = 0.8;
@@ -146,15 +154,26 @@ function levels(nodes: readonly Node[]): number[] {
 	return nodes.map((_, i) => level(i, new Set()));
 }
 
-export function roundsOf(desk: Desk, names: readonly string[]): Rounds {
+/** Of all tabs, or of those asked for; a chain is followed through every tab. */
+export function roundsOf(
+	desk: Desk,
+	names: readonly string[],
+	counts: (tab: string) => boolean = () => true,
+): Rounds {
 	const isCustom = new RegExp(`\\b(?:${names.join("|")})\\(`, "g");
-	const nodes = nodesOf(desk, isCustom);
+	const all = nodesOf(desk, isCustom);
+	const depths = levels(all);
+	const depth = Math.max(
+		0,
+		...depths.filter((_, i) => counts(all[i]?.area.tab ?? "")),
+	);
+	const nodes = all.filter(({ area }) => counts(area.tab));
 	return {
 		formulas: nodes.length,
 		longest: Math.max(0, ...nodes.map(({ formula }) => formula.length)),
 		long: nodes.filter(({ formula }) => formula.length > 200).length,
 		calls: nodes.reduce((sum, { calls }) => sum + calls, 0),
-		depth: Math.max(0, ...levels(nodes)),
+		depth,
 	};
 }
 

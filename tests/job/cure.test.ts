@@ -151,10 +151,14 @@ describe("the calendar", { timeout: 60_000 }, () => {
 
 	test("wants a date, and one that is a date", async () => {
 		await typed(desk, [...POUR, ""]);
-		expect(inTime()).toBe("Look: type the pour date on the Job tab");
-		expect(days()).toEqual(Array(7).fill(""));
+		expect(inTime()).toBe("not known yet: type the pour date on the Job tab");
+		// The calendar says once why it has no day.
+		expect(days()).toEqual([
+			"not known yet: type the pour date on the Job tab",
+			...Array(6).fill(""),
+		]);
 		await typed(desk, [...POUR, "early March"]);
-		expect(inTime()).toBe("Look: a date of the Job is not a date");
+		expect(inTime()).toMatch(/^Look: .*"early March" is not a date/);
 		await typed(desk, [...POUR, "2027-03-09"]);
 		expect(inTime()).toBe("fine");
 	});
@@ -197,13 +201,16 @@ describe("strength and drying", { timeout: 60_000 }, () => {
 		await typed(desk, ...logged(2, "12", "4.5"));
 		expect(value("Warm and old enough")).toMatch(/^Look: colder than 5 °C/);
 		await typed(desk, ...logged(2, "12", ""));
-		expect(value("Warm and old enough")).toMatch(/^Look: a row of the log/);
+		expect(value("Warm and old enough")).toMatch(
+			/^Look: row 3 of the log is not whole/,
+		);
 		await typed(desk, ...logged(2, "", ""));
 		expect(value("Warm and old enough")).toBe("fine");
 	});
 
 	test("the example of the ACI 305R nomograph: 1.15 kg/m²·h", async () => {
-		expect(drying()).toBe("fine");
+		// Fine needs the weather of the day.
+		expect(drying()).toMatch(/^not known yet: type today's air/);
 		// Air 27 °C, 50%, concrete 31 °C, wind 19 km/h; printed as 1.15, ±40% from 0.69 to 1.61.
 		await typed(
 			desk,
