@@ -25,7 +25,9 @@ describe("from a function's name to its arithmetic", () => {
 	test("each module is announced by its path", () => {
 		for (const path of ["calc/mix", "functions/call", "sheets/entries"])
 			expect(code).toContain(`\n\t// src/${path}.ts\n`);
-		expect(read("Templates.js")).toContain("\n\t// templates/card/cardtab.ts\n");
+		expect(read("Templates.js")).toContain(
+			"\n\t// templates/card/cardtab.ts\n",
+		);
 		expect(read("Panel.html")).toContain("\n\t// src/sidebar/panel.tsx\n");
 	});
 });

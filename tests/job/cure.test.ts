@@ -158,7 +158,7 @@ describe("the calendar", { timeout: 60_000 }, () => {
 			...Array(6).fill(""),
 		]);
 		await typed(desk, [...POUR, "early March"]);
-		expect(inTime()).toMatch(/^Look: .*"early March" is not a date/);
+		expect(inTime()).toMatch(/^Look: pour date must be a day .*"early March"/);
 		await typed(desk, [...POUR, "2027-03-09"]);
 		expect(inTime()).toBe("fine");
 	});

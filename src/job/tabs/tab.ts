@@ -115,9 +115,16 @@ function cellOf(
 	return shown?.unit ? fromSi(value, shown.unit, units) : value;
 }
 
-/** The rows of an answer beside the rows of a typed table: blank where nothing was typed. */
-export const besideTyped = (
+/** The rows of an answer beside the rows of a typed table, down to the last that is filled: blank where nothing was typed. */
+export function besideTyped(
 	places: readonly (number | undefined)[],
 	rows: readonly (readonly Value[])[],
-): (readonly Value[])[] =>
-	places.map((place) => (place === undefined ? [] : (rows[place] ?? [])));
+): (readonly Value[])[] {
+	const last = places.reduce<number>(
+		(found, place, at) => (place === undefined ? found : at),
+		-1,
+	);
+	return places
+		.slice(0, last + 1)
+		.map((place) => (place === undefined ? [] : (rows[place] ?? [])));
+}
