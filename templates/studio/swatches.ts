@@ -96,7 +96,6 @@ export const swatches: Tab = {
 		{
 			range: area("E6", ROWS, pigments),
 			between: [0, 1],
-			help: "Dry pigment as a share of binder, for example 2%. Blank is none.",
 		},
 		...measured.choices,
 	],

@@ -13,7 +13,7 @@ export const tones: Tab = {
 		...Array<number>(4).fill(66),
 		...Array<number>(10).fill(80),
 		240,
-		...Array<number>(4).fill(68),
+		...Array<number>(4).fill(80),
 	],
 	frozenRows: 1,
 	frozenColumns: 1,

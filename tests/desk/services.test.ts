@@ -311,6 +311,11 @@ describe("writes what can be read again", () => {
 			["x", "", "", "y"],
 		],
 		[
+			"cells so many rows and columns from the first",
+			"return s.getRange('B2:D9').offset(1, 2, 3, 1).getA1Notation();",
+			"D3:D5",
+		],
+		[
 			"formats",
 			"s.getRange('A1:B1').setNumberFormats([['0.00', 'General']]); return s.getRange('A1:B1').getNumberFormats();",
 			[["0.00", "General"]],

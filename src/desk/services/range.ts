@@ -1,6 +1,6 @@
 /** `Range` of the script. */
 import type { Call } from "./call";
-import type { Place } from "./place";
+import { type Place, placeOn, sheetAt } from "./place";
 import { readMethods } from "./range-reading";
 import {
 	contentMethods,
@@ -27,6 +27,7 @@ type Methods = Pick<
 	| "getValue"
 	| "getValues"
 	| "isBlank"
+	| "offset"
 	| "setDataValidation"
 	| "setDataValidations"
 	| "setFormula"
@@ -46,6 +47,18 @@ export function rangeService(call: Call, place: Place): Range {
 		...ruleMethods(call, place, self),
 		...styleMethods(call, place, self),
 		getSheet: () => call.sheetOf(place),
+		offset: (rows: number, columns: number, ...size: unknown[]) => {
+			const [height, width] = [Number(size[0] ?? 1), Number(size[1] ?? 1)];
+			const { startRow, startColumn } = place.block;
+			const [row, column] = [startRow + rows, startColumn + columns];
+			const block = {
+				startRow: row,
+				startColumn: column,
+				endRow: row + height - 1,
+				endColumn: column + width - 1,
+			};
+			return rangeService(call, placeOn(sheetAt(call, place), block));
+		},
 	};
 	const served: Range = call.serve<Range>("Range", methods, place);
 	return served;

@@ -136,7 +136,7 @@ function mayHaveStudio(spreadsheet: Spreadsheet): void {
 /** Writes the pages and the job's row, or nothing. */
 function write(
 	spreadsheet: Spreadsheet,
-	{ pages: own, made, line }: JobPages,
+	{ pages: own, made, line, lists }: JobPages,
 	{ tabs, studio, units, jobs }: Found,
 ): JobMade {
 	const pages: Page[] = [...(studio ? [] : studioPages(units)), ...own];
@@ -153,7 +153,7 @@ function write(
 	};
 	try {
 		noteBegun(begun);
-		writePages(pages, added, tabs);
+		writePages(pages, added, tabs, lists);
 		const first = added.tabs.find(({ name }) => name === begun.first)?.sheet;
 		if (!first) throw new Error("A tab was not made");
 		const { job: number, line: beside } = jobs.columns;

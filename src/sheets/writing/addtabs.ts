@@ -96,14 +96,16 @@ function firstTab(
 	if (width) sheet.setColumnWidths(1, largest.columns, width);
 	if (largest.hidden)
 		sheet.hideColumns(largest.columns - largest.hidden + 1, largest.hidden);
-	sheet.setConditionalFormatRules([
-		lookOut(
-			[sheet.getRange(1, 1, largest.rows, largest.columns)],
-			MARKS.warning,
-		),
-	]);
+	const all = sheet.getRange(1, 1, largest.rows, largest.columns);
+	sheet.setConditionalFormatRules([lookOut([all], MARKS.warning)]);
 	// every tab begins with its title
-	sheet.getRange("A1").setFontSizes([[LOOKS.title.size ?? TEXT_SIZE]]);
+	all.setFontSizes(
+		Array.from({ length: largest.rows }, (_, row) =>
+			Array.from({ length: largest.columns }, (_, column) =>
+				row + column === 0 ? (LOOKS.title.size ?? TEXT_SIZE) : TEXT_SIZE,
+			),
+		),
+	);
 	const blank = { sheet, color: undefined, frozenRows: 0, frozenColumns: 0 };
 	setFrame(sheet, page, blank);
 	return frameOf(page, sheet);

@@ -15,6 +15,8 @@ export interface JobPages {
 	made: JobMade;
 	/** The cells of the job's line, as a formula writes them. */
 	line: string;
+	/** Cells that dropdowns take their lists from, by the key of the block. */
+	lists: Readonly<Record<string, GoogleAppsScript.Spreadsheet.Range>>;
 }
 
 export function jobPages({
@@ -32,13 +34,15 @@ export function jobPages({
 	const tabs = Object.fromEntries(
 		jobTabs.map(({ name }) => [name, jobTabName(number, name)]),
 	);
-	const cells = { ...studioCells(studio), ...cellsOf(jobTabs, tabs) };
+	const { cells: studios, lists } = studioCells(studio);
+	const cells = { ...studios, ...cellsOf(jobTabs, tabs) };
 	const prefix = jobPrefix(number);
 	const tokens: Tokens = { units, job: prefix, tabs, cells };
 	return {
 		pages: jobTabs.map((tab) => pageOf({ tab, tokens, prefix, slots })),
 		made: { number, tabs: Object.values(tabs) },
 		line: cells["Job.summary"] ?? "",
+		lists,
 	};
 }
 

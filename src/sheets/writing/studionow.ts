@@ -1,36 +1,65 @@
 /** The cells of the studio's tabs that the formulas and the dropdowns of a new job lead to. */
 import { workbook } from "../../../templates/index";
 import type { UnitSystem } from "../../job/reading/units";
+import { blockPlace } from "../reading/blockplace";
 import type { StudioRead } from "../reading/readstudio";
 import { areaIn, type RegionRead } from "../reading/regiongrids";
-import { cellsNow, cellsOf } from "./blockcells";
+import { cellsNow, cellsOf, textsOf } from "./blockcells";
+import { blockArea } from "./page";
 import { studioPage } from "./studiopage";
 
-/** The regions that a job's tabs lead to otherwise than by their names. */
-const LED_TO = ["settings", "mixes", "pigments"] as const;
+type Range = GoogleAppsScript.Spreadsheet.Range;
 
-/** `Studio.currency` to `'Studio'!$B$4`, wherever it has moved; of tabs that do not exist yet, as they will be made. */
-export function studioCells(
-	studio: StudioRead | undefined,
-): Record<string, string> {
-	if (!studio) return cellsOf(workbook().studioTabs, {});
-	const { units, regions } = studio;
-	return Object.assign(
-		{},
-		...LED_TO.map((region) => regionCells(region, units, regions[region])),
-	);
+/** What the tabs of a new job lead to. */
+export interface StudioCells {
+	/** `Studio.currency` to `'Studio'!$B$4`, as formulas write it; a list by its own key. */
+	cells: Readonly<Record<string, string>>;
+	/** Cells that dropdowns take their lists from: `Mixes.names`. */
+	lists: Readonly<Record<string, Range>>;
 }
 
-function regionCells(
+/** Where they are now; of tabs that do not exist yet, where they will be. */
+export function studioCells(studio: StudioRead | undefined): StudioCells {
+	if (!studio) return { cells: cellsOf(workbook().studioTabs, {}), lists: {} };
+	const { units, regions } = studio;
+	const { range, grid } = regions.settings;
+	const { page, region } = studioPage("settings", units);
+	const { row, column } = areaIn(range);
+	const lists = {
+		...listsOf("mixes", units, regions.mixes),
+		...listsOf("pigments", units, regions.pigments),
+	};
+	return {
+		cells: {
+			...cellsNow(page, region, range.getSheet().getName(), {
+				row,
+				column,
+				grid,
+			}),
+			...Object.fromEntries(Object.keys(lists).map((key) => [key, key])),
+		},
+		lists,
+	};
+}
+
+/** The names in a table of the studio. */
+function listsOf(
 	name: string,
 	units: UnitSystem,
 	{ range, grid }: RegionRead,
-): Record<string, string> {
+): Record<string, Range> {
 	const { page, region } = studioPage(name, units);
-	const { row, column } = areaIn(range);
-	return cellsNow(page, region, range.getSheet().getName(), {
-		row,
-		column,
-		grid,
-	});
+	const block = page.tab.blocks.find(({ slot }) => slot === "names");
+	const place =
+		block &&
+		blockPlace(
+			blockArea(block),
+			{ region, texts: textsOf(page) },
+			{ row: 0, column: 0, grid },
+		);
+	if (!place) return {};
+	const { row, column, rows, columns } = place;
+	return {
+		[`${page.tab.name}.names`]: range.offset(row, column, rows, columns),
+	};
 }

@@ -8,6 +8,8 @@ import type { Page } from "./page";
 import type { Grid } from "./tabranges";
 import type { Added } from "./undo";
 
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
 /**
  * Adds a tab for each page and writes it; `added` has at every moment what there is to undo.
  *
@@ -18,12 +20,13 @@ export function writePages(
 	pages: readonly Page[],
 	added: Added,
 	tabsBefore: number,
+	lists: Readonly<Record<string, Range>> = {},
 ): void {
 	const grids = addedTabs(pages, added, tabsBefore);
 	for (const grid of grids) setNames(grid, added);
 	for (const grid of grids) setValues(grid);
 	for (const grid of grids) setForms(grid);
-	setChoices(grids, cellsIn(added));
+	setChoices(grids, cellsIn(added, lists));
 	for (const grid of grids) finish(grid);
 	for (const { page, at } of grids) writeFormulas(page, at);
 }
@@ -44,9 +47,9 @@ const setValues = ({ page, cells }: Grid): unknown =>
 
 /** The cells that formulas write so, in tabs new or old. */
 const cellsIn =
-	({ spreadsheet }: Added) =>
-	(reference: string): GoogleAppsScript.Spreadsheet.Range =>
-		spreadsheet.getRange(reference.replace(/\$/g, ""));
+	({ spreadsheet }: Added, lists: Readonly<Record<string, Range>>) =>
+	(reference: string): Range =>
+		lists[reference] ?? spreadsheet.getRange(reference.replace(/\$/g, ""));
 
 /** Sets notes, rules and the protection of a tab. */
 function finish(grid: Grid): void {
