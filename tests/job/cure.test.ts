@@ -160,7 +160,8 @@ describe("the calendar", { timeout: 60_000 }, () => {
 		await typed(desk, [...POUR, "early March"]);
 		expect(inTime()).toMatch(/^Look: pour date must be a day .*"early March"/);
 		await typed(desk, [...POUR, "2027-03-09"]);
-		expect(inTime()).toBe("fine");
+		expect(inTime()).toBe("not known yet: type the due date on the Job tab");
+		expect(days()[0]).toBe("2027-03-09");
 	});
 
 	test("coats that need a day each make the last one later", async () => {
