@@ -1,4 +1,6 @@
 /** `npm run bench`: what the built add-on costs, as one table; times are of the processor. */
+
+import { builtRows } from "./bench/built";
 import { colorRows } from "./bench/colors";
 import { demoRows } from "./bench/demo";
 import { functionRows } from "./bench/functions";
@@ -10,6 +12,7 @@ import { asTable } from "./bench/row";
 const rows = [
 	...loadRows(),
 	...(await demoRows()),
+	...(await builtRows()),
 	...mixerRows(),
 	...planRows(),
 	...colorRows(),

@@ -19,7 +19,7 @@ const whileKnown = (answer: string) =>
 
 /** The texts of some days, with commas between. */
 const texts = (of: keyof typeof COLUMNS, when: string) =>
-	whileKnown(`TEXTJOIN(", ";TRUE;IFERROR(FILTER(${at(of)};${when});""))`);
+	whileKnown(`TEXTJOIN(", ";TRUE;ARRAYFORMULA(IF(${when};${at(of)};"")))`);
 
 const inWeek = (of: keyof typeof COLUMNS, row: number) =>
 	whileKnown(`SUMIFS(${at(of)};${DAYS};">="&T${row};${DAYS};"<"&T${row}+7)`);
@@ -87,7 +87,7 @@ export const weekBlocks: readonly Block[] = [
 		look: "total",
 		rows: [
 			[`=COUNTA(${at("numbers")})-COUNTIF(${at("stages")};"delivered")`],
-			[`=SUM(IFERROR(FILTER(${TO_PAY};ISNUMBER(${TO_PAY}));0))`],
+			[`=SUM(ARRAYFORMULA(IF(ISNUMBER(${TO_PAY});${TO_PAY};0)))`],
 			[
 				`=IF(SUMPRODUCT(ISERROR(${JOBS})*1)+COUNTIF(${JOBS};"Look:*")=0;0;"Look: numbers of a job that shows an error are not in these sums")`,
 			],

@@ -1,14 +1,13 @@
 import { join } from "node:path";
 import type { Counts, Desk } from "../../src/desk/contract";
 import { openHeadlessDesk } from "../../src/desk/headless";
-import { registry } from "../../src/functions/index";
+import { cellOf } from "../job/found";
+import { customNames } from "./rounds";
 import { ms, type Row, times, worked } from "./row";
 
 const DIST = join(import.meta.dirname, "../../dist");
 
-const CUSTOM = new RegExp(
-	`\\b(${registry.map(({ name }) => name).join("|")})\\(`,
-);
+const CUSTOM = new RegExp(`\\b(${customNames.join("|")})\\(`);
 
 interface Cells {
 	/** With a value or a formula: what writing one cell a call would call. */
@@ -84,7 +83,7 @@ export async function demoRows(): Promise<Row[]> {
 		{
 			what: "Demo job, service calls",
 			figure: String(services),
-			beside: `${reaching(byName)} reach the workbook, limit 200; one a cell would be ${written}, ${times(written, services)}`,
+			beside: `limit 400; ${reaching(byName)} reach the workbook; one a cell would be ${written}, ${times(written, services)}`,
 		},
 		{
 			what: "Demo job, sheet function calls of a whole recalculation",
@@ -111,11 +110,8 @@ export async function demoRows(): Promise<Row[]> {
 
 /** Milliseconds until a changed piece has reached every cell. */
 function edited(desk: Desk): Promise<number> {
-	const pieces = desk.named("job1_pieces");
-	if (!pieces) throw new Error("the demo job has no pieces");
-	const row = /\d+/.exec(pieces.range)?.[0];
 	return timed(async () => {
-		desk.type(pieces.tab, `D${row}`, "2500");
+		desk.type(...cellOf("Job.pieces", 0, 3), "2500");
 		await desk.settle();
 	});
 }

@@ -3,6 +3,7 @@ import { expect, it } from "vitest";
 import type { CellValue, Desk } from "../../src/desk/desk";
 import { openHeadlessDesk } from "../../src/desk/headless";
 import { jobTabs, studioTabs } from "../../templates";
+import { cellOf } from "../job/found";
 
 const DIST = fileURLToPath(new URL("../../dist", import.meta.url));
 
@@ -25,9 +26,9 @@ async function recalculated(desk: Desk): Promise<void> {
 
 /** The first piece becomes another, typed as a person does. */
 async function edited(desk: Desk): Promise<void> {
-	const pieces = desk.named("job1_pieces");
-	if (!pieces) throw new Error("the demo job has no pieces");
-	desk.type(pieces.tab, `D${/\d+/.exec(pieces.range)?.[0]}`, "2500");
+	const length = cellOf("Job.pieces", 0, 3);
+	expect(desk.read(...length)).toEqual([["2150"]]);
+	desk.type(...length, "2500");
 	await desk.settle();
 }
 
