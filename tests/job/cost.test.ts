@@ -300,6 +300,34 @@ describe("the quote", { timeout: 60_000 }, () => {
 		expect(money("Total")).toBe(1416); // 1180 × 1.2
 	});
 
+	test("what is paid, the deposit and the balance are the total, to the cent", async () => {
+		// 1416 with tax, half of it to begin: 300 of that, then the rest of it, then all.
+		const paid = async (...amounts: readonly string[]) => {
+			await cleared(desk, "Cost.payments", 3, 3);
+			await typed(
+				desk,
+				...amounts.flatMap((amount, at) =>
+					row(
+						"Cost.payments",
+						at,
+						at === 2 ? "balance" : "deposit",
+						amount,
+						"2027-02-10",
+					),
+				),
+			);
+			// Once something is paid, the deposit is what is left of it.
+			const toBegin =
+				amounts.length > 0 ? "Still to pay to begin" : "Deposit to begin";
+			return ["Paid", toBegin, "Balance on delivery"].map(money);
+		};
+		expect(await paid("300")).toEqual([300, 408, 708]);
+		expect(await paid("300", "408")).toEqual([708, 0, 708]);
+		expect(await paid("300", "408", "708")).toEqual([1416, 0, 0]);
+		expect(value(beside(desk, "1 Job", "Paid"))).toBe(1416);
+		expect(await paid()).toEqual([0, 708, 708]);
+	});
+
 	test("says what is made, in the client's words", async () => {
 		await typed(desk, [...cellOf("Quote.quotedOn"), "2027-01-10"]);
 		expect(desk.display(...beside(desk, QUOTE, "Holds until"))[0]).toEqual([

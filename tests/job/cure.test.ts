@@ -162,6 +162,8 @@ describe("the calendar", { timeout: 60_000 }, () => {
 		await typed(desk, [...POUR, "2027-03-09"]);
 		expect(inTime()).toBe("not known yet: type the due date on the Job tab");
 		expect(days()[0]).toBe("2027-03-09");
+		await typed(desk, [...DUE, "2027-03-26"]);
+		expect(inTime()).toBe("fine");
 	});
 
 	test("coats that need a day each make the last one later", async () => {
