@@ -1,6 +1,7 @@
 /** What could be wrong with a job: each check is fine, or says what to look at, or what is not known yet. */
 import { sum } from "../../calc/sum";
 import { MOST } from "../jobfile";
+import type { Basis } from "./basis";
 import type { CardAnswer } from "./card/cardanswers";
 import { vesselCount } from "./card/cardsteps";
 import { planCheck } from "./card/planfit";
@@ -63,6 +64,10 @@ const stepsOf = (cards: readonly CardAnswer[]) =>
 		? missing("the loads of the job")
 		: from(all(cards.map(({ steps }) => steps)), (each) => each.flat());
 
+/** What is said of the tones; not known while there are none. */
+const ofTones = ({ tones }: Basis, says: () => Said): Said =>
+	tones.rows.length === 0 ? saidOf(from(tones.typed, () => "fine")) : says();
+
 const CHECKS: readonly Declared[] = [
 	[
 		"calculates",
@@ -99,11 +104,13 @@ const CHECKS: readonly Declared[] = [
 		3,
 		"Tones.headroom",
 		({ basis }) =>
-			holds(
-				from(all(basis.tones.rows.map(({ headroom }) => headroom)), (each) =>
-					each.every((room) => room >= 0),
+			ofTones(basis, () =>
+				holds(
+					from(all(basis.tones.rows.map(({ headroom }) => headroom)), (each) =>
+						each.every((room) => room >= 0),
+					),
+					"a tone is over its pigment limit: dose it less, or name a stronger pigment",
 				),
-				"a tone is over its pigment limit: dose it less, or name a stronger pigment",
 			),
 	],
 	[
@@ -361,30 +368,34 @@ const CHECKS: readonly Declared[] = [
 		"Every pigment is on the Pigments tab",
 		2,
 		"Tones.pigments",
-		({ basis }) => allKnown(basis.pigments.map(({ maximum }) => maximum)),
+		({ basis }) =>
+			ofTones(basis, () =>
+				allKnown(basis.pigments.map(({ maximum }) => maximum)),
+			),
 	],
 	[
 		"swatches",
 		"Swatches match this mix and finish",
 		1,
 		"Tones.finish",
-		({ colors }) => {
-			const { tones, used } = colors();
-			return worst([
-				saidOf(from(used, () => "fine")),
-				...tones.map(({ color }) => saidOf(from(color, () => "fine"))),
-			]);
-		},
+		({ basis, colors }) =>
+			ofTones(basis, () => {
+				const { tones, used } = colors();
+				return worst([
+					saidOf(from(used, () => "fine")),
+					...tones.map(({ color }) => saidOf(from(color, () => "fine"))),
+				]);
+			}),
 	],
 	[
 		"toldApart",
 		"Neighboring tones can be told apart",
 		1,
 		"Tones.tones",
-		({ colors }) => {
-			const said = worst(colors().tones.map(({ toldApart }) => toldApart));
-			return said.state === "fine" ? saidOf(FINE) : said;
-		},
+		({ basis, colors }) =>
+			ofTones(basis, () =>
+				worst(colors().tones.map(({ toldApart }) => toldApart)),
+			),
 	],
 	[
 		"shares",

@@ -47,6 +47,31 @@ describe.each(UNITS)("the checks, %s", (units) => {
 		expect(rows).toHaveLength(room ?? 0);
 	});
 
+	test("of tones, and of loads, are not known while there are none", () => {
+		const unknownOf = (lacking: JobFile) =>
+			rowsOf(JOB_CHECKS, starterStudio(units), lacking)
+				.filter(([, say]) => String(say).startsWith("not known yet: "))
+				.map(([what]) => what);
+		expect(unknownOf({ ...job, tones: [] })).toEqual(
+			expect.arrayContaining([
+				"Pigment limit of every tone",
+				"Every tone is enough to blend",
+				"Every dose can be weighed to 5%",
+				"Every pigment is on the Pigments tab",
+				"Swatches match this mix and finish",
+				"Neighboring tones can be told apart",
+				"Tone shares add up to 100%",
+			]),
+		);
+		expect(unknownOf({ ...job, pieces: [], cutouts: [] })).toEqual(
+			expect.arrayContaining([
+				"Every load is enough to blend",
+				"Every tone is enough to blend",
+				"Every dose can be weighed to 5%",
+			]),
+		);
+	});
+
 	test("say what is wrong first, then what is not known, then what is fine", () => {
 		const rank = (say: unknown) =>
 			String(say).startsWith("Look: ")
