@@ -1,11 +1,13 @@
 /** A job from its first weight to its end: weighed, recorded, copied, closed and removed. */
+
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { CellValue, Desk } from "../../src/desk/contract";
+import { basisOf } from "../../src/job/answers/basis";
+import { planNumberOf } from "../../src/job/answers/card/planfit";
+import { orNull } from "../../src/job/answers/known";
 import type {
-	JobChecks,
 	JobMade,
-	JobView,
-	MixerState,
+	JobState,
 	Recorded,
 	SwatchInput,
 	Weighed,
@@ -23,15 +25,20 @@ beforeAll(async () => {
 afterAll(() => desk.dispose());
 
 const CARD = "1 Pour card";
-const place = (slot: string): string =>
+const at = (slot: string): string =>
 	pourCard.blocks.find((block) => block.slot === slot)?.at ?? "";
-const state = () => desk.call("mixerState", [1]) as Promise<MixerState>;
+const state = () => desk.call("jobState", [1]) as Promise<JobState>;
+const pour = async (load = 1) =>
+	(await state()).job.pours?.find((one) => one.load === load);
+const planNumber = async () => {
+	const { job, studio } = await state();
+	return orNull(planNumberOf(basisOf(studio, job))) ?? "";
+};
 
 async function weigh(some: Partial<Weighing>): Promise<Weighed> {
-	const { planNumber } = await state();
-	const whole = { job: 1, load: 1, column: "weights", row: 1, believed: "" };
-	return desk.call("mixerWeigh", [
-		{ ...whole, planNumber, value: 1, ...some },
+	const whole = { job: 1, load: 1, cell: { step: 1 }, believed: "" };
+	return desk.call("weigh", [
+		{ ...whole, planNumber: await planNumber(), value: 1, ...some },
 	]) as Promise<Weighed>;
 }
 
@@ -53,71 +60,71 @@ describe("a new job", { timeout: 240_000 }, () => {
 		]);
 	});
 
-	test("tells its checks, what is wrong first", async () => {
+	test("tells its files, and writes nothing", async () => {
 		const before = desk.state();
-		const { rows } = (await desk.call("checkJob", [1])) as JobChecks;
-		expect(rows.length).toBeGreaterThan(5);
-		const fine = rows.map(({ result }) => result === "fine");
-		expect(fine).toEqual([...fine].sort((a, b) => Number(a) - Number(b)));
-		expect(desk.state()).toBe(before);
+		const { job, recorded } = await state();
+		expect(job.title).toBe(demo.metric.title);
+		expect(recorded).toEqual([]);
+		expect(await desk.call("showCell", [1, "Job.pieces"])).toBe("1 Job");
+		await expect(desk.call("showCell", [1, "Job.nothing"])).rejects.toThrow(
+			"There is no cell Job.nothing in a job",
+		);
+		expect(desk.state() === before).toBe(true);
 	});
-});
-
-test("the picture is drawn from the job as it was given", async () => {
-	const view = (await desk.call("jobView", [1])) as JobView;
-	const { pieces, cutouts = [], tones, mix } = demo.metric;
-	expect(view.pieces.map(([name]) => name)).toEqual(
-		pieces.map(({ name }) => name),
-	);
-	expect(view.faces).toEqual(pieces.map(({ face = "" }) => face));
-	expect(view.cutouts.map(([piece]) => piece)).toEqual(
-		cutouts.map(({ piece }) => piece),
-	);
-	expect(view.tones.map(({ color, ...tone }) => tone)).toEqual(
-		tones.map(({ name, share, doses }) => ({ name, share, doses })),
-	);
-	expect(view.tones.map(({ color }) => color).join()).toMatch(
-		/^(#[0-9a-f]{6},){3}#[0-9a-f]{6}$/,
-	);
-	expect(view.mix).toBe(mix);
 });
 
 describe("at the mixer", { timeout: 240_000 }, () => {
-	test("the plan's arguments are those of the card, for the load it shows", async () => {
-		const { loads, chosen } = await state();
-		const load = loads.find(({ number }) => number === chosen);
-		const toned = desk.read(CARD, "C9")[0]?.[0];
-		expect(load?.planMass).toBeCloseTo(Number(toned), 9);
-	});
-
-	test("another load's are what the card says when it is chosen", async () => {
-		const { loads } = await state();
-		await desk.call("mixerChoose", [1, 2]);
+	test("another load is chosen, and one that the job has not is refused", async () => {
+		const { job } = (await desk.call("chooseLoad", [1, 2])) as JobState;
+		expect(job.load).toBe(2);
 		expect(desk.read(CARD, "C3")).toEqual([[2]]);
-		expect(loads[1]?.planMass).toBeCloseTo(
-			Number(desk.read(CARD, "C9")[0]?.[0]),
-			9,
+		await expect(desk.call("chooseLoad", [1, 9])).rejects.toThrow(
+			"Job 1 has no load 9",
 		);
-		await desk.call("mixerChoose", [1, 1]);
+		await desk.call("chooseLoad", [1, 1]);
 	});
 
 	test("a weight goes to its cell, and the plan's number beside it", async () => {
-		const { planNumber } = await state();
-		expect((await weigh({ value: 3 })).written).toBe(true);
-		expect(desk.read(CARD, place("weights"))).toEqual([[3]]);
-		expect(desk.read(CARD, place("plan_numbers"))).toEqual([[planNumber]]);
+		const number = await planNumber();
+		const { written, state } = await weigh({ value: 3 });
+		expect(written).toBe(true);
+		expect(state.job.pours).toEqual([
+			{ load: 1, planNumber: number, steps: { 1: 3 } },
+		]);
+		expect((await pour())?.steps).toEqual({ 1: 3 });
+		expect(desk.read(CARD, at("planNumber"))).toEqual([[number]]);
 	});
+
+	test("an ingredient's and the reserve's too, and a blank takes one out", async () => {
+		const water = { cell: { weighed: "water" } };
+		await weigh({ ...water, value: 7.5 });
+		await weigh({ cell: { step: 0 }, value: 2 });
+		expect(await pour()).toMatchObject({
+			weighed: { Water: 7.5 },
+			steps: { 0: 2, 1: 3 },
+		});
+		await weigh({ ...water, value: "", believed: 7.5 });
+		expect(Object.keys((await pour()) ?? {})).not.toContain("weighed");
+	});
+
+	test.each([{ weighed: "Sugar" }, { step: 400 }, { note: "nothing" }])(
+		"%j is no cell of the card",
+		async (cell) => {
+			await expect(weigh({ cell } as object)).rejects.toThrow(
+				"There is no such cell on the Pour card",
+			);
+		},
+	);
 
 	test("a weight that somebody typed meanwhile is not written over", async () => {
 		const answer = await weigh({ value: 4, believed: "" });
 		expect(answer.written).toBe(false);
 		expect(answer.why).toContain("the card says 3 there");
-		expect(answer.state.loads[0]?.weights[0]).toBe(3);
-		expect(desk.read(CARD, place("weights"))).toEqual([[3]]);
+		expect((await pour())?.steps?.[1]).toBe(3);
 	});
 
 	test("a weight for another plan is not written", async () => {
-		const answer = await weigh({ row: 2, planNumber: 1 });
+		const answer = await weigh({ cell: { step: 2 }, planNumber: 1 });
 		expect(answer.why).toContain("The tones were changed meanwhile");
 	});
 
@@ -128,15 +135,14 @@ describe("at the mixer", { timeout: 240_000 }, () => {
 		"שלום",
 		"🪨 two buckets",
 	])("the note %s stays that text", async (text) => {
-		const { loads } = await state();
-		const believed = loads[0]?.fresh.remarks ?? "";
-		await weigh({ column: "remarks", value: text, believed });
-		expect((await state()).loads[0]?.fresh.remarks).toBe(text);
+		const believed = (await pour())?.remarks ?? "";
+		await weigh({ cell: { note: "remarks" }, value: text, believed });
+		expect((await pour())?.remarks).toBe(text);
 	});
 
 	test("a note that no cell would take is answered, not failed: what failed is sent again, and holds up the weights behind it", async () => {
 		const { written, why } = await weigh({
-			column: "lots",
+			cell: { note: "lots" },
 			value: "x".repeat(10_001),
 		});
 		expect(written).toBe(false);
@@ -144,8 +150,8 @@ describe("at the mixer", { timeout: 240_000 }, () => {
 	});
 
 	test("air below freezing is noted, and a weight below nothing is none", async () => {
-		await weigh({ column: "airTemperature", value: -5 });
-		expect((await state()).loads[0]?.fresh.airTemperature).toBe(-5);
+		await weigh({ cell: { note: "airTemperature" }, value: -5 });
+		expect((await pour())?.airTemperature).toBe(-5);
 		await expect(weigh({ value: -5 })).rejects.toThrow(
 			"A weight is 0 or more, got -5",
 		);
@@ -153,26 +159,35 @@ describe("at the mixer", { timeout: 240_000 }, () => {
 });
 
 describe("a recorded pour", { timeout: 240_000 }, () => {
-	test("is what the card says of each load, the shown one or not", async () => {
+	const finish = (load: number) =>
+		weigh({ load, cell: { note: "finished" }, value: "yes" });
+
+	test("is each load that is finished, and why another is not", async () => {
 		await weigh({ load: 2, value: 2.5 });
-		const { loads } = (await desk.call("recordPour", [1])) as Recorded;
-		expect(loads).toEqual([1, 2]);
-		for (const load of loads) {
-			await desk.call("mixerChoose", [1, load]);
-			const [card = []] = desk.read(CARD, "B60:R60");
-			const row = logged(load) ?? [];
-			expect(row.map(rounded)).toEqual(card.map(rounded));
-		}
-		await desk.call("mixerChoose", [1, 1]);
+		await finish(1);
+		const { loads, left } = (await desk.call("recordPour", [1])) as Recorded;
+		expect(loads).toEqual([1]);
+		expect(left).toEqual([
+			"Load 2 is not finished: type yes beside Finished on the Pour card once it is",
+		]);
+		expect(logged(1)?.slice(1, 5)).toEqual([
+			1,
+			`${demo.metric.client} · ${demo.metric.title}`,
+			1,
+			demo.metric.mix,
+		]);
+		await finish(2);
+		expect(await desk.call("recordPour", [1])).toEqual({
+			loads: [2],
+			left: [],
+		});
+		expect((await state()).recorded).toEqual([1, 2]);
 	});
 
 	test("is not recorded twice", async () => {
 		const again = (await desk.call("recordPour", [1])) as Recorded;
 		expect(again).toEqual({ loads: [], left: [] });
 	});
-
-	const rounded = (value: CellValue): CellValue =>
-		typeof value === "number" ? Number(value.toPrecision(9)) : value;
 });
 
 describe("a measured sample", { timeout: 240_000 }, () => {
@@ -220,23 +235,22 @@ describe("a tab that was changed", { timeout: 240_000 }, () => {
 	const sheet = (tab: string) =>
 		desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
 
-	test("by a new column is refused with its name and what to do", async () => {
-		sheet(CARD)?.insertColumnAfter(1);
-		await expect(state()).rejects.toThrow(
-			/On the 1 Pour card tab .* Undo that, then try again/,
-		);
-		sheet(CARD)?.deleteColumn(2);
-		expect((await state()).number).toBe(1);
+	test("by a new column reads as it did", async () => {
+		const before = await state();
+		sheet(CARD)?.insertColumnAfter(6);
+		expect(await state()).toEqual(before);
+		sheet(CARD)?.deleteColumn(7);
+		expect(await state()).toEqual(before);
 	});
 
 	test("by another name is the same tab", async () => {
 		sheet("1 Tones")?.setName("Our tones");
-		expect((await state()).tones.length).toBe(4);
+		expect((await state()).job.tones.length).toBe(4);
 		sheet("Our tones")?.setName("1 Tones");
 	});
 
 	test("and a job that is not there are told apart", async () => {
-		await expect(desk.call("mixerState", [7])).rejects.toThrow(
+		await expect(desk.call("jobState", [7])).rejects.toThrow(
 			"There is no open job 7",
 		);
 	});
@@ -246,11 +260,11 @@ describe("copied, closed, removed", { timeout: 480_000 }, () => {
 	test("a copy has the inputs, and nothing of the pour", async () => {
 		const { number } = (await desk.call("copyJob", [1])) as JobMade;
 		expect(number).toBe(2);
-		expect(desk.read("2 Job", "A11:K14")).toEqual(
-			desk.read("1 Job", "A11:K14"),
+		expect(desk.read("2 Job", "A12:N16")).toEqual(
+			desk.read("1 Job", "A12:N16"),
 		);
-		expect(desk.read("2 Pour card", place("weights"))).toEqual([[""]]);
-		expect(desk.read("2 Pour card", place("plan_numbers"))).toEqual([[""]]);
+		expect(desk.read("2 Pour card", at("steps"))).toEqual([[""]]);
+		expect(desk.read("2 Pour card", at("planNumber"))).toEqual([[""]]);
 		expect(desk.errors()).toEqual([]);
 	});
 

@@ -3,7 +3,7 @@ import { InputError } from "../../calc/errors";
 import { JOB_REGIONS, type JobRegion, jobIn } from "../../job/cells/jobcells";
 import type { JobFile } from "../../job/jobfile";
 import { jobPrefix } from "./rangenames";
-import { readStudio, type StudioRead } from "./readstudio";
+import { NO_STUDIO, readStudio, type StudioRead } from "./readstudio";
 import { goneText, type RegionRead, regionRead } from "./regiongrids";
 import { byRegion } from "./regionof";
 
@@ -20,7 +20,7 @@ export interface JobRead {
 /** @throws InputError when there is no such job, or a name, a label or a heading of it is gone. */
 export function readJob(spreadsheet: Spreadsheet, number: number): JobRead {
 	const studio = readStudio(spreadsheet);
-	if (!studio) throw new InputError(noJob(number));
+	if (!studio) throw new InputError(NO_STUDIO);
 	const ranges = jobRanges(spreadsheet, number);
 	const regions = Object.fromEntries(
 		JOB_REGIONS.map((region) => [region, regionRead(ranges[region])]),

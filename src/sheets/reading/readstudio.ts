@@ -32,7 +32,7 @@ export interface StudioRead {
 }
 
 /** What is said where a workbook's studio is asked for something before there is one. */
-const NO_STUDIO =
+export const NO_STUDIO =
 	"This workbook has no studio tabs yet: choose Start a job, which makes them";
 
 /**
