@@ -4,7 +4,6 @@ import type { Desk } from "../../src/desk/contract";
 import type { JobMade } from "../../src/sheets/messages";
 import { columnLetters } from "../../src/sheets/reading/a1";
 import { demo } from "../../templates/index";
-import { cellOf } from "../job/found";
 import { openWorkbook } from "./workbook";
 
 const STUDIO_TABS = [
@@ -52,7 +51,7 @@ describe("a job", { timeout: 60_000 }, () => {
 			};
 			return desk.read(tab, range);
 		};
-		expect(cells("pieces")[1]?.slice(0, 8)).toEqual([
+		expect(cells("pieces")[2]?.slice(0, 8)).toEqual([
 			"Vanity top",
 			2,
 			"rectangle",
@@ -63,7 +62,7 @@ describe("a job", { timeout: 60_000 }, () => {
 			"30",
 		]);
 		expect(cells("pigments")).toEqual([["Umber", "Black", "", ""]]);
-		expect(desk.read("1 Tones", "S18:X19")).toEqual([
+		expect(desk.read("1 Tones", "A21:F22")).toEqual([
 			["Bark", 0.15, 0.04, 0.005, "", ""],
 			["Slate", 0.2, "", 0.02, "", ""],
 		]);
@@ -114,23 +113,19 @@ describe("a job", { timeout: 60_000 }, () => {
 		expect((await create()).number).toBe(2);
 		// the person's own, seven of the studio, six of each job
 		expect(desk.tabs()).toHaveLength(1 + 7 + 2 * 6);
-		const [, ingredients] = cellOf("Tones.mix_table");
-		expect(desk.formula("2 Tones", ingredients)).toContain("'Our mixes'!");
+		expect(offered("2 Tones", "B3")).toBe("='Our mixes'!$A$5:$A$64");
+		expect(desk.formula("2 Job", "L3")).toContain("'Our studio'!");
 	});
 
-	test("offers the studio's mixes and pigments, whatever names were deleted", async () => {
+	test("offers the studio's mixes and pigments, wherever they were moved", async () => {
 		await create();
 		const workbook = desk.engine.api.getActiveWorkbook();
-		for (const name of workbook?.getDefinedNames() ?? [])
-			if (/^studio_(?!settings$)/.test(name.getName())) name.delete();
+		workbook?.getSheetByName("Mixes")?.insertColumnsBefore(0, 1);
+		workbook?.getSheetByName("Pigments")?.insertRowsBefore(2, 2);
 		expect((await create()).number).toBe(2);
-		expect([offered("2 Tones", "B3"), offered("2 Tones", "C14")]).toEqual([
-			"='Mixes'!$A$5:$A$64",
-			"='Pigments'!$A$5:$A$34",
-		]);
-		expect([offered("Swatches", "A6"), offered("Swatches", "E5")]).toEqual([
-			"='Mixes'!$A$5:$A$64",
-			"='Pigments'!$A$5:$A$34",
+		expect([offered("2 Tones", "B3"), offered("2 Tones", "C18")]).toEqual([
+			"='Mixes'!$B$5:$B$64",
+			"='Pigments'!$A$7:$A$36",
 		]);
 	});
 
@@ -208,9 +203,9 @@ describe("what a person typed", { timeout: 60_000 }, () => {
 			tones: TEXTS.slice(0, 6).map((name) => ({ name, share: 0.1, doses: {} })),
 		});
 		expect(desk.read("1 Job", "C3:C4")).toEqual([[TEXTS[0]], [TEXTS[9]]]);
-		expect(desk.read("1 Job", "A11:A20").flat()).toEqual(TEXTS);
-		expect(desk.read("1 Tones", "A16:A21").flat()).toEqual(TEXTS.slice(0, 6));
-		const cells = ["C3", "C4", ...TEXTS.map((_, index) => `A${11 + index}`)];
+		expect(desk.read("1 Job", "A13:A22").flat()).toEqual(TEXTS);
+		expect(desk.read("1 Tones", "A19:A24").flat()).toEqual(TEXTS.slice(0, 6));
+		const cells = ["C3", "C4", ...TEXTS.map((_, index) => `A${13 + index}`)];
 		expect(cells.filter((cell) => desk.formula("1 Job", cell))).toEqual([]);
 	});
 });

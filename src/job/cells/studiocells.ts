@@ -8,7 +8,7 @@ import {
 	number,
 	type Row,
 } from "../fields/field";
-import { JOBS_ROW } from "../fields/jobline";
+import { JOBS_ROW, type JobsRow } from "../fields/jobline";
 import { LOGGED } from "../fields/log";
 import { INGREDIENT } from "../fields/mix";
 import { PIGMENT } from "../fields/pigment";
@@ -90,9 +90,13 @@ export function studioIn(
 		...(swatches && swatchesIn(swatches, units)),
 		...(stock && { stock: filledRows(STOCK, stock, units) }),
 		...(pours && { log: filledRows(LOGGED, pours, units) }),
-		...(jobs && { jobs: filledRows(JOBS_ROW, jobs, units) }),
+		...(jobs && { jobs: filledRows(JOBS_ROW, jobs, units).map(numbered) }),
 	};
 }
+
+/** A job's number is shown by a link, as a text. */
+const numbered = (row: JobsRow): JobsRow =>
+	/^\d+$/.test(String(row.job)) ? { ...row, job: Number(row.job) } : row;
 
 function swatchesIn(
 	grid: Grid,

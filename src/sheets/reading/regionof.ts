@@ -13,7 +13,7 @@ export function byRegion<R extends string, T>(
 	always: readonly NoInfer<R>[],
 	read: (grids: Record<R, Grid>) => T,
 ): T {
-	const names = Object.keys(regions) as R[];
+	const names = [...new Set([...always, ...(Object.keys(regions) as R[])])];
 	const gridsOf = (some: readonly R[]) =>
 		Object.fromEntries(
 			some.map((region) => [region, regions[region].grid]),
@@ -33,6 +33,8 @@ function refuse(read: () => unknown, { range }: RegionRead): void {
 		read();
 	} catch (error) {
 		if (!(error instanceof InputError)) throw error;
+		// what is said of a label or a heading does not say of which tab
+		if (!error.message.startsWith("the ")) throw error;
 		throw new InputError(
 			`On the ${range.getSheet().getName()} tab ${error.message}`,
 		);
