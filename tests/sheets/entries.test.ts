@@ -188,6 +188,7 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 });
 
 test("the studio's file is what its tabs hold, and a studio file", async () => {
+	await desk.choose("Use in this workbook");
 	await desk.call("createDemoJob", ["metric"]);
 	const file = (await desk.call("studioFile")) as StudioFile;
 	const { jobs, closedDays, log, ...typed } = file;
