@@ -78,10 +78,9 @@ const CHECKS: readonly Declared[] = [
 			const { given, pieces, mix, loads, tones, pigments } = basis;
 			const backing = backingProblem(given);
 			return worst([
-				saidOf(from(loads.castings, () => "fine")),
 				allKnown([
-					overPieces(given, pieces, ({ sizes }) => sizes),
 					mix.ingredients,
+					overPieces(given, pieces, ({ sizes }) => sizes),
 					mix.densityKgPerM3,
 					mix.binderShare,
 					tones.typed,
@@ -92,6 +91,7 @@ const CHECKS: readonly Declared[] = [
 						toBinder,
 					]),
 					tones.dry,
+					loads.castings,
 				]),
 				...(backing ? [saidOf(look(backing))] : []),
 				...cards().map(({ weighOut, steps }) => allKnown([weighOut, steps])),
