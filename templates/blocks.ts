@@ -4,7 +4,7 @@ import { JOB_REGIONS } from "../src/job/cells/jobcells";
 import type { Field, Fields } from "../src/job/fields/field";
 import { formatOf } from "../src/job/tabs/fieldformat";
 import type { Shown, TabAnswer } from "../src/job/tabs/tab";
-import type { Block, Choice } from "../src/template/plan";
+import type { Block, Choice } from "./plan";
 
 export { formatOf };
 

@@ -2,14 +2,13 @@
 import { studioSlots } from "../src/job/cells/studioslots";
 import type { JobFile } from "../src/job/jobfile";
 import type { UnitSystem } from "../src/job/reading/units";
-import type { Tab } from "../src/template/plan";
-import type { Workbook } from "../src/template/workbook";
 import { pourCard } from "./card/cardtab";
 import { cost } from "./cost/costtab";
 import { cure } from "./cure/curetab";
 import guesthouse from "./demo/guesthouse.json";
 import guesthouseUs from "./demo/guesthouse-us.json";
 import { job } from "./job/jobtab";
+import type { Tab } from "./plan";
 import { quote } from "./quote/quotetab";
 import { starterStudio } from "./starterstudio";
 import { jobs } from "./studio/jobs";
@@ -20,6 +19,7 @@ import { stock } from "./studio/stock";
 import { studio } from "./studio/studio";
 import { swatches } from "./studio/swatches";
 import { tones } from "./tones/tonestab";
+import type { Workbook } from "./workbook";
 
 export const studioTabs: readonly Tab[] = [
 	studio,

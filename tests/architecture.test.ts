@@ -9,16 +9,9 @@ const TABLE: Record<string, Floor> = {
 	"src/calc": { packages: /^culori(\/fn)?$/ },
 	"src/job": { folders: ["src/calc"] },
 	"src/functions": { folders: ["src/calc", "src/job"] },
-	"src/template": { types: ["src/job"] },
-	templates: { folders: ["src/job"], types: ["src/template"] },
+	templates: { folders: ["src/job"] },
 	"src/sheets": {
-		folders: [
-			"src/functions",
-			"templates",
-			"src/template",
-			"src/job",
-			"src/calc",
-		],
+		folders: ["src/functions", "templates", "src/job", "src/calc"],
 	},
 	"src/sidebar": {
 		folders: ["src/calc", "src/job", "src/functions"],
@@ -56,8 +49,8 @@ describe("imports", () => {
 			"src/functions/mix.ts",
 			'import {\n\ta,\n\tb,\n} from "../sheets/front/menu";',
 		],
-		["src/functions/mix.ts", 'export * from "../template/plan";'],
-		["templates/tones.ts", 'import { tab } from "../src/template/plan";'],
+		["src/functions/mix.ts", 'export * from "../../templates/plan";'],
+		["templates/tones.ts", 'import { tab } from "../src/functions/mix";'],
 		["templates/tones.ts", 'import type { A } from "../src/calc/tones";'],
 		["src/sheets/menu.ts", 'export { a } from "../desk/serve";'],
 		["src/sidebar/main.tsx", 'import type { A } from "../sheets/front/menu";'],
@@ -73,7 +66,7 @@ describe("imports", () => {
 
 	test.each([
 		["src/functions/mix.ts", 'import { a } from "../calc/mix";'],
-		["templates/tones.ts", 'import type { Tab } from "../src/template/plan";'],
+		["templates/tones.ts", 'import type { Tab } from "./plan";'],
 		["src/sidebar/main.tsx", 'import type { A } from "../sheets/messages";'],
 		["src/sheets/menu.ts", '// import { a } from "../desk/serve";'],
 	])("in %s, %s is fine", (file, text) => {

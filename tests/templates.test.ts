@@ -5,9 +5,9 @@ import { tabArguments } from "../src/functions/tabs";
 import { tabAnswers } from "../src/job/tabs/index";
 import { type Area, areaOf } from "../src/sheets/reading/a1";
 import { blockArea } from "../src/sheets/writing/page";
-import type { Tab } from "../src/template/plan";
 import { jobTabs, studioTabs } from "../templates";
 import { lettersOf } from "../templates/blocks";
+import type { Tab } from "../templates/plan";
 
 const tabs: readonly Tab[] = [...studioTabs, ...jobTabs];
 

@@ -9,8 +9,8 @@ import {
 	factLabel,
 } from "../../src/job/tabs/card";
 import type { Shown } from "../../src/job/tabs/tab";
-import type { Block, Format } from "../../src/template/plan";
 import { answerList, answerTable, noteOf, ofTab } from "../blocks";
+import type { Block, Format } from "../plan";
 import { STEPS, WEIGHED } from "./cardtyping";
 
 /** A fact of the load, where people look for it. */

@@ -1,4 +1,4 @@
-import type { Tab } from "../../src/template/plan";
+import type { Tab } from "../plan";
 import { cardAnswered } from "./cardanswered";
 import { CARD_REGION, cardChoices, cardTyped, chosenRule } from "./cardtyping";
 import { mixingOrder } from "./mixingorder";

@@ -2,8 +2,8 @@
 import { CARD_ROWS, stepKey, weighedKey } from "../../src/job/cells/jobcells";
 import { POUR } from "../../src/job/fields/pour";
 import { MOST } from "../../src/job/jobfile";
-import type { Block, Choice, Rule } from "../../src/template/plan";
 import { area, lettersOf, type Typing, typedAcross } from "../blocks";
+import type { Block, Choice, Rule } from "../plan";
 
 /** Column of the keys by which what is typed is found; it is out of sight. */
 export const KEYS = "E";

@@ -1,4 +1,4 @@
-import type { Block } from "../../src/template/plan";
+import type { Block } from "../plan";
 
 /** In which order to mix, and what harms hands and lungs. */
 export const mixingOrder: readonly Block[] = [

@@ -8,8 +8,8 @@ import {
 	COST_WORK,
 	SUMMARY_ROWS,
 } from "../../src/job/tabs/cost";
-import type { Block } from "../../src/template/plan";
 import { answerList, answerTable, moved } from "../blocks";
+import type { Block } from "../plan";
 import { CHANGES, WORK_AT } from "./costtyped";
 
 const SUMMARY = "A3";

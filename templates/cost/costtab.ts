@@ -1,4 +1,4 @@
-import type { Tab } from "../../src/template/plan";
+import type { Tab } from "../plan";
 import { costShownBlocks } from "./costshown";
 import { COST_REGION, costTypedBlocks, costTyping } from "./costtyped";
 

@@ -14,7 +14,6 @@ import {
 } from "../../src/job/fields/cost";
 import { OPERATION_KEYS, OPERATIONS } from "../../src/job/fields/operations";
 import { MOST } from "../../src/job/jobfile";
-import type { Block } from "../../src/template/plan";
 import {
 	formatOf,
 	moved,
@@ -23,6 +22,7 @@ import {
 	typedList,
 	typedTable,
 } from "../blocks";
+import type { Block } from "../plan";
 
 const WHAT_IFS = "A37";
 /** The headings of the change orders, beside which stands what became of each. */

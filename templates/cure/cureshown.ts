@@ -3,8 +3,8 @@ import {
 	CURE_FACTS,
 	CURE_TITLES,
 } from "../../src/job/tabs/cure";
-import type { Block } from "../../src/template/plan";
 import { answerList, answerTable, moved } from "../blocks";
+import type { Block } from "../plan";
 
 const CALENDAR = "D3";
 const FACTS = "D12";

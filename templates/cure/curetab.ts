@@ -1,4 +1,4 @@
-import type { Tab } from "../../src/template/plan";
+import type { Tab } from "../plan";
 import { cureShownBlocks } from "./cureshown";
 import { CURE_REGION, cureTypedBlocks, cureTyping } from "./curetyped";
 import { practiceBlocks } from "./practice";

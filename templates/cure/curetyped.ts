@@ -1,8 +1,8 @@
 import { CURE } from "../../src/job/fields/cure";
 import { CURE_LOG } from "../../src/job/fields/pour";
 import { MOST } from "../../src/job/jobfile";
-import type { Block } from "../../src/template/plan";
 import { startsOf, type Typing, typedList, typedTable } from "../blocks";
+import type { Block } from "../plan";
 
 const {
 	startsFrom,

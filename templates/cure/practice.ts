@@ -1,4 +1,4 @@
-import type { Block } from "../../src/template/plan";
+import type { Block } from "../plan";
 
 /** Where the numbers come from, how the pieces lie while they harden, and what harms hands, lungs and drains. */
 export const practiceBlocks: readonly Block[] = [

@@ -1,7 +1,7 @@
 import { JOB_LINE as LINE_FIELDS } from "../../src/job/fields/jobline";
 import { JOB_CHECKS, JOB_LINE } from "../../src/job/tabs/wholejob";
-import type { Block } from "../../src/template/plan";
 import { answerTable } from "../blocks";
+import type { Block } from "../plan";
 
 /** Checks that a job has. */
 const CHECKS = 22;

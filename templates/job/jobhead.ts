@@ -1,7 +1,7 @@
 import { JOB } from "../../src/job/fields/job";
 import { JOB_TOTALS } from "../../src/job/tabs/pieces";
-import type { Block } from "../../src/template/plan";
 import { answerList, ofTab, typedList } from "../blocks";
+import type { Block } from "../plan";
 import { NOT_KNOWN, TO_LOOK_AT, worstAt } from "./jobchecks";
 
 /** Who and when. */

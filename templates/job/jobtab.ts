@@ -1,4 +1,4 @@
-import type { Tab } from "../../src/template/plan";
+import type { Tab } from "../plan";
 import { checkBlocks } from "./jobchecks";
 import { headBlocks, headTyping } from "./jobhead";
 import { PIECES_REGION, pieceBlocks, pieceTyping } from "./pieces";

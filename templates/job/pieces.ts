@@ -6,8 +6,8 @@ import {
 	JOB_LOADS,
 	JOB_PIECES,
 } from "../../src/job/tabs/pieces";
-import type { Block } from "../../src/template/plan";
 import { answerTable, typedTable } from "../blocks";
+import type { Block } from "../plan";
 
 const pieces = typedTable({
 	at: "A12",

@@ -1,8 +1,8 @@
 import { QUOTE } from "../../src/job/fields/cost";
 import { MOST } from "../../src/job/jobfile";
 import { QUOTE_LINES, SUM_KEYS } from "../../src/job/tabs/quote";
-import type { Block } from "../../src/template/plan";
 import { answerTable, moved, typedList } from "../blocks";
+import type { Block } from "../plan";
 
 const LINES = "A8";
 

@@ -1,4 +1,4 @@
-import type { Tab } from "../../src/template/plan";
+import type { Tab } from "../plan";
 import { QUOTE_REGION, quoteLineBlocks, quoteTyping } from "./quotepage";
 
 /** The page for the client. */

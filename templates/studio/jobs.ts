@@ -1,8 +1,8 @@
 import { MOST_DAYS } from "../../src/job/answers/workdays";
 import { JOBS_ROW } from "../../src/job/fields/jobline";
 import { formatOf } from "../../src/job/tabs/fieldformat";
-import type { Block, Tab } from "../../src/template/plan";
 import { moved } from "../blocks";
+import type { Block, Tab } from "../plan";
 import { THIS_WEEK, TODAY, weekBlocks } from "./jobsweeks";
 
 const fields = Object.values(JOBS_ROW);

@@ -1,7 +1,7 @@
 import { MOST_DAYS } from "../../src/job/answers/workdays";
 import { JOBS_WORK } from "../../src/job/tabs/jobswork";
-import type { Block } from "../../src/template/plan";
 import { answerTable } from "../blocks";
+import type { Block } from "../plan";
 
 const at = (slot: string) => `{at:Jobs.${slot}}`;
 

@@ -1,6 +1,6 @@
 import { INGREDIENT } from "../../src/job/fields/mix";
-import type { Tab } from "../../src/template/plan";
 import { typedTable } from "../blocks";
+import type { Tab } from "../plan";
 
 const ROWS = 60;
 

@@ -1,6 +1,6 @@
 import { PIGMENT } from "../../src/job/fields/pigment";
-import type { Tab } from "../../src/template/plan";
 import { typedTable } from "../blocks";
+import type { Tab } from "../plan";
 
 const ROWS = 30;
 

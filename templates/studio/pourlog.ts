@@ -5,8 +5,8 @@ import {
 	POURS_COUNT,
 	POURS_FOUND,
 } from "../../src/job/tabs/poursfound";
-import type { Tab } from "../../src/template/plan";
 import { answerTable, calling, typedTable } from "../blocks";
+import type { Tab } from "../plan";
 
 const log = typedTable({ at: "A20", slot: "pours", fields: LOGGED, rows: 300 });
 

@@ -1,6 +1,6 @@
 import { STOCK } from "../../src/job/fields/stock";
-import type { Tab } from "../../src/template/plan";
 import { typedTable } from "../blocks";
+import type { Tab } from "../plan";
 
 const table = typedTable({
 	at: "A4",

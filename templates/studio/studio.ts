@@ -2,8 +2,8 @@ import { CLOSED } from "../../src/job/cells/studiocells";
 import type { Fields } from "../../src/job/fields/field";
 import { SETTING_GROUPS } from "../../src/job/fields/settings";
 import { VERSION } from "../../src/job/version";
-import type { Block, Tab } from "../../src/template/plan";
 import { area, moved, type Typing, typedList, typedTable } from "../blocks";
+import type { Block, Tab } from "../plan";
 
 const FIRST = "A3";
 const CLOSED_DAYS = 30;

@@ -1,8 +1,8 @@
 import { SWATCH_COLUMNS } from "../../src/job/cells/studioslots";
 import type { Fields } from "../../src/job/fields/field";
 import { SWATCH } from "../../src/job/fields/swatch";
-import type { Block, Tab } from "../../src/template/plan";
 import { area, moved, typedTable } from "../blocks";
+import type { Block, Tab } from "../plan";
 
 const ROWS = 200;
 const { before, pigments } = SWATCH_COLUMNS;

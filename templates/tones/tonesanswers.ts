@@ -11,8 +11,8 @@ import {
 	MIX_FACTS,
 	type MixFact,
 } from "../../src/job/tabs/tones";
-import type { Block } from "../../src/template/plan";
 import { answerList, answerTable, moved } from "../blocks";
+import type { Block } from "../plan";
 
 const fact = (key: MixFact): number => MIX_FACTS.indexOf(key);
 

@@ -1,4 +1,4 @@
-import type { Tab } from "../../src/template/plan";
+import type { Tab } from "../plan";
 import { tonesAnswers } from "./tonesanswers";
 import { TONES_REGION, tonesChoices, tonesTyped } from "./tonestyping";
 

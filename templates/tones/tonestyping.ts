@@ -1,8 +1,8 @@
 /** What is typed on the Tones tab: the look of the job, and its tones with a dose of each pigment. */
 import { LOOK, TONE } from "../../src/job/fields/tone";
 import { MOST } from "../../src/job/jobfile";
-import type { Block, Choice } from "../../src/template/plan";
 import { area, moved, typedList, typedTable } from "../blocks";
+import type { Block, Choice } from "../plan";
 
 const LOOK_AT = "A3";
 const HEADINGS_AT = "A18";

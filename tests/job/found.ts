@@ -1,8 +1,8 @@
 /** Where a cell of the written workbook is: by its key, beside its label or under its heading, wherever its tab puts it. */
 import type { CellValue, Desk } from "../../src/desk/contract";
-import type { Block } from "../../src/template/plan";
 import { jobTabs, studioTabs } from "../../templates";
 import { area, moved } from "../../templates/blocks";
+import type { Block } from "../../templates/plan";
 
 export type Place = [tab: string, cell: string];
 

@@ -6,7 +6,7 @@ import { LOOKS, MARKS, type Style } from "../../src/sheets/writing/looks";
 import { type Page, pageOf } from "../../src/sheets/writing/page";
 import { filled, type Tokens } from "../../src/sheets/writing/tokens";
 import { widthRuns } from "../../src/sheets/writing/widths";
-import type { Tab } from "../../src/template/plan";
+import type { Tab } from "../../templates/plan";
 
 const TOKENS: Tokens = {
 	units: "us",

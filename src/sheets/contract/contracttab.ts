@@ -2,8 +2,9 @@
  * A tab that holds every function to its example's answer, which comes from elsewhere: for a live workbook, where no test
  * can look. It compares by itself, since a script may read a cell before the function in it has answered.
  */
+
+import type { Tab, Value } from "../../../templates/plan";
 import type { SheetFunction } from "../../functions/declare";
-import type { Tab, Value } from "../../template/plan";
 
 type Rows = readonly (readonly Value[])[];
 

@@ -1,7 +1,8 @@
 /** The tab that holds every function to an answer printed elsewhere, in the place of the one written before. */
+
+import type { Tab } from "../../../templates/plan";
 import { InputError } from "../../calc/errors";
 import { registry } from "../../functions/index";
-import type { Tab } from "../../template/plan";
 import { takeTurn } from "../life/taketurn";
 import { pageOf } from "../writing/page";
 import { type Added, reason, takeBack } from "../writing/undo";

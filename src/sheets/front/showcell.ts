@@ -1,9 +1,9 @@
 /** Opens the tab of a job at one of its blocks. */
 import { workbook } from "../../../templates/index";
+import type { Tab } from "../../../templates/plan";
 import { InputError } from "../../calc/errors";
 import type { JobRegion } from "../../job/cells/jobcells";
 import type { UnitSystem } from "../../job/reading/units";
-import type { Tab } from "../../template/plan";
 import { type Area, a1Of, areaOf } from "../reading/a1";
 import { blockPlace } from "../reading/blockplace";
 import { jobPrefix } from "../reading/rangenames";

@@ -1,5 +1,5 @@
 /** Names in the workbook, and which of them are whose. */
-import type { Tab } from "../../template/plan";
+import type { Tab } from "../../../templates/plan";
 import { blockArea } from "../writing/page";
 import { type Area, areaOf } from "./a1";
 

@@ -1,5 +1,5 @@
 /** The cells of blocks, as formulas of other tabs write them. */
-import type { Block, Tab } from "../../template/plan";
+import type { Block, Tab } from "../../../templates/plan";
 import { type Area, a1Of } from "../reading/a1";
 import { blockPlace, type PlacedGrid } from "../reading/blockplace";
 import { blockArea, type Page } from "./page";

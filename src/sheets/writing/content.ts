@@ -1,5 +1,5 @@
 /** What goes into the cells of a block: a job's data, or what the template says. */
-import type { Block, Slots, Value } from "../../template/plan";
+import type { Block, Slots, Value } from "../../../templates/plan";
 import { filled, type Tokens } from "./tokens";
 
 /** The block's rows as `setValues` takes them; data goes before the template's own. */

@@ -1,5 +1,5 @@
 /** Dropdowns and limits of what may be typed. */
-import type { Choice } from "../../template/plan";
+import type { Choice } from "../../../templates/plan";
 import { areaOf } from "../reading/a1";
 import type { Page } from "./page";
 import type { Grid } from "./tabranges";

@@ -1,6 +1,7 @@
 /** Number formats by what a column holds. Rounding happens here and nowhere before. */
+
+import type { Format, Look } from "../../../templates/plan";
 import type { UnitSystem } from "../../job/reading/units";
-import type { Format, Look } from "../../template/plan";
 
 /** Keeps what is typed: `3/4` stays a length and does not become a day in April. */
 export const PLAIN_TEXT = "@";

@@ -1,7 +1,7 @@
 /** The pages of a new job, and those of a new studio. */
 import { workbook } from "../../../templates/index";
+import type { Slots } from "../../../templates/plan";
 import type { UnitSystem } from "../../job/reading/units";
-import type { Slots } from "../../template/plan";
 import type { JobMade } from "../messages";
 import { jobPrefix, jobTabName, STUDIO_PREFIX } from "../reading/rangenames";
 import type { StudioRead } from "../reading/readstudio";

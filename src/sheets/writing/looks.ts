@@ -1,5 +1,5 @@
 /** The palette: calm, one tint for what is typed in, one color for what is wrong, dark text on all of it. */
-import type { Look, Rule } from "../../template/plan";
+import type { Look, Rule } from "../../../templates/plan";
 
 export interface Style {
 	background?: string;

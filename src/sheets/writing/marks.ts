@@ -1,5 +1,5 @@
 /** Marks that come and go with the numbers. */
-import type { Rule } from "../../template/plan";
+import type { Rule } from "../../../templates/plan";
 import { MARKS } from "./looks";
 import type { Page } from "./page";
 import { filled } from "./tokens";

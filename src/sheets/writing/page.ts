@@ -6,7 +6,7 @@ import type {
 	Slots,
 	Tab,
 	Value,
-} from "../../template/plan";
+} from "../../../templates/plan";
 import { type Area, a1Of, areaOf } from "../reading/a1";
 import { contentOf, keptAsText } from "./content";
 import { GENERAL, isNumber, numberFormat, PLAIN_TEXT } from "./formats";

@@ -1,8 +1,8 @@
 /** Each answer has the cells that it fills to itself, and the tab says how each of them looks. */
 import { describe, expect, test } from "vitest";
 import { tabAnswers } from "../../../src/job/tabs";
-import type { Tab } from "../../../src/template/plan";
 import { jobTabs, studioTabs } from "../../../templates/index";
+import type { Tab } from "../../../templates/plan";
 import { starterStudio } from "../../../templates/starterstudio";
 import { answerOf, demoJob, jobRegions, pageFor } from "./typedcells";
 

@@ -23,8 +23,6 @@ import {
 } from "../../../src/job/tabs/tab";
 import { areaOf } from "../../../src/sheets/reading/a1";
 import { type Page, pageOf } from "../../../src/sheets/writing/page";
-import type { Tab } from "../../../src/template/plan";
-
 import { pourCard as cardTab } from "../../../templates/card/cardtab";
 import { cost as costTab } from "../../../templates/cost/costtab";
 import { cure as cureTab } from "../../../templates/cure/curetab";
@@ -32,6 +30,7 @@ import { demo } from "../../../templates/index";
 import { headBlocks } from "../../../templates/job/jobhead";
 import { job as jobTab } from "../../../templates/job/jobtab";
 import { pieceBlocks } from "../../../templates/job/pieces";
+import type { Tab } from "../../../templates/plan";
 import { quote as quoteTab } from "../../../templates/quote/quotetab";
 import { starterStudio } from "../../../templates/starterstudio";
 import { tones as tonesTab } from "../../../templates/tones/tonestab";

@@ -37,9 +37,9 @@ import { type JobFile, MOST } from "../../../src/job/jobfile";
 import type { UnitSystem } from "../../../src/job/reading/units";
 import type { StudioFile } from "../../../src/job/studiofile";
 import { VERSION } from "../../../src/job/version";
-import type { Block, Tab } from "../../../src/template/plan";
-import type { Workbook } from "../../../src/template/workbook";
 import { lettersOf, typedList, typedTable } from "../../../templates/blocks";
+import type { Block, Tab } from "../../../templates/plan";
+import type { Workbook } from "../../../templates/workbook";
 
 const MIX = "White casting mix";
 const size = (fields: object) => Object.keys(fields).length;

@@ -6,9 +6,9 @@
  * a setting of the Studio tab, `{at:Tones.mix}` the cells of the block of that tab with this slot or name.
  */
 
-export type { Format } from "../job/tabs/tab";
+export type { Format } from "../src/job/tabs/tab";
 
-import type { Format } from "../job/tabs/tab";
+import type { Format } from "../src/job/tabs/tab";
 
 export type Value = string | number | boolean;
 

@@ -1,6 +1,6 @@
-import type { JobFile } from "../job/jobfile";
-import type { UnitSystem } from "../job/reading/units";
-import type { StudioFile } from "../job/studiofile";
+import type { JobFile } from "../src/job/jobfile";
+import type { UnitSystem } from "../src/job/reading/units";
+import type { StudioFile } from "../src/job/studiofile";
 import type { Slots, Tab } from "./plan";
 
 /** Everything that a workbook is made from. */
