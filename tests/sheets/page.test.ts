@@ -142,8 +142,15 @@ describe("a page", () => {
 			name: "7 Job",
 			names: { job7_pieces: "A2:C4", job7_client: "A4", job7_two: "A2:B2" },
 			inputs: ["A2:C4", "A4"],
-			notes: { A4: "In in" },
 		});
+		expect(
+			page().cells.map((row) => row.map(({ note }) => note)),
+		).toMatchObject({ 3: { 0: "In in" } });
+		expect(
+			page()
+				.cells.flat()
+				.filter(({ note }) => note),
+		).toHaveLength(1);
 	});
 
 	test("must have room for its blocks", () => {
