@@ -200,6 +200,13 @@ export const calling = ({ name, needs }: TabAnswer): string =>
 export const noteOf = ({ by, note }: Shown): string =>
 	[note, by && `As ${by} answers it.`].filter(Boolean).join(" ");
 
+/** The call while the cells above its headings are as many as they were made: references move with a column put in, answers do not. */
+const whileWhole = (at: string, answer: TabAnswer): string => {
+	const { length } = answer.shown;
+	const above = area(moved(at, -1), 1, length);
+	return `=IF(COLUMNS(${above})=${length};${calling(answer)};NA())`;
+};
+
 /** A table of answers, its headings on top. `slots` gives keys to the cells of columns, by the column's place. */
 export function answerTable({
 	at,
@@ -207,6 +214,7 @@ export function answerTable({
 	rows,
 	slots = {},
 	slot,
+	whole = false,
 }: {
 	at: string;
 	answer: TabAnswer;
@@ -214,6 +222,8 @@ export function answerTable({
 	slots?: Readonly<Record<string, number>>;
 	/** Key of all the cells under the headings. */
 	slot?: string;
+	/** Other cells refer to single columns of it: it is an error once a column was put in between. */
+	whole?: boolean;
 }): Block[] {
 	const { shown } = answer;
 	const first = moved(at, 1);
@@ -251,7 +261,7 @@ export function answerTable({
 			look: "heading",
 			wrap: true,
 			size: [1, shown.length],
-			rows: [[`=${calling(answer)}`]],
+			rows: [[whole ? whileWhole(at, answer) : `=${calling(answer)}`]],
 		},
 		...shown.flatMap((one, column): Block[] => {
 			const text = noteOf(one);
@@ -293,7 +303,10 @@ export function answerList({
 }): Block[] {
 	const { shown } = answer;
 	const first = moved(at, 0, right);
-	const labels = area(at, shown.length, 1);
+	const rows = `ROWS(${area(at, shown.length, 1)})=${shown.length}`;
+	const above = area(moved(first, -1), 1, columns);
+	const intact =
+		columns === 1 ? rows : `(${rows})*(COLUMNS(${above})=${columns})`;
 	return [
 		{
 			at,
@@ -330,7 +343,7 @@ export function answerList({
 			at: first,
 			look: "total",
 			size: [1, 1],
-			rows: [[`=IF(ROWS(${labels})=${shown.length};${calling(answer)};NA())`]],
+			rows: [[`=IF(${intact};${calling(answer)};NA())`]],
 		},
 	];
 }

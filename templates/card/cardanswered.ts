@@ -80,6 +80,7 @@ const outOfSight: readonly Block[] = [
 	...answerTable({
 		at: `W${WEIGHED - 1}`,
 		answer: CARD_WEIGH_OUT,
+		whole: true,
 		rows: CARD_ROWS.weighed,
 		slot: "weigh_out",
 		slots: { weigh_notes: 3 },
@@ -93,6 +94,7 @@ const outOfSight: readonly Block[] = [
 	...answerTable({
 		at: `S${STEPS - 1}`,
 		answer: CARD_STEPS,
+		whole: true,
 		rows: CARD_ROWS.steps,
 		slot: "plan",
 	}),

@@ -56,7 +56,12 @@ const headBlocks: readonly Block[] = [
 /** The lines with their sums; those that other tabs show have a column out of sight, where each keeps its row. */
 export const quoteLineBlocks: readonly Block[] = [
 	...headBlocks,
-	...answerTable({ at: LINES, answer: QUOTE_LINES, rows: MOST.pieces }),
+	...answerTable({
+		at: LINES,
+		answer: QUOTE_LINES,
+		whole: true,
+		rows: MOST.pieces,
+	}),
 	...SUM_KEYS.map((key, row): Block => {
 		const at = moved(LINES, row + 1, QUOTE_LINES.shown.length - 1);
 		return {

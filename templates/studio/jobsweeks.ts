@@ -113,6 +113,7 @@ export const weekBlocks: readonly Block[] = [
 	...answerTable({
 		at: "Z4",
 		answer: JOBS_WORK,
+		whole: true,
 		rows: MOST_DAYS,
 		slots: COLUMNS,
 	}),
