@@ -1,6 +1,7 @@
 /** The card of the load that is chosen. */
 import { sameName } from "../../../calc/names";
 import { LOAD } from "../../jobfile";
+import { isBlank } from "../../reading/cells";
 import type { Basis } from "../basis";
 import {
 	all,
@@ -9,6 +10,7 @@ import {
 	is,
 	type Known,
 	look,
+	missing,
 	readField,
 	type Said,
 } from "../known";
@@ -23,15 +25,12 @@ export interface ChosenCard extends CardAnswer {
 	allFit: Said;
 }
 
-/** The first load where none is chosen. */
+/** Nothing is weighed by a card whose load is not chosen. */
 export function chosenCard(basis: Basis): Known<ChosenCard> {
 	const { job, units } = basis.given;
-	const number = readField(
-		{ load: LOAD },
-		"load",
-		{ load: job.load ?? 1 },
-		units,
-	);
+	const number = isBlank(job.load)
+		? missing("choose the load")
+		: readField({ load: LOAD }, "load", job, units);
 	const chosen = from(
 		all<[number, readonly Load[]]>([number, loadsOf(basis.loads)]),
 		([wanted, every]): Known<Load> => {
