@@ -3,7 +3,7 @@ import {
 	CURE_FACTS,
 	CURE_TITLES,
 } from "../../src/job/tabs/cure";
-import { answerList, answerTable, moved } from "../blocks";
+import { answerList, answerTable, moved, ofTab } from "../blocks";
 import type { Block } from "../plan";
 
 const CALENDAR = "D3";
@@ -66,7 +66,7 @@ export const cureShownBlocks: readonly Block[] = [
 	{
 		at: "J4",
 		look: "result",
-		rows: [DATED.map((_, index) => `={at:Cure.day_${index + 1}}`)],
+		rows: [DATED.map((_, index) => ofTab(`{at:Cure.day_${index + 1}}`))],
 		formats: "date",
 		name: "dates",
 	},

@@ -18,6 +18,7 @@ export function showLoad(
 	const { loads } = basisOf(read.studio.file, read.job);
 	if (!orNull(loadsOf(loads))?.some((one) => one.number === load))
 		throw new InputError(`Job ${number} has no load ${load}`);
+	const state = stateOf(spreadsheet, { ...read, job: { ...read.job, load } });
 	read.regions.load.range.setValue(load);
-	return stateOf(spreadsheet, { ...read, job: { ...read.job, load } });
+	return state;
 }

@@ -48,9 +48,11 @@ export function putWeight(spreadsheet: Spreadsheet, given: Weighing): Weighed {
 	const place = cardPlace(read, weighing);
 	const plan = cardPlace(read, { ...weighing, cell: PLAN_NUMBER });
 	const why = refusal(read, weighing, place.value, plan.value);
-	if (why) return { written: false, why, state: stateOf(spreadsheet, read) };
-	const now = write(read, weighing, place, plan);
-	return { written: true, why: "", state: stateOf(spreadsheet, now) };
+	// read before anything is written: what fails after the weight is written would say that it was not
+	const state = stateOf(spreadsheet, read);
+	if (why) return { written: false, why, state };
+	const { job } = write(read, weighing, place, plan);
+	return { written: true, why: "", state: { ...state, job } };
 }
 
 function refusal(

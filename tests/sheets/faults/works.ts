@@ -40,7 +40,7 @@ export const POUR_WORKS = [
 export async function withWeight(saved: SavedWorkbook): Promise<SavedWorkbook> {
 	const args = [await weighing(saved)];
 	const desk = await openWorkbook({ saved });
-	await desk.call("mixerWeigh", args);
+	await desk.call("weigh", args);
 	const weighed = desk.save();
 	desk.dispose();
 	return weighed;
