@@ -1,5 +1,6 @@
 /** A job of one slab and two tones, and its numbers by hand: plain arithmetic, nothing of `src/`. */
 import type { Desk } from "../../src/desk/contract";
+import { cellOf, type Place, under } from "../job/found";
 
 // Parts by mass of the invented white mix, its specific gravities, 2% air; ACI 211.1.
 export const PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 1.4 + 0.7;
@@ -37,6 +38,18 @@ export const slab = {
 /** To the division of a scale. */
 export const onScale = (amount: number, division: number) =>
 	Math.round(amount / division) * division;
+
+/** What the Tones tab answers of a tone, in the row where the tone is typed: another row may name it as most like its own. */
+export function ofTone(
+	desk: Desk,
+	tone: "Plain" | "Deep",
+	heading: string,
+): Place {
+	const [tab, first] = under(desk, "1 Tones", heading, 0);
+	const down = slab.tones.findIndex(({ name }) => name === tone);
+	const [, typed] = cellOf("Tones.tones", down);
+	return [tab, first.replace(/\d+/, typed.replace(/\D+/, ""))];
+}
 
 /** What a person does and sees on one desk. */
 export const hands = (desk: () => Desk) => ({
