@@ -329,7 +329,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 			column: SHARE,
 			bad: "much",
 			good: "25%",
-			why: /^Look: share must be a number, got "much"$/,
+			why: /^Look: Deep: share must be a number, got "much"$/,
 		},
 	])(
 		"a $what of $bad is said in words, and nothing is weighed by it",

@@ -154,8 +154,9 @@ function typedTone(
 	tone: ToneInput,
 	pigments: readonly PigmentAnswer[],
 ): Known<Tone> {
-	const read = readRow(TONE, tone, units);
 	const name = String(tone.name ?? "").trim();
+	const row = readRow(TONE, tone, units);
+	const read = "look" in row ? look(`${name}: ${row.look}`) : row;
 	if (name === "") return missing("the name of a tone");
 	if (!isBlank(tone.doses?.[""]))
 		return look(`a dose of ${name} stands under no pigment: name it above`);

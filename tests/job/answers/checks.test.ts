@@ -89,7 +89,7 @@ const CASES: readonly (readonly [string, Broken, RegExp])[] = [
 	[
 		"Everything calculates",
 		{ job: tone(0, { share: -0.4 }) },
-		/^Look: share must be between 0% and 100%, got -40%/,
+		/^Look: Shell: share must be between 0% and 100%, got -40%/,
 	],
 	[
 		"Everything calculates",
