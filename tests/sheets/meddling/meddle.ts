@@ -2,7 +2,12 @@
 import type { Desk } from "../../../src/desk/contract";
 import { columnLetters } from "../../../src/sheets/reading/a1";
 
-type Shown = Readonly<Record<string, readonly (readonly string[])[]>>;
+interface Cell {
+	text: string;
+	value: unknown;
+}
+
+type Shown = Readonly<Record<string, readonly (readonly Cell[])[]>>;
 
 export const sheetOf = (desk: Desk, tab: string) => {
 	const sheet = desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
@@ -30,7 +35,13 @@ export const shownIn = (desk: Desk, also: string): Shown =>
 			const sheet = sheetOf(desk, tab);
 			const last =
 				columnLetters(sheet.getMaxColumns() - 1) + sheet.getMaxRows();
-			return [tab, desk.display(tab, `A1:${last}`)];
+			const values = desk.read(tab, `A1:${last}`);
+			const cells = desk
+				.display(tab, `A1:${last}`)
+				.map((row, down) =>
+					row.map((text, right) => ({ text, value: values[down]?.[right] })),
+				);
+			return [tab, cells];
 		}),
 	);
 
@@ -42,8 +53,8 @@ const isBelieved = (text: string): boolean =>
 const COUNTS: readonly string[] = ["1 Job!7,15"];
 
 /**
- * Cells that show a number which they did not show before a column was put into a tab, and numbers in that column.
- * Cells go by where they have moved.
+ * Cells that show a number which they did not show before a column was put into a tab.
+ * What is typed moves with the column; an answer that fills many cells stays whole where it begins, headings and all.
  */
 export function otherNumbers(
 	before: Shown,
@@ -53,14 +64,15 @@ export function otherNumbers(
 ): string[] {
 	return Object.entries(now).flatMap(([tab, rows]) =>
 		rows.flatMap((row, down) =>
-			row.flatMap((text, right) => {
-				const isNew = tab === changed && right === at;
-				const from = tab === changed && right > at ? right - 1 : right;
-				const was = isNew ? "" : (before[tab]?.[down]?.[from] ?? "");
-				const place = `${tab}!${down + 1},${from + 1}`;
-				return text === was || !isBelieved(text) || COUNTS.includes(place)
+			row.flatMap(({ text, value }, right) => {
+				const place = `${tab}!${down + 1},${right + 1}`;
+				if (!isBelieved(text) || COUNTS.includes(place)) return [];
+				const from =
+					tab === changed && right >= at ? [right, right - 1] : [right];
+				const was = from.map((column) => before[tab]?.[down]?.[column]);
+				return was.some((cell) => String(cell?.value) === String(value))
 					? []
-					: [`${place}: ${was} became ${text}`];
+					: [`${place}: ${was.map((cell) => cell?.text)} became ${text}`];
 			}),
 		),
 	);
