@@ -50,19 +50,3 @@ export function ofTone(
 	const [, typed] = cellOf("Tones.tones", down);
 	return [tab, first.replace(/\d+/, typed.replace(/\D+/, ""))];
 }
-
-/** What a person does and sees on one desk. */
-export const hands = (desk: () => Desk) => ({
-	value: (tab: string, cell: string) => desk().read(tab, cell)[0]?.[0],
-	number: (tab: string, cell: string) => Number(desk().read(tab, cell)[0]?.[0]),
-	sentence: (tab: string, cell: string) => desk().errorAt(tab, cell)?.message,
-	/** Of the two tabs that the numbers here are of. */
-	errors: () =>
-		desk()
-			.errors()
-			.filter(({ tab }) => /Tones|Pour card/.test(tab)),
-	async type(entries: readonly (readonly [string, string, string])[]) {
-		for (const [tab, cell, text] of entries) desk().type(tab, cell, text);
-		await desk().settle();
-	},
-});
