@@ -41,7 +41,7 @@ async function panelAt(page: Page, part: string): Promise<void> {
 async function signQuote(page: Page): Promise<void> {
 	await page.evaluate(async () => {
 		const { desk } = window;
-		desk?.type("1 Quote", "A2", "A casting studio (invented)");
+		desk?.type("Studio", "B5", "A casting studio (invented)");
 		desk?.type("1 Quote", "D3", "2027-01-15");
 		await desk?.settle();
 	});
