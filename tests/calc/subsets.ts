@@ -1,5 +1,6 @@
 /** Mixer loads read back from the answer, and the fewest loads found by trying every subset. */
-import type { LoadRow } from "../../src/calc/loads";
+import { expect } from "vitest";
+import { type LoadRow, mixerLoads } from "../../src/calc/loads";
 
 export const castingsOf = (masses: readonly number[]) =>
 	masses.map((massKg, i) => ({ name: `${i}`, massKg }));
@@ -50,4 +51,15 @@ export function fewestByAllSubsets(
 			last[more] = now;
 		}
 	return loads[subsets - 1] as number;
+}
+
+/** That the loads of these whole masses are the fewest, and no heaviest load could be a unit lighter. */
+export function expectBestLoads(
+	masses: readonly number[],
+	capacity: number,
+): void {
+	const sums = levels(masses, loadOf(mixerLoads(castingsOf(masses), capacity)));
+	const [loads, heaviest] = [sums.length, Math.max(...sums)];
+	expect(fewestByAllSubsets(masses, capacity)).toBe(loads);
+	expect(fewestByAllSubsets(masses, heaviest - 1)).toBeGreaterThan(loads);
 }

@@ -12,18 +12,21 @@ import {
 	under,
 	valueAt,
 } from "./found";
+import { openDemo, UMBER } from "./worked";
 import {
-	ALL_PARTS,
-	BINDER,
-	BLACK,
-	FINISH_AREA,
-	MIX,
-	openDemo,
-	PARTS,
-	PASTE_KG,
-	SEALER_L,
-	UMBER,
-} from "./worked";
+	cents,
+	FEE,
+	grams,
+	HOURS,
+	LABOR,
+	MATERIALS,
+	MIX_MONEY,
+	made,
+	NEEDED,
+	PACKS,
+	PIGMENT_MONEY,
+	SEALER_MONEY,
+} from "./workedcost";
 
 let desk: Desk;
 beforeAll(async () => {
@@ -51,31 +54,6 @@ const SPENT = cellOf("Cost.spent");
 const row = (slot: string, down: number, ...texts: string[]) =>
 	texts.map((text, right) => [...cellOf(slot, down, right), text] as const);
 
-// The starter's packs and prices: kg and money of cement, pozzolan, sand, water, reducer, long and short fiber.
-const PACKS = [25, 20, 25, 0, 10, 5, 5];
-const PRICES = [16, 22, 5, 0, 62, 58, 55];
-/** kg of each for pieces, waste and paste. */
-const NEEDED = PARTS.map((part) => ((MIX + PASTE_KG) * part) / ALL_PARTS);
-const MIX_MONEY = NEEDED.reduce(
-	(sum, kg, row) =>
-		PACKS[row] ? sum + (kg / PACKS[row]) * (PRICES[row] ?? 0) : sum,
-	0,
-);
-/** g for pieces and paste; a pack of 1000 g is 24 and 21. */
-const grams = (dose: number) => (MIX + PASTE_KG) * BINDER * dose * 1000;
-const PIGMENT_MONEY = (grams(UMBER) / 1000) * 24 + (grams(BLACK) / 1000) * 21;
-const SEALER_MONEY = SEALER_L * 48;
-const MATERIALS = MIX_MONEY + PIGMENT_MONEY + SEALER_MONEY;
-// Hours for each of 5 castings: 0.75 + 2 + 0.5; of 2 loads: 2.5; of each m²: 1.5 + 0.4; and 4 to deliver. 42 an hour.
-const HOURS = 5 * 3.25 + 2 * 2.5 + FINISH_AREA * 1.9 + 4;
-const WORK = HOURS * 42;
-/** Overhead 18% on both, 5% set aside for a remake. */
-const costOf = (materials: number, work: number) =>
-	(materials + work) * 1.18 * 1.05;
-/** The card company keeps 2% of price and 20% tax. */
-const FEE = 0.02 * 1.2;
-const cents = (money: number) => Math.round(money * 100) / 100;
-
 describe("cost and price", { timeout: 60_000 }, () => {
 	test("materials, work, overhead, remake, card fee", () => {
 		expect(desk.errors().filter(({ tab }) => tab.startsWith("1 "))).toEqual([]);
@@ -85,16 +63,16 @@ describe("cost and price", { timeout: 60_000 }, () => {
 		);
 		expect(cost("Pigment")).toBeCloseTo(PIGMENT_MONEY, 6);
 		expect(cost("Sealer")).toBeCloseTo(SEALER_MONEY, 6);
-		expect(cost("Work")).toBeCloseTo(WORK, 6);
-		expect(cost("Overhead on both")).toBeCloseTo((MATERIALS + WORK) * 0.18, 6);
+		expect(cost("Work")).toBeCloseTo(LABOR, 6);
+		expect(cost("Overhead on both")).toBeCloseTo((MATERIALS + LABOR) * 0.18, 6);
 		expect(cost("Remake allowance")).toBeCloseTo(
-			(MATERIALS + WORK) * 1.18 * 0.05,
+			(MATERIALS + LABOR) * 1.18 * 0.05,
 			6,
 		);
 		// 35% of the price is left when cost is the rest: price = cost / (1 − 0.35 − fee).
-		const price = cents(costOf(MATERIALS, WORK) / (1 - 0.35 - FEE));
+		const price = cents(made(MATERIALS, LABOR) / (1 - 0.35 - FEE));
 		expect(cost(PRICE)).toBe(price);
-		expect(cost("Cost")).toBeCloseTo(costOf(MATERIALS, WORK) + price * FEE, 6);
+		expect(cost("Cost")).toBeCloseTo(made(MATERIALS, LABOR) + price * FEE, 6);
 		expect(cost("Margin")).toBeCloseTo(0.35, 5);
 		expect(cost("Hours of work")).toBeCloseTo(HOURS, 9);
 		expect(inOrder()).toBe("fine");
@@ -102,8 +80,8 @@ describe("cost and price", { timeout: 60_000 }, () => {
 
 	test("three plans side by side", () => {
 		// Tighter: 30%, nine tenths of the hours. Rush: 35%, hours × 1.15, materials × 1.05, price + 10%.
-		const tighter = costOf(MATERIALS, WORK * 0.9);
-		const rush = costOf(MATERIALS * 1.05, WORK * 1.15);
+		const tighter = made(MATERIALS, LABOR * 0.9);
+		const rush = made(MATERIALS * 1.05, LABOR * 1.15);
 		expect(plan("tighter", "Price")).toBe(cents(tighter / (0.7 - FEE)));
 		const rushed = (rush / (0.65 - FEE)) * 1.1;
 		expect(plan("rush", "Price")).toBe(cents(rushed));
@@ -121,7 +99,7 @@ describe("cost and price", { timeout: 60_000 }, () => {
 
 	test("a typed price, and one below cost", async () => {
 		await typed(desk, [...PRICE_TYPED, "4000"]);
-		const base = costOf(MATERIALS, WORK);
+		const base = made(MATERIALS, LABOR);
 		expect(cost(PRICE)).toBe(4000);
 		expect(cost("Margin")).toBeCloseTo((4000 - base - 4000 * FEE) / 4000, 9);
 		expect(inOrder()).toBe("fine");
@@ -139,7 +117,7 @@ describe("cost and price", { timeout: 60_000 }, () => {
 			...row("Cost.changes", 1, "Asked, not agreed", "999", "99"),
 		);
 		// 6 more hours; the van without overhead.
-		const base = costOf(MATERIALS, WORK + 6 * 42) + 120;
+		const base = made(MATERIALS, LABOR + 6 * 42) + 120;
 		const price = cents(base / (0.65 - FEE));
 		expect(cost("Without change orders")).toBe(price);
 		expect(cost(PRICE)).toBeCloseTo(price + 180, 9);
@@ -158,7 +136,7 @@ describe("cost and price", { timeout: 60_000 }, () => {
 		await typed(desk, [...moldTook, "13"], [...SPENT, "300"]);
 		const price = Number(cost(PRICE));
 		expect(cost("Cost as it came out")).toBeCloseTo(
-			(300 + WORK + 3 * 42) * 1.18 + price * FEE,
+			(300 + LABOR + 3 * 42) * 1.18 + price * FEE,
 			6,
 		);
 		await typed(desk, [...moldTook, ""], [...SPENT, ""]);

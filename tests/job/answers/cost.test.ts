@@ -1,17 +1,20 @@
 /** What the demo job costs, sells for and needs from the shop, by hand; expectations as in tests/job/cost.test.ts. */
 import { describe, expect, test } from "vitest";
 import { orNull, saying } from "../../../src/job/answers/known";
+import { SEALER_L } from "../worked";
 import {
-	ALL_PARTS,
-	BINDER,
-	BLACK,
-	FINISH_AREA,
-	MIX,
-	PARTS,
-	PASTE_KG,
-	SEALER_L,
-	UMBER,
-} from "../worked";
+	cents,
+	FEE,
+	HOURS,
+	LABOR,
+	MATERIALS,
+	MIX_MONEY,
+	made,
+	NEEDED,
+	PACKS,
+	PIGMENT_MONEY,
+	SEALER_MONEY,
+} from "../workedcost";
 import { answersOf, type Changed, demoJob, known } from "./demofiles";
 
 const costOf = (changed: Changed = {}) => answersOf("metric", changed).cost;
@@ -20,31 +23,6 @@ const lineOf = (changed: Changed, key: string) => {
 	if (!line) throw new Error(`There is no line ${key}`);
 	return known(line.amount);
 };
-
-// The starter's packs and prices: kg and money of cement, pozzolan, sand, water, reducer, long and short fiber.
-const PACKS = [25, 20, 25, 0, 10, 5, 5];
-const PRICES = [16, 22, 5, 0, 62, 58, 55];
-/** kg of each for pieces, waste and paste. */
-const NEEDED = PARTS.map((part) => ((MIX + PASTE_KG) * part) / ALL_PARTS);
-const MIX_MONEY = NEEDED.reduce(
-	(sum, kg, row) =>
-		PACKS[row] ? sum + (kg / PACKS[row]) * (PRICES[row] ?? 0) : sum,
-	0,
-);
-/** g for pieces and paste; a pack of 1000 g is 24 and 21. */
-const grams = (dose: number) => (MIX + PASTE_KG) * BINDER * dose * 1000;
-const PIGMENT_MONEY = (grams(UMBER) / 1000) * 24 + (grams(BLACK) / 1000) * 21;
-const SEALER_MONEY = SEALER_L * 48;
-const MATERIALS = MIX_MONEY + PIGMENT_MONEY + SEALER_MONEY;
-// Hours for each of 5 castings: 0.75 + 2 + 0.5; of 2 loads: 2.5; of each m²: 1.5 + 0.4; and 4 to deliver. 42 an hour.
-const HOURS = 5 * 3.25 + 2 * 2.5 + FINISH_AREA * 1.9 + 4;
-const LABOR = HOURS * 42;
-/** Overhead 18% on both, 5% set aside for a remake. */
-const made = (materials: number, labor: number) =>
-	(materials + labor) * 1.18 * 1.05;
-/** The card company keeps 2% of price and 20% tax. */
-const FEE = 0.02 * 1.2;
-const cents = (money: number) => Math.round(money * 100) / 100;
 
 describe("cost and price", () => {
 	test("materials, work, overhead, remake, card fee", () => {
