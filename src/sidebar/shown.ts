@@ -1,9 +1,6 @@
 /** Numbers as the panel writes them: a thin space between thousands, the file's decimal sign. */
 import { type Quantity, type UnitSystem, unitName } from "../job/reading/units";
 
-/** What the file puts between arguments tells its decimal sign: `;` goes with a decimal comma. */
-export type Separator = "," | ";";
-
 const THIN_SPACE = "\u202f";
 
 /** A number with so many decimals, e.g. `12 480.5`. */

@@ -5,7 +5,7 @@ import { LOOK } from "../fields/tone";
 import type { JobFile } from "../jobfile";
 import { isBlank } from "../reading/cells";
 import type { UnitSystem } from "../reading/units";
-import { fromSi, type Quantity, unitName } from "../reading/units";
+import { fromSi, type Quantity } from "../reading/units";
 import type { StudioFile } from "../studiofile";
 import { type Known, readField } from "./known";
 
@@ -47,12 +47,3 @@ export const inUnit = (
 	quantity: Quantity,
 	si: number,
 ): number => fromSi(si, quantity, units);
-
-/** An amount as a sentence says it, e.g. `12.5 kg`. */
-export const amountText = (
-	given: Pick<Given, "units">,
-	quantity: Quantity,
-	si: number,
-	digits = 4,
-): string =>
-	`${Number(inUnit(given, quantity, si).toPrecision(digits))} ${unitName(quantity, given.units)}`;

@@ -13,7 +13,6 @@ import {
 	attempt,
 	from,
 	fromBoth,
-	isKnown,
 	type Known,
 	look,
 	missing,
@@ -275,6 +274,3 @@ export const meanDoses = ({ typed }: TonesAnswer): Known<readonly number[]> =>
 			sum(tones.map(({ share, doses }) => (share / total) * (doses[i] ?? 0))),
 		);
 	});
-
-export const isDosed = (tones: Known<readonly Tone[]>): boolean =>
-	isKnown(tones) && tones.is.some(({ doses }) => sum(doses) > 0);

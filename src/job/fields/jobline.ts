@@ -31,8 +31,6 @@ export const JOB_LINE = {
 	toPay: money("Still to be paid", {}, {}),
 };
 
-export type JobLineRow = Row<typeof JOB_LINE>;
-
 /** A row of the Jobs tab. */
 export const JOBS_ROW = { job: whole("Job"), ...JOB_LINE };
 

@@ -1,7 +1,4 @@
 /** Names in the workbook, and which of them are whose. */
-import type { Tab } from "../../../templates/plan";
-import { blockArea } from "../writing/page";
-import { type Area, areaOf } from "./a1";
 
 export const STUDIO_PREFIX = "studio_";
 export const jobPrefix = (job: number): string => `job${job}_`;
@@ -28,27 +25,6 @@ const isOpen = (name: string): boolean =>
 export function jobNumbers(names: readonly string[]): number[] {
 	const numbers = names.filter(isOpen).flatMap((name) => jobOfName(name) ?? []);
 	return [...new Set(numbers)].sort((a, b) => a - b);
-}
-
-/** The first name that a tab's cells have; by it the tab is found again. */
-export function firstName({ name, blocks, names = {} }: Tab): string {
-	const first =
-		blocks.find((block) => block.name !== undefined)?.name ??
-		Object.keys(names)[0];
-	if (first === undefined) throw new Error(`${name} has no name to find it by`);
-	return first;
-}
-
-/** The cells that a tab has by this name. */
-export function namedArea(
-	{ name: tab, blocks, names = {} }: Tab,
-	name: string,
-): Area {
-	const block = blocks.find((one) => one.name === name);
-	const a1 = names[name];
-	if (block) return blockArea(block);
-	if (a1 === undefined) throw new Error(`${tab} has no cells named ${name}`);
-	return areaOf(a1);
 }
 
 /** What a job's tab is called. */

@@ -6,14 +6,7 @@ import { POUR } from "../../fields/pour";
 import type { PourInput } from "../../jobfile";
 import { isBlank, numberIn } from "../../reading/cells";
 import type { Given } from "../given";
-import {
-	attempt,
-	fromBoth,
-	is,
-	type Known,
-	missing,
-	readField,
-} from "../known";
+import { attempt, type Known, missing, readField } from "../known";
 
 /** The ingredient that no mix lists. */
 export const ICE = "Ice, crushed";
@@ -81,11 +74,3 @@ export const isWeighed = ({ weighed = {}, steps = {} }: PourInput): boolean =>
 /** Whether it is said to be poured, so that it may be kept in the log for good. */
 export const isFinished = ({ finished }: PourInput): boolean =>
 	sameName(String(finished ?? ""), "yes");
-
-/** Both values, or undefined where one is not typed yet. */
-export const onceTyped = <A, B, C>(
-	a: Known<A>,
-	b: Known<B>,
-	work: (a: A, b: B) => C,
-): Known<C | undefined> =>
-	"missing" in a || "missing" in b ? is(undefined) : fromBoth(a, b, work);
