@@ -20,7 +20,7 @@ import {
 	saidOf,
 } from "./known";
 import { loadsOf, overPieces } from "./loads";
-import { crewOf, wasteOf } from "./pieces";
+import { wasteOf } from "./pieces";
 import { backingProblem } from "./tones";
 import type { Whole } from "./whole";
 
@@ -144,32 +144,13 @@ const CHECKS: readonly Declared[] = [
 		"The crew can lift every piece",
 		3,
 		"Job.weights",
-		({ basis }) => {
-			const { given, pieces } = basis;
-			const equipment = setting(given, "equipment");
-			const carries = "missing" in equipment ? is(0) : equipment;
-			return holds(
+		({ basis }) =>
+			saidOf(
 				from(
-					all([
-						overPieces(given, pieces, ({ people, massKg }) =>
-							fromBoth(people, massKg, (who, mass) => ({ who, mass })),
-						),
-						crewOf(given),
-						carries,
-					] as [
-						Known<readonly { who: number | "equipment"; mass: number }[]>,
-						Known<number>,
-						Known<number>,
-					]),
-					([each, crew, most]) =>
-						each.every(
-							({ who, mass }) =>
-								(who !== "equipment" && who <= crew) || mass <= most,
-						),
+					overPieces(basis.given, basis.pieces, ({ lift }) => lift.by),
+					() => "fine",
 				),
-				"a piece is too heavy for the crew and the lifting equipment: more hands, equipment, or two pieces",
-			);
-		},
+			),
 	],
 	[
 		"carriedFlat",

@@ -75,7 +75,7 @@ function pieceJson(
 		key: "faceM2" | "edgeM" | "volumeM3" | "finishM2",
 		quantity: Quantity,
 	) => inUnit(quantity)(from(piece.sizes, (sizes) => sizes[key]));
-	const people = orNull(piece.people);
+	const people = orNull(piece.lift.people);
 	return {
 		name: piece.name,
 		quantity: orNull(piece.quantity),

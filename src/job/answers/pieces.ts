@@ -2,7 +2,7 @@
 
 import type { PieceCutout } from "../../calc/cutouts";
 import { quoted } from "../../calc/errors";
-import { peopleToLift, selfWeightStressPa } from "../../calc/handling";
+import { selfWeightStressPa } from "../../calc/handling";
 import { type Lie, moldPlan } from "../../calc/mold";
 import { nameKey, sameName } from "../../calc/names";
 import {
@@ -30,6 +30,7 @@ import {
 	readField,
 	readRow,
 } from "./known";
+import { type LiftAnswer, liftAnswer } from "./lifting";
 import type { MixAnswers } from "./mix";
 import { type MoldWords, moldWords } from "./moldwords";
 
@@ -48,7 +49,7 @@ export interface PieceAnswer {
 	longestSideM: Known<number | undefined>;
 	/** Undefined where there is no drop edge. */
 	visibleDropM: Known<number | undefined>;
-	people: Known<number | "equipment">;
+	lift: LiftAnswer;
 	/** Carried flat by its ends; undefined where that says nothing of it. */
 	stressPa: Known<number | undefined>;
 	/** The stress over the strength to count on. */
@@ -91,7 +92,7 @@ function pieceAnswer(
 		mix.densityKgPerM3,
 		({ volumeM3 }, density) => volumeM3 * density,
 	);
-	const people = peopleFor(given, massKg);
+	const lift = liftAnswer(given, massKg);
 	const stressPa = stressOf(piece, mix);
 	const stressShare = fromBoth(
 		stressPa,
@@ -116,10 +117,10 @@ function pieceAnswer(
 		),
 		longestSideM: from(piece, longestSideM),
 		visibleDropM: from(piece, visibleDropM),
-		people,
+		lift,
 		stressPa,
 		stressShare,
-		carry: carryOf(given, { piece, cutouts, massKg, people, stressShare }),
+		carry: carryOf({ piece, cutouts, lift, stressShare }),
 		mold: fromBoth(piece, read, (one, typed) => moldOf(given, one, typed)),
 	};
 }
@@ -207,16 +208,6 @@ export const strayCutouts = ({ job }: Given): string[] =>
 			: [`cutout ${index + 1}: there is no piece ${name || "without a name"}`];
 	});
 
-function peopleFor(
-	given: Given,
-	massKg: Known<number>,
-): Known<number | "equipment"> {
-	return fromBoth(massKg, setting(given, "one_person"), (mass, limit) => {
-		const people = peopleToLift(mass, limit);
-		return people === "lifting equipment" ? "equipment" : people;
-	});
-}
-
 const isSlab = ({ shape }: Piece): boolean =>
 	shape !== "basin" && shape !== "tube" && shape !== "area";
 
@@ -237,36 +228,30 @@ function stressOf(
 	);
 }
 
-/** How many are there to lift for this job. */
-export function crewOf(given: Given): Known<number> {
-	const own = readField(JOB, "crew", given.job, given.units);
-	return "missing" in own ? setting(given, "crew") : own;
-}
-
 interface Carried {
 	piece: Known<Piece>;
 	cutouts: Known<readonly PieceCutout[]>;
-	massKg: Known<number>;
-	people: Known<number | "equipment">;
+	lift: LiftAnswer;
 	stressShare: Known<number | undefined>;
 }
 
 /** Words for carrying a piece, by what would break it. */
-function carryOf(
-	given: Given,
-	{ piece, cutouts, massKg, people, stressShare }: Carried,
-): Known<string> {
-	const crew = crewOf(given);
+function carryOf({
+	piece,
+	cutouts,
+	lift,
+	stressShare,
+}: Carried): Known<string> {
 	return from(
-		all([piece, cutouts, massKg] as [
+		all([piece, cutouts, lift.by] as [
 			typeof piece,
 			typeof cutouts,
-			typeof massKg,
+			typeof lift.by,
 		]),
-		([one, own]) => {
+		([one, own, by]) => {
 			const { shape } = one;
 			if (shape === "basin" || shape === "tube")
-				return `by its floor and walls, not by the rim${tooMany(people, crew)}`;
+				return `${by}; by its floor and walls, not by the rim`;
 			const weak =
 				own.length > 0
 					? ", openings stiffened by a bar across"
@@ -277,19 +262,10 @@ function carryOf(
 				isKnown(stressShare) && (stressShare.is ?? 0) * 2 > 1
 					? "; flat on a board only"
 					: "";
-			return `on edge${weak}${flat}${tooMany(people, crew)}`;
+			return `${by}; on edge${weak}${flat}`;
 		},
 	);
 }
-
-const tooMany = (
-	people: Known<number | "equipment">,
-	crew: Known<number>,
-): string =>
-	isKnown(people) &&
-	(people.is === "equipment" || (isKnown(crew) && people.is > crew.is))
-		? "; more than the crew"
-		: "";
 
 function moldOf(
 	{ job, units }: Given,

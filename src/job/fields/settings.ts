@@ -123,18 +123,22 @@ export const SETTING_GROUPS = {
 			{
 				unit: "mass",
 				start: { metric: 23, us: 51 },
+				wanted: "what one person may lift on the Studio tab",
 				help: "This studio's own limit for a piece carried by one person",
 			},
 			ABOVE_ZERO,
 		),
 		crew: whole("People there to lift", {
 			start: 3,
+			wanted: "how many are there to lift on the Studio tab",
 			help: "The checks name a piece that takes more of them, or equipment",
 		}),
 		equipment: number("Lifting equipment carries, {mass}", {
 			unit: "mass",
 			start: { metric: 250, us: 550 },
-			help: "Hoist, gantry or cart, in the shop and at delivery; blank: none",
+			wanted:
+				"what the lifting equipment carries on the Studio tab, 0 for none",
+			help: "Hoist, gantry or cart, in the shop and at delivery; 0: none",
 		}),
 		flexural: number(
 			"Flexural strength to count on, {stress}",

@@ -115,7 +115,7 @@ export const JOB_PIECES: TabAnswer = {
 					from(piece.sizes, (sizes) => sizes[key]);
 				return [
 					piece.massKg,
-					piece.people,
+					piece.lift.people,
 					piece.carry,
 					size("faceM2"),
 					size("edgeM"),
