@@ -88,7 +88,6 @@ export function typedList({
 					...(starts[key] === undefined
 						? { size: [1, 1] }
 						: { rows: [[starts[key] ?? ""]] }),
-					...(field.once && { once: true }),
 					...(field.help && { note: field.help }),
 					align: "left",
 				}),
@@ -123,7 +122,6 @@ export function typedTable({
 }): Typing {
 	const entries = Object.entries(fields);
 	const first = moved(at, 1);
-	const once = entries.every(([, field]) => field.once);
 	return {
 		blocks: [
 			{
@@ -151,7 +149,6 @@ export function typedTable({
 				slot,
 				...(starts && { rows: starts }),
 				formats: entries.map(([, field]) => formatOf(field)),
-				...(once && { once: true as const }),
 			},
 		],
 		choices: entries.flatMap(([, field], column) =>
@@ -181,7 +178,6 @@ export function typedAcross({
 				slot,
 				formats: formatOf(field),
 				align: "right",
-				...(field.once && { once: true }),
 				...(field.help && { note: field.help }),
 			},
 		],

@@ -41,8 +41,6 @@ export interface Block {
 	name?: string;
 	/** Key of the job's data, and of the block's cells for `{at:Tab.slot}`; names cost calls, so few blocks have one. */
 	slot?: string;
-	/** Typed for this one pour, date or payment: a repeat order begins without it. */
-	once?: true;
 	align?: "left" | "center" | "right";
 	wrap?: boolean;
 	/** Shown beside the block's first cell. */

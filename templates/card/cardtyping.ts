@@ -65,7 +65,6 @@ const weights = (row: number, rows: number, slot: string): Block => ({
 	size: [rows, MOST.pours],
 	formats: "weighed",
 	slot,
-	once: true,
 });
 
 export const cardTyped: readonly Block[] = [

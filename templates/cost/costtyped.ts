@@ -118,12 +118,6 @@ const workBlocks: readonly Block[] = [
 		rows: OPERATION_KEYS.map((key) => [OPERATIONS[key].hoursEach]),
 		formats: "number",
 	},
-	{
-		at: moved(WORK_AT, 1, Object.keys(WORK).indexOf("worked") + 1),
-		look: "input",
-		size: [OPERATION_KEYS.length, 1],
-		once: true,
-	},
 ];
 
 export const costTypedBlocks: readonly Block[] = [

@@ -2,6 +2,9 @@
 import { describe, expect, test } from "vitest";
 import { JOB_SHAPE, type JobFile } from "../../src/job/jobfile";
 import { repeatOrder } from "../../src/job/repeatorder";
+import { starterStudio } from "../../templates/starterstudio";
+import { at, fullJob, JOB_FIELDS, nameOf } from "./everyfield";
+import { readBack } from "./writtenjob";
 
 /** The least that is a job. */
 const LEAST: JobFile = {
@@ -75,4 +78,31 @@ test("the job itself is not touched", () => {
 test("what is ordered again once more is the same", () => {
 	const job = again({ pourDate: "2027-03-09", waste: 0.1 });
 	expect(repeatOrder(job)).toEqual(job);
+});
+
+/** Lists of what one client agreed to or paid, and of what happened on one pour day. */
+const AGREED_OR_POURED = ["pours", "changes", "payments", "cureLog"];
+
+describe("a copy, written into its tabs and read again", () => {
+	const job = { ...fullJob(), mix: "White casting mix, invented" };
+	const copy = readBack(repeatOrder(job), starterStudio("metric"));
+
+	test.each(
+		JOB_FIELDS.filter(({ path }) => nameOf(path) !== "mix").map((declared) => ({
+			...declared,
+			name: nameOf(declared.path),
+		})),
+	)("has of $name what a repeat order has", ({ path, field, name }) => {
+		const isOnce =
+			AGREED_OR_POURED.includes(String(path[0])) ||
+			ONCE.includes(name) ||
+			name.endsWith(".worked");
+		const { start } = field;
+		const begins = typeof start === "object" ? start.metric : start;
+		const typed = at(job, path);
+		expect(typed).toBeDefined();
+		expect(String(at(copy, path) ?? "")).toBe(
+			String(isOnce ? (name === "load" ? 1 : (begins ?? "")) : typed),
+		);
+	});
 });

@@ -311,7 +311,6 @@ const card: Tab = {
 				size: [1, MOST.pours],
 				formats: "text",
 				slot: key,
-				once: true,
 			}),
 		),
 		{
