@@ -26,15 +26,15 @@ const PUBLISHED_M45: readonly Part[] = [
 	["PVA fiber, 8 mm", 26, 1.3, 0, 0, 0],
 ];
 
-// Invented for the demo: a white mix with a glassy pozzolan and two fiber lengths.
+// Invented for the demo: a white mix with a glassy pozzolan and two fiber lengths, 1.5% of its volume.
 const INVENTED_WHITE: readonly Part[] = [
 	["White cement", 46, 3.1, 1, 1, 0],
 	["Pozzolan", 8, 2.4, 1, 0, 0],
 	["Fine sand", 46, 2.65, 0, 0, 0],
 	["Water", 15.5, 1, 0, 0, 1],
 	["Water reducer", 0.9, 1.07, 0, 0, 0.7],
-	["Fiber, long", 1.4, 1.3, 0, 0, 0],
-	["Fiber, short", 0.7, 1.3, 0, 0, 0],
+	["Fiber, long", 0.7, 1.3, 0, 0, 0],
+	["Fiber, short", 0.35, 1.3, 0, 0, 0],
 ];
 
 // Invented: a bagged dry blend states its binder share on the data sheet.
@@ -42,7 +42,7 @@ const INVENTED_BAGGED: readonly Part[] = [
 	["Dry blend", 100, 2.85, 0.55, 0.45, 0],
 	["Water", 14, 1, 0, 0, 1],
 	["Water reducer", 0.5, 1.07, 0, 0, 0.7],
-	["Fiber", 1.8, 1.3, 0, 0, 0],
+	["Fiber", 1, 1.3, 0, 0, 0],
 ];
 
 /** The mix that the starter's swatches were cast of. */

@@ -52,7 +52,7 @@ const check = (what: string) => checksOf(desk).get(what) ?? "";
 
 const WASTE = 1.08;
 // Parts by mass of the demo's mix over specific gravity; 2% air. ACI 211.1: density = Σm / Σ(m / SG·1000) × (1 − air).
-const PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 1.4 + 0.7;
+const PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 0.7 + 0.35;
 const DENSITY =
 	(PARTS /
 		((46 / 3.1 +
@@ -60,8 +60,8 @@ const DENSITY =
 			46 / 2.65 +
 			15.5 / 1 +
 			0.9 / 1.07 +
-			1.4 / 1.3 +
-			0.7 / 1.3) /
+			0.7 / 1.3 +
+			0.35 / 1.3) /
 			1000)) *
 	0.98;
 const BINDER = (46 + 8) / PARTS;
@@ -207,8 +207,8 @@ describe("the demo job in metric", { timeout: 60_000 }, () => {
 			["Fine sand", 46],
 			["Water", 15.5],
 			["Water reducer", 0.9],
-			["Fiber, long", 1.4],
-			["Fiber, short", 0.7],
+			["Fiber, long", 0.7],
+			["Fiber, short", 0.35],
 		] as const;
 		for (const [name, parts] of ingredients) {
 			const held = parts === 15.5 ? BATCH * PIGMENT_WATER : 0;
@@ -221,10 +221,8 @@ describe("the demo job in metric", { timeout: 60_000 }, () => {
 			BATCH * PIGMENT_WATER,
 			9,
 		);
-		// 53.68 kg of cement.
-		expect(value(weighOut("White cement", "Note"))).toBe(
-			"2 of 25 kg + 3.68 kg",
-		);
+		// 54.50 kg of cement.
+		expect(value(weighOut("White cement", "Note"))).toBe("2 of 25 kg + 4.5 kg");
 	});
 
 	test("the pull-off plan of load 1", () => {

@@ -30,9 +30,9 @@ const quoted = (label: string) => beside(desk, "1 Quote", label);
 const cost = (label: string) => number(beside(desk, "1 Cost", label));
 
 // kg/m³ of the mix (parts over specific gravity, 2% air) in lb/ft³: 1 lb = 0.45359237 kg, 1 ft = 0.3048 m, exactly.
-const PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 1.4 + 0.7;
+const PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 0.7 + 0.35;
 const LITERS =
-	46 / 3.1 + 8 / 2.4 + 46 / 2.65 + 15.5 + 0.9 / 1.07 + 1.4 / 1.3 + 0.7 / 1.3;
+	46 / 3.1 + 8 / 2.4 + 46 / 2.65 + 15.5 + 0.9 / 1.07 + 0.7 / 1.3 + 0.35 / 1.3;
 const LB_PER_FT3 =
 	(((PARTS / LITERS) * 1000 * 0.98) / 0.45359237) * 0.3048 ** 3;
 const BINDER = 54 / PARTS;
@@ -116,7 +116,7 @@ test("headers say the units", () => {
 
 test("weigh-out of load 1 in whole bags and the rest, to the 0.05 lb of the scale", () => {
 	const batch = BAR_LB * 1.08;
-	[46, 8, 46, 15.5, 0.9, 1.4, 0.7].forEach((parts, index) => {
+	[46, 8, 46, 15.5, 0.9, 0.7, 0.35].forEach((parts, index) => {
 		const held = parts === 15.5 ? batch * 0.0145 * BINDER * 0.5 : 0;
 		expect(number(onCard(`Weighed ${index + 1}`))).toBeCloseTo(
 			Math.round(((batch * parts) / PARTS - held) / 0.05) * 0.05,
@@ -161,7 +161,7 @@ const PASTE_LB = ((FINISH_FT2 * (0.06 * 0.06 + 0.008)) / 12) * 1.3 * LB_PER_FT3;
 const PACKS = [94, 50, 50, 0, 40, 10, 10];
 const PRICES = [34, 45, 8, 0, 220, 115, 110];
 const NEEDED_LB = (BAR_LB + REST_LB) * 1.08 + PASTE_LB;
-const MIX_MONEY = [46, 8, 46, 15.5, 0.9, 1.4, 0.7].reduce(
+const MIX_MONEY = [46, 8, 46, 15.5, 0.9, 0.7, 0.35].reduce(
 	(sum, parts, row) =>
 		PACKS[row]
 			? sum +

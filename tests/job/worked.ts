@@ -11,9 +11,9 @@ export async function openDemo(units: "metric" | "us"): Promise<Desk> {
 }
 
 /** Parts by mass of the demo's mix over their specific gravities, 2% air (ACI 211.1). kg/m³ */
-export const PARTS = [46, 8, 46, 15.5, 0.9, 1.4, 0.7] as const;
+export const PARTS = [46, 8, 46, 15.5, 0.9, 0.7, 0.35] as const;
 const GRAVITIES = [3.1, 2.4, 2.65, 1, 1.07, 1.3, 1.3];
-export const ALL_PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 1.4 + 0.7;
+export const ALL_PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 0.7 + 0.35;
 export const DENSITY =
 	(ALL_PARTS /
 		PARTS.reduce(

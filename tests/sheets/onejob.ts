@@ -3,9 +3,9 @@ import type { Desk } from "../../src/desk/contract";
 import { cellOf, type Place, under } from "../job/found";
 
 // Parts by mass of the invented white mix, its specific gravities, 2% air; ACI 211.1.
-export const PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 1.4 + 0.7;
+export const PARTS = 46 + 8 + 46 + 15.5 + 0.9 + 0.7 + 0.35;
 const LITERS =
-	46 / 3.1 + 8 / 2.4 + 46 / 2.65 + 15.5 + 0.9 / 1.07 + 1.4 / 1.3 + 0.7 / 1.3;
+	46 / 3.1 + 8 / 2.4 + 46 / 2.65 + 15.5 + 0.9 / 1.07 + 0.7 / 1.3 + 0.35 / 1.3;
 export const DENSITY = (PARTS / (LITERS / 1000)) * 0.98;
 export const BINDER = 54 / PARTS;
 

@@ -167,7 +167,7 @@ describe("weigh out", { timeout: 60_000 }, () => {
 
 describe("a mix that would get warm", { timeout: 60_000 }, () => {
 	// ACI 305R: solids count 0.22 of water; ice takes 80 kcal/kg. 20 is the studio's wanted temperature.
-	const solids = part(46 + 8 + 46 + 1.4 + 0.7) * 0.22;
+	const solids = part(46 + 8 + 46 + 0.7 + 0.35) * 0.22;
 	const water = part(15.5 + 0.9) - HELD;
 	const mixAt = () => fact("Mix will be at");
 

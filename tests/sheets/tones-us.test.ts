@@ -98,8 +98,8 @@ test("ice in pounds", async () => {
 		[ofLoad1("Cool with ice"), "yes"],
 	);
 	// ACI 305R in °F, wanted 68: ice melts and warms by 144 − 32 = 112 a pound.
-	const part = (parts: number) => (BATCH_LB * parts) / 118.5;
-	const solids = 0.22 * part(46 + 8 + 46 + 1.4 + 0.7);
+	const part = (parts: number) => (BATCH_LB * parts) / 117.45;
+	const solids = 0.22 * part(46 + 8 + 46 + 0.7 + 0.35);
 	const water = part(15.5 + 0.9) - BATCH_LB * BINDER * 0.01 * 0.5;
 	const ice = (solids * 80 + water * 64 - 68 * (solids + water)) / (64 + 112);
 	expect(number(weighOut("Ice"))).toBeCloseTo(onScale(ice, 0.05), 9);

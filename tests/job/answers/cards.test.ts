@@ -16,7 +16,7 @@ import { BATCH, BINDER, onScale, PARTS, slab } from "../../sheets/onejob";
 import { known, poured, ROWS, slabCore, studio, withDampSand } from "./slabjob";
 
 const CEMENT = "White cement";
-const EACH = [46, 8, 46, 15.5, 0.9, 1.4, 0.7];
+const EACH = [46, 8, 46, 15.5, 0.9, 0.7, 0.35];
 
 // Deep: 25% of the mix, 4% of binder, wetted with half a gram of water a gram. That water stays out of the mixer.
 const WET = 1.5;
