@@ -259,7 +259,7 @@ describe("expected colors", { timeout: 60_000 }, () => {
 		await cleared(desk, "Swatches.swatch_pigments", 1, 8);
 		await cleared(desk, "Swatches.swatches", 20, 17);
 		const why =
-			"not known yet: no swatch has a color: cast samples and note them on the Swatches tab";
+			"not known yet: no swatch of the studio's own has a color: cast samples and note them on the Swatches tab";
 		expect(value(ofPlain("Expected color"))).toBe(why);
 		expect(value(ofPlain("Told apart"))).toBe(why);
 		expect(value(ofMix("Swatches used"))).toBe(why);

@@ -41,6 +41,18 @@ export const lookOf = <K extends keyof typeof LOOK & string>(
 	return readField(LOOK, key, { [key]: typed }, units);
 };
 
+const isInvented = (typed: unknown): boolean =>
+	/\binvented\b/i.test(String(typed ?? ""));
+
+/** Swatches or stock for this job: rows that were invented for the demo are for invented clients alone. */
+export const ownRows = <R extends { remark?: unknown }>(
+	{ job }: Pick<Given, "job">,
+	rows: readonly R[] = [],
+): readonly R[] =>
+	isInvented(job.client)
+		? rows
+		: rows.filter(({ remark }) => !isInvented(remark));
+
 /** A number in the workbook's unit. */
 export const inUnit = (
 	{ units }: Pick<Given, "units">,

@@ -6,7 +6,7 @@ import { SWATCH } from "../fields/swatch";
 import { isBlank } from "../reading/cells";
 import type { SwatchInput } from "../studiofile";
 import type { Basis } from "./basis";
-import { lookOf } from "./given";
+import { lookOf, ownRows } from "./given";
 import {
 	all,
 	fromBoth,
@@ -20,10 +20,10 @@ import {
 /** The swatches, and what of them is asked for. */
 export function swatchSet({ given, pigments }: Basis): Known<SwatchSet> {
 	const { studio } = given;
-	const swatches = studio.swatches ?? [];
+	const swatches = ownRows(given, studio.swatches);
 	if (swatches.every(({ color }) => isBlank(color)))
 		return missing(
-			"no swatch has a color: cast samples and note them on the Swatches tab",
+			"no swatch of the studio's own has a color: cast samples and note them on the Swatches tab",
 		);
 	const kinds = all([
 		lookOf(given, "mix"),

@@ -115,7 +115,7 @@ describe("colors", () => {
 		const say = (its: StudioFile) =>
 			saying(colorsAnswer(slabCore({}, its)).used);
 		expect(say({ ...studio, swatches: [] })).toMatch(
-			/^not known yet: no swatch has a color/,
+			/^not known yet: no swatch of the studio's own has a color/,
 		);
 		expect(say(withSwatches(swatch(0, "pale")))).toMatch(
 			/^Look: swatch 1: color must be #rrggbb/,

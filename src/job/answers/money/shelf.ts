@@ -3,20 +3,17 @@ import { sameName } from "../../../calc/names";
 import { sum } from "../../../calc/sum";
 import type { Read } from "../../fields/field";
 import { STOCK } from "../../fields/stock";
-import type { Given } from "../given";
+import { type Given, ownRows } from "../given";
 import { all, from, type Known, readRow } from "../known";
 
 type Lot = Read<typeof STOCK>;
 
 /** Lots with the name of a material, in the order of the tab. */
-export const lotsOf = (
-	{ studio, units }: Given,
-	name: string,
-): Known<readonly Lot[]> =>
+export const lotsOf = (given: Given, name: string): Known<readonly Lot[]> =>
 	all(
-		(studio.stock ?? [])
+		ownRows(given, given.studio.stock)
 			.filter(({ material }) => sameName(String(material ?? ""), name))
-			.map((row) => readRow(STOCK, row, units)),
+			.map((row) => readRow(STOCK, row, given.units)),
 	);
 
 /** Pack and price of a material; the lot that states both comes first. */
