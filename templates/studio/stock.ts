@@ -26,7 +26,7 @@ export const stock: Tab = {
 					"One row per lot; rows of a material add up. Names as on Mixes, Pigments and Cost; {mass} for the mix, g for pigment, {coating} for sealer. Cost says what to buy.",
 				],
 				[
-					'=IF(COUNTA({at:Stock.materials})=0;"Nothing is on the shelf yet: Cost lists what to buy.";IF(COUNTIF({at:Stock.remarks};"invented*")>0;"Invented rows count only for an invented client.";""))',
+					'=IF(COUNTA({at:Stock.materials})=0;"Nothing is on the shelf yet: Cost lists what to buy.";IF(COUNTIF({at:Stock.remarks};"invented*")>0;"Invented rows count for invented clients.";""))',
 				],
 			],
 		},

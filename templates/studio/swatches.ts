@@ -68,7 +68,7 @@ export const swatches: Tab = {
 					"Measure where it is flat and clean, the mean of three spots: a color code by daylight (D65) such as #b8a591, or L*, a*, b* of a meter such as 52.1, 8.0, 14.2. Per pigment two doses or more, and one undosed, all 28 days old.",
 				],
 				[
-					'=IF(COUNTA({at:Swatches.colors})=0;"No swatch yet: cast samples with 0, 1, 2 and 4% of each pigment.";IF(COUNTIF({at:Swatches.remarks};"invented*")>0;"Invented rows count only for an invented client.";""))',
+					'=IF(COUNTA({at:Swatches.colors})=0;"No swatch yet: cast samples with 0, 1, 2 and 4% of each pigment.";IF(COUNTIF({at:Swatches.remarks};"invented*")>0;"Invented rows count for invented clients.";""))',
 				],
 			],
 		},
