@@ -1,5 +1,6 @@
 /** `npm run bench`: what the built add-on costs, as one table; times are of the processor. */
 
+import { boardRows } from "./bench/boards";
 import { builtRows } from "./bench/built";
 import { colorRows } from "./bench/colors";
 import { demoRows } from "./bench/demo";
@@ -13,6 +14,7 @@ const rows = [
 	...loadRows(),
 	...(await demoRows()),
 	...(await builtRows()),
+	...boardRows(),
 	...mixerRows(),
 	...planRows(),
 	...colorRows(),

@@ -5,6 +5,7 @@ import type { SheetFunction } from "./declare";
 import * as expected from "./expected";
 import * as finish from "./finish";
 import * as folding from "./folding";
+import * as formwork from "./formwork";
 import * as handling from "./handling";
 import * as headroom from "./headroom";
 import * as lengths from "./lengths";
@@ -27,6 +28,7 @@ export const registry: readonly SheetFunction[] = [
 	lengths,
 	takeoff,
 	mold,
+	formwork,
 	mix,
 	loads,
 	tones,

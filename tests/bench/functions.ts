@@ -9,7 +9,12 @@ const ROWS = 1000;
 const LIMIT_MS = 50;
 
 /** Their work grows with their table by nature: they have rows of their own above. */
-const PLANNERS = new Set(["MIXER_LOADS", "PULL_OFF_PLAN", "DOSE_FOR_COLOR"]);
+const PLANNERS = new Set([
+	"BOARDS_NEEDED",
+	"MIXER_LOADS",
+	"PULL_OFF_PLAN",
+	"DOSE_FOR_COLOR",
+]);
 
 type Grid = readonly (readonly unknown[])[];
 

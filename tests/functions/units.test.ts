@@ -16,6 +16,7 @@ const US_IN_METRIC: Record<Quantity, number> = {
 	area: 0.09290304,
 	volume: 28.316846592,
 	coating: 3.785411784,
+	bead: 16.387064,
 	mass: 0.45359237,
 	pigment: 1,
 	density: 0.45359237 / 0.028316846592,

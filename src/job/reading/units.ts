@@ -7,6 +7,7 @@ export type Quantity =
 	| "area"
 	| "volume"
 	| "coating"
+	| "bead"
 	| "mass"
 	| "pigment"
 	| "density"
@@ -33,6 +34,7 @@ interface Unit {
 const POUND = { times: 45359237, over: 1e8 };
 const SQUARE_FOOT = { times: 9290304, over: 1e8 };
 const CUBIC_FOOT = { times: 28316846592, over: 1e12 };
+const CUBIC_INCH = { times: 16387064, over: 1e12 };
 const GALLON = { times: 3785411784, over: 1e12 };
 const ratio = ({ times, over }: { times: number; over: number }) =>
 	times / over;
@@ -55,6 +57,10 @@ const UNITS: Record<Quantity, Record<UnitSystem, Unit>> = {
 	coating: {
 		metric: { name: "L", times: 1, over: 1000 },
 		us: { name: "US gal", ...GALLON },
+	},
+	bead: {
+		metric: { name: "mL", times: 1, over: 1e6 },
+		us: { name: "in³", ...CUBIC_INCH },
 	},
 	mass: {
 		metric: { name: "kg", times: 1 },
