@@ -5,7 +5,7 @@ import { eitherUnit } from "../functions/help";
 export interface Check {
 	function: string;
 	source: string;
-	/** Seen in print, remembered, or common practice. */
+	/** Seen in print, remembered, common practice, or computed by other code. */
 	status: string;
 	cases: number;
 	/** Of the printed numbers; undefined where only texts were compared. */

@@ -59,6 +59,22 @@ const hueWeight = (hue: number): number =>
  * @source Sharma, Wu and Dalal, Color Research & Application 30(1) (2005), equations 2 to 22.
  */
 export function colorDifference(a: Lab, b: Lab): number {
+	const { dL, dC, dH, rotation } = weighed(a, b);
+	return Math.sqrt(dL ** 2 + dC ** 2 + dH ** 2 + rotation * dC * dH);
+}
+
+/**
+ * The difference as three numbers: the root of the sum of their squares is CIEDE2000.
+ *
+ * dC² + dH² + R·dC·dH = (dC + ½R·dH)² + (1 − ¼R²)·dH², so that least squares work on it.
+ */
+export function differenceParts(a: Lab, b: Lab): [number, number, number] {
+	const { dL, dC, dH, rotation } = weighed(a, b);
+	return [dL, dC + (rotation / 2) * dH, Math.sqrt(1 - rotation ** 2 / 4) * dH];
+}
+
+/** What two colors differ by in lightness, chroma and hue, each as it is weighed, and how the last two act together. */
+function weighed(a: Lab, b: Lab) {
 	const chromas =
 		Math.sqrt(a.a ** 2 + a.b ** 2) + Math.sqrt(b.a ** 2 + b.b ** 2);
 	const stretch = 1 + 0.5 * (1 - saturation(chromas / 2));
@@ -75,5 +91,5 @@ export function colorDifference(a: Lab, b: Lab): number {
 		(1 + 0.015 * chroma * hueWeight(hue));
 	const blue = 60 * DEGREE * Math.exp(-(((hue / DEGREE - 275) / 25) ** 2));
 	const rotation = -Math.sin(blue) * 2 * saturation(chroma);
-	return Math.sqrt(dL ** 2 + dC ** 2 + dH ** 2 + rotation * dC * dH);
+	return { dL, dC, dH, rotation };
 }

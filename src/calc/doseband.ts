@@ -10,6 +10,17 @@ const DRAWS = 200;
 /** Doses looked at for one draw; a power of two. */
 export const STEPS = 64;
 
+/** A color as it may have been read, the mean of so many readings. */
+export const misread = (
+	{ l, a, b }: Lab,
+	count: number,
+	next: () => number,
+): Lab => ({
+	l: l + (READING.l * next()) / Math.sqrt(count),
+	a: a + (READING.a * next()) / Math.sqrt(count),
+	b: b + (READING.b * next()) / Math.sqrt(count),
+});
+
 export interface Draw {
 	/** Color of a step between the weakest dose and the strongest. */
 	colorOf(step: number): Lab;
@@ -20,11 +31,7 @@ export interface Draw {
 /** What the swatches may really be, and the fits that follow. */
 export function drawn(swatches: readonly Swatch[]): Draw[] {
 	const next = normal(1);
-	const moved = ({ l, a, b }: Lab, count: number): Lab => ({
-		l: l + (READING.l * next()) / Math.sqrt(count),
-		a: a + (READING.a * next()) / Math.sqrt(count),
-		b: b + (READING.b * next()) / Math.sqrt(count),
-	});
+	const moved = (lab: Lab, count: number) => misread(lab, count, next);
 	return Array.from({ length: DRAWS }, () => {
 		const fit = fitted(
 			swatches.map((swatch) => ({

@@ -20,8 +20,10 @@ export function pigmentHeadroom({
 	maxima: readonly (number | undefined)[];
 	cementShare: number;
 }): number {
-	const present = doses.flatMap((dose, i) =>
-		dose > 0 ? [maxima[i] ?? HIGHEST] : [],
-	);
-	return Math.min(HIGHEST, ...present) - sum(doses) / cementShare;
+	const present = doses.flatMap((dose, i) => (dose > 0 ? [maxima[i]] : []));
+	return highestTotal(present) - sum(doses) / cementShare;
 }
+
+/** What all pigments together may come to, as a share of cement, by the maxima of those present. */
+export const highestTotal = (maxima: readonly (number | undefined)[]): number =>
+	Math.min(HIGHEST, ...maxima.map((each) => each ?? HIGHEST));

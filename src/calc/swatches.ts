@@ -6,7 +6,6 @@ import {
 	reflectanceOf,
 	type Strength,
 } from "./kubelka";
-import { sum } from "./sum";
 
 /** One dose of one pigment, its color the mean of its swatches. */
 export interface Swatch {
@@ -109,11 +108,8 @@ function guessed({ q0, points }: Channel, guess: number): Strength {
 	return { sigma, kappa: Math.max(0, q * (1 + sigma) - q0) };
 }
 
-/** The best κ for a σ, and how far the channel then is from its readings. */
-function withSigma(
-	{ q0, points }: Channel,
-	sigma: number,
-): Strength & { miss: number } {
+/** The best κ for a σ. */
+function kappaOf({ q0, points }: Channel, sigma: number): number {
 	let top = 0;
 	let bottom = 0;
 	for (const { u, q, w2 } of points) {
@@ -121,11 +117,16 @@ function withSigma(
 		top += w2 * x * (q - q0 / (1 + sigma * u));
 		bottom += w2 * x * x;
 	}
-	const kappa = top > 0 ? top / bottom : 0;
+	return top > 0 ? top / bottom : 0;
+}
+
+/** How far the channel is from its readings at best, for a σ. */
+function missOf(channel: Channel, sigma: number): number {
+	const kappa = kappaOf(channel, sigma);
 	let miss = 0;
-	for (const { u, q, w2 } of points)
-		miss += w2 * ((q0 + kappa * u) / (1 + sigma * u) - q) ** 2;
-	return { kappa, sigma, miss };
+	for (const { u, q, w2 } of channel.points)
+		miss += w2 * ((channel.q0 + kappa * u) / (1 + sigma * u) - q) ** 2;
+	return miss;
 }
 
 /**
@@ -135,32 +136,35 @@ function withSigma(
  * the common value are looked for on one grid, so that the answer is the same everywhere.
  */
 function tied(channels: readonly Channel[]): Strength[] {
-	const scans = channels.map((channel) =>
-		SIGMAS.map((sigma) => withSigma(channel, sigma)),
+	const misses = channels.map((channel) =>
+		SIGMAS.map((sigma) => missOf(channel, sigma)),
 	);
-	const misses = scans.map((scan) => scan.map(({ miss }) => miss));
-	let best = { miss: Number.POSITIVE_INFINITY, places: [] as number[] };
+	let least = Number.POSITIVE_INFINITY;
+	let best: readonly number[] = [];
 	for (const ties of TIES) {
-		const nearest = misses.map((each) => least(each, ties));
-		const miss = sum(nearest.map((each) => each.miss));
-		if (miss < best.miss)
-			best = { miss, places: nearest.map(({ place }) => place) };
+		let miss = 0;
+		for (const each of misses) {
+			const place = leastPlace(each, ties);
+			miss += (each[place] as number) + (ties[place] as number);
+		}
+		if (miss < least) [least, best] = [miss, ties];
 	}
-	return best.places.map((place, j) => {
-		const { kappa = 0, sigma = 0 } = scans[j]?.[place] ?? {};
-		return { kappa, sigma };
+	return channels.map((channel, j) => {
+		const sigma = SIGMAS[leastPlace(misses[j] ?? [], best)] ?? 0;
+		return { kappa: kappaOf(channel, sigma), sigma };
 	});
 }
 
 /** The place on the grid that misses least, its tie counted. */
-function least(
+function leastPlace(
 	misses: readonly number[],
 	ties: readonly number[],
-): { miss: number; place: number } {
-	let best = { miss: Number.POSITIVE_INFINITY, place: 0 };
-	for (let place = 0; place < misses.length; place += 1) {
-		const miss = (misses[place] as number) + (ties[place] as number);
-		if (miss < best.miss) best = { miss, place };
+): number {
+	let best = Number.POSITIVE_INFINITY;
+	let place = 0;
+	for (let i = 0; i < misses.length; i += 1) {
+		const miss = (misses[i] as number) + (ties[i] as number);
+		if (miss < best) [best, place] = [miss, i];
 	}
-	return best;
+	return place;
 }

@@ -18,7 +18,7 @@ const mean = (labs: readonly Lab[]): Lab => {
 };
 
 /** The swatches of one pigment alone and those without any, weakest first; repeats of a dose are averaged. */
-function alone(rows: readonly SwatchRow[], pigment: number): Swatch[] {
+export function alone(rows: readonly SwatchRow[], pigment: number): Swatch[] {
 	const byDose = new Map<number, Lab[]>();
 	for (const { doses, lab } of rows) {
 		if (doses.some((dose, i) => i !== pigment && dose > 0)) continue;

@@ -16,6 +16,7 @@ import * as mold from "./mold";
 import * as money from "./money";
 import * as plannumber from "./plannumber";
 import * as pulloff from "./pulloff";
+import * as recipes from "./recipes";
 import * as takeoff from "./takeoff";
 import * as tones from "./tones";
 import * as water from "./water";
@@ -37,6 +38,7 @@ export const registry: readonly SheetFunction[] = [
 	headroom,
 	plannumber,
 	color,
+	recipes,
 	expected,
 	folding,
 	water,

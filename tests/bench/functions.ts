@@ -14,6 +14,7 @@ const PLANNERS = new Set([
 	"MIXER_LOADS",
 	"PULL_OFF_PLAN",
 	"DOSE_FOR_COLOR",
+	"PIGMENTS_FOR_COLOR",
 ]);
 
 type Grid = readonly (readonly unknown[])[];

@@ -26,6 +26,8 @@ const SIGNATURES = [
 	"COLOR_DIFFERENCE(a, b)",
 	"TONE_COLOR(doses, colors, dose)",
 	"DOSE_FOR_COLOR(doses, colors, color)",
+	"PIGMENTS_FOR_COLOR(color, doses, colors, [maxima], [most])",
+	"RECIPE_AFTER_CAST(color, recipe, measured, doses, colors, [maxima])",
 	"FAR_COLOR(colors, shares)",
 	"BAND_WIDTH(start, folds, [units])",
 	"FOLDS_UNTIL_BLURRED(start, distance, [units])",

@@ -13,6 +13,8 @@ const RUNS_OF: Record<string, number> = {
 	MIXER_LOADS: 600,
 	PULL_OFF_PLAN: 1000,
 	DOSE_FOR_COLOR: 400,
+	PIGMENTS_FOR_COLOR: 400,
+	RECIPE_AFTER_CAST: 400,
 	TONE_COLOR: 1000,
 };
 const runsOf = ({ name }: SheetFunction): number => RUNS_OF[name] ?? RUNS;

@@ -1,6 +1,10 @@
 /** Numbers copied from one source, and how far an answer may be from them. */
 
-export type Status = "confirmed" | "memory" | "common practice";
+export type Status =
+	| "confirmed"
+	| "memory"
+	| "common practice"
+	| "computed apart";
 
 /** Absolute, or a share of the expected number: half the last printed digit, or the note says why not. */
 export type Tolerance = number | { rel: number };
