@@ -14,9 +14,9 @@ export interface Dist {
 
 /** Larger files would work as well: the limits are there to notice how they grow. */
 export const LIMITS_KB = {
-	"Code.js": 560,
+	"Code.js": 640,
 	"Templates.js": 250,
-	"Panel.html": 500,
+	"Panel.html": 600,
 };
 
 /** Bytes as a person reads them, in thousands. */
