@@ -6,6 +6,13 @@ const readingU = (division: number): number => division / Math.sqrt(12);
 /** Tare and reading are two readings. */
 const taredU = (division: number): number => Math.SQRT2 * readingU(division);
 
+/** Most readings lie within twice the standard uncertainty: k = 2, about 95% (JCGM 100:2008, 6.3.3). */
+export const COVERAGE = 2;
+
+/** Share by which a tared weight may be off, k = 2. */
+export const offBy = (weight: number, division: number): number =>
+	weight > 0 ? (COVERAGE * taredU(division)) / weight : 0;
+
 /**
  * Relative standard uncertainty (k = 1) of a dose.
  *

@@ -18,7 +18,7 @@ import {
 	type WorkRow,
 } from "./fields/cost";
 import { CURE, type CureRow } from "./fields/cure";
-import { number, share, type Typed, whole, word } from "./fields/field";
+import { number, share, type Typed, weight, whole, word } from "./fields/field";
 import { JOB, type JobRow } from "./fields/job";
 import {
 	CUTOUT,
@@ -127,7 +127,10 @@ export const JOB_SHAPE: Shape = {
 		pours: {
 			of: {
 				fields: { load: LOAD, ...POUR },
-				values: { weighed: WEIGHED, steps: WEIGHED },
+				values: {
+					weighed: weight("Weighed", { once: true }),
+					steps: WEIGHED,
+				},
 			},
 			most: MOST.pours,
 		},

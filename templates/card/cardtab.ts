@@ -54,7 +54,11 @@ export const pourCard: Tab = {
 		{
 			at: "F33",
 			look: "note",
-			rows: [["Too much of one? The others rise to match."]],
+			rows: [
+				[
+					"Too much of one? Take it out and type what is left, or the others rise to match.",
+				],
+			],
 		},
 		...mixingOrder,
 		{ at: "A44", look: "total", rows: [["Fresh tests and times"]] },

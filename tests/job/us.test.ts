@@ -114,12 +114,13 @@ test("headers say the units", () => {
 		expect(number(ofBar(heading))).toBeGreaterThan(0);
 });
 
-test("weigh-out of load 1 in whole bags and the rest, to the 0.05 lb of the scale", () => {
+test("weigh-out of load 1 in whole bags and the rest, to the 0.05 lb of the mix scale, the reducer and the short fiber to 0.1 g", () => {
 	const batch = BAR_LB * 1.08;
 	[46, 8, 46, 15.5, 0.9, 0.7, 0.35].forEach((parts, index) => {
 		const held = parts === 15.5 ? batch * 0.0145 * BINDER * 0.5 : 0;
+		const division = parts < 1.5 ? 0.0001 / 0.45359237 : 0.05;
 		expect(number(onCard(`Weighed ${index + 1}`))).toBeCloseTo(
-			Math.round(((batch * parts) / PARTS - held) / 0.05) * 0.05,
+			Math.round(((batch * parts) / PARTS - held) / division) * division,
 			9,
 		);
 	});

@@ -83,10 +83,16 @@ test("a lay-up 3/8 in deep", async () => {
 test("the smallest sample, on a scale of 0.05 lb", () => {
 	const gramsALb = BINDER * 0.04 * 1.5 * 453.59237;
 	const deep =
-		(Math.sqrt(2) / Math.sqrt(12) / 0.05) * Math.hypot(0.1 / gramsALb, 0.05);
+		((2 * Math.sqrt(2)) / Math.sqrt(12) / 0.05) *
+		Math.hypot(0.1 / gramsALb, 0.05);
 	expect(
 		number(
-			under(desk, TONES, "Mix, undosed", "Smallest the scales dose within 5%"),
+			under(
+				desk,
+				TONES,
+				"Mix, undosed",
+				"Smallest the scales dose within 5% (k = 2)",
+			),
 		),
 	).toBeCloseTo(Math.ceil(deep / 0.25 / 0.05) * 0.05, 9);
 });

@@ -205,12 +205,12 @@ test("the sample is the smallest that both scales dose to 5%", async () => {
 	// Two readings of each scale, d/√12 a reading; Deep is a quarter of the sample and takes 4% × 1.5 of its binder in grams.
 	const gramsAKg = BINDER * 0.04 * 1.5 * 1000;
 	const deep =
-		(Math.sqrt(2) / Math.sqrt(12) / 0.05) * Math.hypot(0.1 / gramsAKg, 0.02);
+		((2 * Math.sqrt(2)) / Math.sqrt(12) / 0.05) *
+		Math.hypot(0.1 / gramsAKg, 0.02);
 	const sample = Math.ceil(deep / 0.25 / 0.02) * 0.02;
-	expect(number(ofSample("Smallest the scales dose within 5%"))).toBeCloseTo(
-		sample,
-		9,
-	);
+	expect(
+		number(ofSample("Smallest the scales dose within 5% (k = 2)")),
+	).toBeCloseTo(sample, 9);
 	expect(number(ofSample("Sample batch"))).toBeCloseTo(sample, 9);
 	const water = BINDER * 0.01 * 0.5;
 	expect(number(ofSample("Deep"))).toBeCloseTo(

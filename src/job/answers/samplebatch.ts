@@ -1,9 +1,15 @@
 /** The sample batch of the same tones, with what each tone and each ingredient takes. */
 import { sum } from "../../calc/sum";
 import { batchShares, type Tone, toneWeights } from "../../calc/tones";
-import { atLeastOnScale, massForDoseKg, onScale } from "../../calc/weighing";
+import {
+	atLeastOnScale,
+	COVERAGE,
+	massForDoseKg,
+	onScale,
+} from "../../calc/weighing";
 import { LOOK } from "../fields/tone";
 import type { Basis } from "./basis";
+import { bareMasses, plannedOf } from "./card/mixmasses";
 import { setting } from "./given";
 import {
 	all,
@@ -13,13 +19,13 @@ import {
 	type Known,
 	look,
 	missing,
+	orNull,
 	readField,
 	type Said,
 	saidOf,
 } from "./known";
-import type { Ingredient } from "./mix";
 
-/** A dose of a sample may be off by this share, one standard uncertainty of the scales' divisions. */
+/** A dose of a sample may be off by this share, at k = 2. */
 const DOSE_OFF = 1 / 20;
 
 /** Masses as the scales show them. */
@@ -42,54 +48,63 @@ export interface SampleAnswer {
 }
 
 interface Scales {
-	massDivisionKg: number;
-	pigmentDivisionKg: number;
+	mixKg: number;
+	gramKg: number;
+	/** What the gram scale takes. */
+	gramMostKg: number;
 }
+
+/** Of the gram scale, as long as it takes the mass. */
+const divisionKg = (kg: number, { mixKg, gramKg, gramMostKg }: Scales) =>
+	kg <= gramMostKg ? gramKg : mixKg;
 
 export function sampleAnswer(basis: Basis): SampleAnswer {
 	const { given, tones, mix } = basis;
 	const scales = fromBoth(
 		setting(given, "mix_division"),
 		setting(given, "gram_division"),
-		(massDivisionKg, pigmentDivisionKg): Scales => ({
-			massDivisionKg,
-			pigmentDivisionKg,
+		(mixKg, gramKg): Scales => ({
+			mixKg,
+			gramKg,
+			gramMostKg: orNull(setting(given, "gram_most")) ?? 0,
 		}),
 	);
 	const smallestKg = smallestOf(basis, scales);
 	const typed = readField(LOOK, "sampleMass", given.job, given.units);
 	const batchKg = "missing" in typed ? smallestKg : typed;
-	const water = tones.pigmentWater;
+	const bare = fromBoth(mix.ingredients, batchKg, bareMasses);
+	const offKg = from(
+		all([bare, batchKg, tones.pigmentWater] as [
+			typeof bare,
+			Known<number>,
+			Known<number>,
+		]),
+		([{ freeWaterKg }, kg, held]) => freeWaterKg + kg * held,
+	);
+	const plannedKg = plannedOf(bare, offKg);
 	return {
 		smallestKg,
 		batchKg,
 		verdict: verdictOf(typed, smallestKg),
 		tones: from(
-			all([tones.asWeighed, batchKg, mix.binderShare, water, scales] as [
+			all([tones.asWeighed, plannedKg, batchKg, mix.binderShare, scales] as [
 				typeof tones.asWeighed,
-				Known<number>,
+				typeof plannedKg,
 				Known<number>,
 				Known<number>,
 				typeof scales,
 			]),
-			([wet, kg, binderShare, held, divisions]) =>
-				tonesOnScale(
+			([wet, masses, kg, binderShare, own]) => {
+				const massKg = sum(masses);
+				return tonesOnScale(
 					wet,
-					{ massKg: kg * (1 - held), binderShare: binderShare / (1 - held) },
-					divisions,
-				),
+					{ massKg, binderShare: (binderShare * kg) / massKg },
+					own,
+				);
+			},
 		),
-		ingredientsKg: from(
-			all([mix.ingredients, batchKg, water, scales] as [
-				typeof mix.ingredients,
-				Known<number>,
-				Known<number>,
-				typeof scales,
-			]),
-			([rows, kg, held, { pigmentDivisionKg }]) =>
-				partsOf(rows, held).map((part) =>
-					onScale(part * kg, pigmentDivisionKg),
-				),
+		ingredientsKg: fromBoth(plannedKg, scales, (masses, own) =>
+			masses.map((kg) => onScale(kg, divisionKg(kg, own))),
 		),
 	};
 }
@@ -105,7 +120,7 @@ function smallestOf(
 			Known<number>,
 			typeof scales,
 		]),
-		([wet, binderShare, divisions]) => {
+		([wet, binderShare, own]) => {
 			const shares = batchShares(wet);
 			const masses = wet.flatMap(({ doses }, i) =>
 				doses
@@ -113,14 +128,15 @@ function smallestOf(
 					.map(
 						(dose) =>
 							massForDoseKg({
-								uncertainty: DOSE_OFF,
+								uncertainty: DOSE_OFF / COVERAGE,
 								dose,
 								binderShare,
-								...divisions,
+								pigmentDivisionKg: own.gramKg,
+								massDivisionKg: own.mixKg,
 							}) / (shares[i] ?? 1),
 					),
 			);
-			return masses.map((kg) => atLeastOnScale(kg, divisions.massDivisionKg));
+			return masses.map((kg) => atLeastOnScale(kg, own.mixKg));
 		},
 	);
 	return isKnown(needed) && needed.is.length === 0
@@ -132,7 +148,7 @@ function verdictOf(typed: Known<number>, smallest: Known<number>): Said {
 	if ("missing" in typed) return saidOf(from(smallest, () => ""));
 	return saidOf(
 		isKnown(typed) && isKnown(smallest) && typed.is < smallest.is
-			? look("too small: a dose is off by more than 5%")
+			? look("too small: a dose may be off by more than 5% (k = 2)")
 			: fromBoth(typed, smallest, () => ""),
 	);
 }
@@ -140,21 +156,10 @@ function verdictOf(typed: Known<number>, smallest: Known<number>): Said {
 const tonesOnScale = (
 	tones: readonly Tone[],
 	mix: { massKg: number; binderShare: number },
-	{ massDivisionKg, pigmentDivisionKg }: Scales,
+	{ mixKg, gramKg }: Scales,
 ): SampleTone[] =>
 	toneWeights({ tones, ...mix }).map(({ undosedKg, pigmentsKg }, i) => ({
 		name: tones[i]?.name ?? "",
-		undosedKg: onScale(undosedKg, massDivisionKg),
-		pigmentsKg: pigmentsKg.map((kg) => onScale(kg, pigmentDivisionKg)),
+		undosedKg: onScale(undosedKg, mixKg),
+		pigmentsKg: pigmentsKg.map((kg) => onScale(kg, gramKg)),
 	}));
-
-/** Each ingredient as a share of the batch; what is all water gives way to the water of the pigment. */
-function partsOf(rows: readonly Ingredient[], held: number): number[] {
-	const whole = sum(rows.map(({ parts }) => parts));
-	const isWater = ({ waterShare }: Ingredient) => waterShare === 1;
-	const water = sum(rows.filter(isWater).map(({ parts }) => parts));
-	return rows.map(
-		(row) =>
-			row.parts / whole - (isWater(row) ? (row.parts / water) * held : 0),
-	);
-}

@@ -10,6 +10,7 @@ import { colorIn } from "../reading/colortext";
 import { dayIn, minutesIn } from "../reading/days";
 import { type Limits, limited, shareIn } from "../reading/limits";
 import { type Quantity, toSi, type UnitSystem } from "../reading/units";
+import { weightTyped } from "../reading/weights";
 
 /** A value as it was typed: lengths may be texts, days are `2026-05-04`, times `9:40`, shares 0 to 1. */
 export type Typed = string | number;
@@ -129,6 +130,26 @@ export const number = (
 		const si = unit ? toSi(value, unit, units) : value;
 		return limited(name, si, typed, limits, unit, units);
 	},
+});
+
+/** A weight as a scale said it; read in the workbook's unit of mass. */
+export const weight = (
+	label: string,
+	options: Options = {},
+): Field<number> => ({
+	...options,
+	label,
+	kind: "number",
+	limits: NOT_NEGATIVE,
+	read: (name, typed, units) =>
+		limited(
+			name,
+			weightTyped(name, typed, units),
+			typed,
+			NOT_NEGATIVE,
+			undefined,
+			units,
+		),
 });
 
 export const whole = (

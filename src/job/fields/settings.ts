@@ -99,6 +99,15 @@ export const SETTING_GROUPS = {
 			},
 			ABOVE_ZERO,
 		),
+		gram_most: number(
+			"Gram scale takes at most, g",
+			{
+				unit: "pigment",
+				start: 3000,
+				help: "Small ingredients of the mix go on it where the mix scale is too coarse; blank: none do",
+			},
+			ABOVE_ZERO,
+		),
 		sticks: number("Sticks in each vessel, {mass}", {
 			unit: "mass",
 			start: { metric: 0.3, us: 0.6 },

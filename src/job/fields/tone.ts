@@ -35,7 +35,7 @@ export const LOOK = {
 	}),
 	sampleMass: number("Make another size, {mass}", {
 		unit: "mass",
-		help: "Of the sample batch; blank: the smallest that the scales dose within 5%.",
+		help: "Of the sample batch; blank: the smallest that the scales dose within 5% (k = 2).",
 	}),
 };
 

@@ -181,7 +181,7 @@ export const JOB_SAMPLE: TabAnswer = {
 		const { smallestKg, batchKg, verdict, tones } = sampleAnswer(input);
 		const own = isKnown(tones) ? tones.is : [];
 		return [
-			["Smallest the scales dose within 5%", smallestKg],
+			["Smallest the scales dose within 5% (k = 2)", smallestKg],
 			["Sample batch", batchKg, ...perPigment(() => undefined), verdict],
 			...own.map(({ name, undosedKg, pigmentsKg }) => [
 				name,

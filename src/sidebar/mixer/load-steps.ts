@@ -2,10 +2,11 @@
 import { onScale } from "../../calc/weighing";
 import type { Basis } from "../../job/answers/basis";
 import type { CardAnswer } from "../../job/answers/card/cardanswers";
+import { weightIn } from "../../job/answers/card/loadpour";
 import { type CardStep, scalesOf } from "../../job/answers/card/stepline";
 import type { WeighOutLine } from "../../job/answers/card/weighline";
-import { inUnit, setting } from "../../job/answers/given";
-import { from, orNull } from "../../job/answers/known";
+import { inUnit } from "../../job/answers/given";
+import { isKnown, orNull } from "../../job/answers/known";
 import type { Typed } from "../../job/fields/field";
 import { plain } from "../../job/reading/cells";
 import { unitName } from "../../job/reading/units";
@@ -25,6 +26,8 @@ export interface Step {
 	/** To the division of its scale. */
 	amount: number;
 	scale: Scale;
+	/** What is written on the card for each unit of a reading. */
+	perReading: number;
 	/** What the scale said. */
 	weighed: Typed;
 	/** One more line, e.g. grams for each kilogram that is left. */
@@ -49,31 +52,37 @@ export function loadSteps(basis: Basis, card: CardAnswer): Step[] {
 function ingredientStep(
 	{ given }: Basis,
 	{ load }: CardAnswer,
-	{ name, shown }: WeighOutLine,
+	{ name, shown, scale, say }: WeighOutLine,
 ): Step {
 	const cell = { weighed: name };
+	const { units } = given;
+	const scales = orNull(scalesOf(given));
+	const typed = typedAt(given.job, { load, cell });
+	const weighed = weightIn(name, typed, units);
+	// A small ingredient is read in grams and stands on the card in the unit of the mix.
+	const isGrams = scale === "gram";
+	const perReading = isGrams ? inUnit(given, "mass", 0.001) : 1;
 	return {
 		id: `weighed ${name}`,
 		cell,
 		does: "Weigh",
 		what: name,
-		where: "",
-		amount: shown,
+		where: isGrams ? "on the gram scale" : "",
+		amount: tidy(shown / perReading),
 		scale: {
-			division:
-				orNull(
-					from(setting(given, "mix_division"), (kg) =>
-						inUnit(given, "mass", kg),
-					),
-				) ?? 0,
-			unit: unitName("mass", given.units),
+			division: (isGrams ? scales?.grams : scales?.mix) ?? 0,
+			unit: unitName(isGrams ? "pigment" : "mass", units),
 		},
-		weighed: typedAt(given.job, { load, cell }),
-		hint: "",
+		perReading,
+		weighed: isKnown(weighed) ? tidy(weighed.is / perReading) : typed,
+		hint: isGrams || !isKnown(weighed) ? "" : say.say,
 		remark: "",
 		optional: false,
 	};
 }
+
+/** Without the last bits of a conversion. */
+const tidy = (value: number): number => Number(value.toPrecision(12));
 
 const DOES: Readonly<Record<CardStep["do"], [does: string, where: string]>> = {
 	"pull off": ["Pull off", "from"],
@@ -108,6 +117,7 @@ function planStep(
 		// The vessel is weighed with what will stick in it.
 		amount: onScale(step.amount, scale.division),
 		scale,
+		perReading: 1,
 		weighed: typedAt(given.job, { load, cell }),
 		hint: hintOf(step, unitName("mass", given.units)),
 		remark: step.remark,

@@ -4,6 +4,7 @@ import {
 	type CardAnswer,
 	cardAnswers,
 } from "../../job/answers/card/cardanswers";
+import { weightIn } from "../../job/answers/card/loadpour";
 import { planCheck } from "../../job/answers/card/planfit";
 import type { WeighOutLine } from "../../job/answers/card/weighline";
 import { isKnown, orNull } from "../../job/answers/known";
@@ -45,11 +46,13 @@ export function loadsAtMixer({
 
 /** The job without the weights that are no numbers; the same one where there are none. */
 function withoutWords(job: JobFile): JobFile {
+	const isNumber = (typed: Typed) => typeof typed === "number";
+	const isWeight = (typed: Typed) => isKnown(weightIn("", typed, job.units));
 	const pours = (job.pours ?? []).map(
 		(pour): PourInput => ({
 			...pour,
-			weighed: numbersIn(pour.weighed),
-			steps: numbersIn(pour.steps),
+			weighed: only(isWeight, pour.weighed),
+			steps: only(isNumber, pour.steps),
 		}),
 	);
 	const count = (each: readonly PourInput[]) =>
@@ -60,11 +63,12 @@ function withoutWords(job: JobFile): JobFile {
 	return count(pours) < count(job.pours ?? []) ? { ...job, pours } : job;
 }
 
-const numbersIn = (
+const only = (
+	keeps: (typed: Typed) => boolean,
 	weights: Readonly<Record<string, Typed>> = {},
 ): Record<string, Typed> =>
 	Object.fromEntries(
-		Object.entries(weights).filter(([, typed]) => typeof typed === "number"),
+		Object.entries(weights).filter(([, typed]) => keeps(typed)),
 	);
 
 function problemsOf(basis: Basis, card: CardAnswer): string[] {

@@ -7,7 +7,7 @@ import type { Step } from "./load-steps";
 import { loadsAtMixer, type MixerLoad } from "./mixer-loads";
 import { ScaleEntry } from "./scale-entry";
 import { weightShown } from "./scale-reading";
-import type { Walk } from "./use-walk";
+import { onCard, type Walk } from "./use-walk";
 import { withWeighing } from "./weighings";
 
 interface Props {
@@ -78,7 +78,7 @@ function loadWith(
 	const job = withWeighing(state.job, {
 		load: number,
 		cell: step.cell,
-		value,
+		value: onCard(step, value),
 		planNumber: "",
 	});
 	return (

@@ -20,6 +20,10 @@ export interface Walk {
 	on?: () => void;
 }
 
+/** A reading as it stands on the card. */
+export const onCard = ({ perReading }: Step, reading: Typed): Typed =>
+	typeof reading === "number" ? reading * perReading : reading;
+
 interface Place {
 	/** A step's id, `end`, or nothing where the first open step is meant. */
 	id?: string;
@@ -59,8 +63,8 @@ export function useWalk(line: Line, { card, steps }: MixerLoad): Walk {
 	const step = steps[at];
 	const go = (index: number, begun = "") =>
 		setPlace({ id: steps[index]?.id ?? "end", begun });
-	const write = ({ cell }: Step, weight: Typed) =>
-		line.write({ load: card.load, cell }, weight);
+	const write = (of: Step, reading: Typed) =>
+		line.write({ load: card.load, cell: of.cell }, onCard(of, reading));
 	const done = (weight: Typed) => {
 		if (!step) return;
 		const over = new Set([...passed, step.id]);

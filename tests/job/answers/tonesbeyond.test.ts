@@ -7,7 +7,7 @@ import { layUpAnswer } from "../../../src/job/answers/layup";
 import { sampleAnswer } from "../../../src/job/answers/samplebatch";
 import type { StudioFile } from "../../../src/job/studiofile";
 import { BATCH, BINDER, onScale, PARTS, slab } from "../../sheets/onejob";
-import { known, slabCore, studio } from "./slabjob";
+import { known, slabCore, studio, withDampSand } from "./slabjob";
 
 describe("colors", () => {
 	const swatch = (umber: number, color: string, other: object = {}) => ({
@@ -197,8 +197,10 @@ describe("folds", () => {
 });
 
 describe("the sample", () => {
-	// u = √2 · d/√12 of each scale (JCGM 100, F.2.2.1): 0.1 g of 4% wetted by half, 20 g of mix; 5% of the Deep quarter.
+	// U = 2 · √2 · d/√12 of each scale (JCGM 100, F.2.2.1 and 6.3.3): 0.1 g of 4% wetted by half, 20 g of mix; 5% of the
+	// Deep quarter.
 	const doseOff = (batchKg: number) =>
+		2 *
 		Math.hypot(
 			0.0001 / Math.sqrt(6) / (batchKg * 0.25 * BINDER * 0.04 * 1.5),
 			0.02 / Math.sqrt(6) / (batchKg * 0.25),
@@ -210,6 +212,20 @@ describe("the sample", () => {
 		expect(doseOff(smallest)).toBeLessThanOrEqual(0.05);
 		expect(doseOff(smallest - 0.02)).toBeGreaterThan(0.05);
 		expect(smallest / 0.02).toBeCloseTo(Math.round(smallest / 0.02), 9);
+	});
+
+	test("damp sand is weighed damp, and its water is left out", () => {
+		const damp = withDampSand({ moisture: 0.05, absorption: 0.01 });
+		const kg = known(
+			sampleAnswer(slabCore({ sampleMass: 4 }, damp)).ingredientsKg,
+		);
+		// ACI 211.1: 5% more sand on the scale, 4% of it free water.
+		const sand = (4 * 46) / PARTS;
+		expect(kg[2]).toBeCloseTo(onScale(sand * 1.05, 0.0001), 9);
+		expect(kg[3]).toBeCloseTo(
+			onScale(4 * (15.5 / PARTS - HELD) - sand * 0.04, 0.0001),
+			9,
+		);
 	});
 
 	test("another size, to the divisions of the scales", () => {
@@ -234,7 +250,7 @@ describe("the sample", () => {
 
 	test("too small is a look; undosed tones need no size", () => {
 		expect(sampleAnswer(slabCore({ sampleMass: 0.1 })).verdict.say).toBe(
-			"Look: too small: a dose is off by more than 5%",
+			"Look: too small: a dose may be off by more than 5% (k = 2)",
 		);
 		const undosed = slabCore({ tones: [{ name: "Plain", share: 1 }] });
 		expect(sampleAnswer(undosed).smallestKg).toEqual({

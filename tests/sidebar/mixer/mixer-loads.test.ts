@@ -107,7 +107,7 @@ test("a word on the card is told and does not stop the load", () => {
 		weighed: { "Dry mix": "a bag" },
 	});
 	expect(problems.join()).toContain(
-		'the weight of Dry mix must be a number, got "a bag"',
+		'the weight of Dry mix must be a number, or a text like "920 g", got "a bag"',
 	);
 	expect(all).toHaveLength(7);
 	expect(all[0]?.weighed).toBe("a bag");

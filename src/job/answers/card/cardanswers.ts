@@ -1,14 +1,13 @@
 /** The pour card of each load: what to weigh, pull off and dose, after what was weighed. */
 
 import type { Basis } from "../basis";
-import { inUnit, setting } from "../given";
+import { inUnit } from "../given";
 import {
-	all,
 	from,
 	is,
 	isKnown,
 	type Known,
-	look,
+	orNull,
 	type Said,
 	saidOf,
 } from "../known";
@@ -62,7 +61,7 @@ export function cardOf(
 	const pour = pourOf(given, number);
 	const water = mixWater(basis, pour, massKg);
 	const ingredients = weighOut(basis, pour, water);
-	const steps = cardSteps(basis, pour, ingredients, massKg);
+	const steps = cardSteps(basis, pour, ingredients);
 	const fit = isKnown(plan) ? planFit(basis, pour, plan.is) : undefined;
 	const times = cardTimes(basis, pour, water, steps);
 	return {
@@ -78,36 +77,29 @@ export function cardOf(
 		water,
 		times,
 		check: firstWrong([
-			fitSaid(fit),
-			saidOf(from(ingredients.lines, () => "")),
+			...(fit === "other" ? [fitSaid(fit)] : []),
+			saidOf(from(ingredients.weights, () => "")),
 			saidOf(from(steps.steps, () => "")),
+			weighCheck(ingredients),
 			water.waterCheck,
-			saidOf(roomCheck(basis, ingredients)),
 			...("look" in water.mixC ? [saidOf(water.mixC)] : []),
 			times.timeCheck.state === "look" ? times.timeCheck : saidOf(is("")),
+			fitSaid(fit),
 		]),
 	};
 }
 
-/** Whether the mixer still takes a batch that was raised after too much was weighed. */
-function roomCheck(
-	{ given }: Basis,
-	{ total, planned }: WeighOutAnswer,
-): Known<string> {
-	const capacity = setting(given, "mixer_capacity");
-	const tooMuch = from(
-		all([total, planned, capacity] as [
-			Known<number>,
-			Known<number>,
-			Known<number>,
-		]),
-		([raised, own, most]) =>
-			raised > own && raised > inUnit(given, "mass", most),
-	);
-	return isKnown(tooMuch) && tooMuch.is
-		? look("the batch was raised to more than the mixer takes")
-		: from(tooMuch, () => "");
+/** The first weight that is not as asked for, by its ingredient. */
+function weighCheck({ lines }: WeighOutAnswer): Said {
+	const wrong = orNull(lines)?.find(({ say }) => say.state === "look");
+	return wrong
+		? { ...wrong.say, say: named(wrong.name, wrong.say.say) }
+		: saidOf(from(lines, () => ""));
 }
+
+/** A sentence on a weight that cannot be names its ingredient by itself. */
+const named = (name: string, say: string): string =>
+	say.includes(name) ? say : say.replace("Look: ", `Look: ${name}: `);
 
 /** What is wrong goes before what is not known yet. */
 export const firstWrong = (said: readonly Said[]): Said =>

@@ -6,7 +6,7 @@ import type { PourInput } from "../../jobfile";
 import { plain } from "../../reading/cells";
 import { toSi, unitName } from "../../reading/units";
 import type { Basis } from "../basis";
-import { type Given, inUnit, setting } from "../given";
+import { type Given, setting } from "../given";
 import { all, from, fromBoth, type Known } from "../known";
 import { planSteps } from "../plan";
 import { stepWeights } from "./loadpour";
@@ -31,11 +31,9 @@ export interface CardStepsAnswer {
 export function cardSteps(
 	basis: Basis,
 	pour: PourInput,
-	{ total, planned, weights }: WeighOutAnswer,
-	massKg: number,
+	{ total, binderShare, weights }: WeighOutAnswer,
 ): CardStepsAnswer {
-	const { given, mix } = basis;
-	const mass = inUnit(given, "mass", massKg);
+	const { given } = basis;
 	const scales = scalesOf(given);
 	const reserve = from(
 		all([total, setting(given, "reserve"), scales] as [
@@ -53,12 +51,6 @@ export function cardSteps(
 			typeof typed,
 		]),
 		([whole, wanted, own]) => whole - reserveIn(given, whole, wanted, own),
-	);
-	// All binder of the load is in what is mixed, which is less by the water that comes with pigment.
-	const binderShare = fromBoth(
-		mix.binderShare,
-		planned,
-		(share, together) => (share * mass) / together,
 	);
 	const plan = planOf(basis, { toToneMass, binderShare, typed });
 	return {

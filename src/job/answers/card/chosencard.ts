@@ -41,7 +41,7 @@ export function chosenCard(basis: Basis): Known<ChosenCard> {
 	return from(flat(chosen), (load) => {
 		const card = cardOf(basis, load);
 		const allFit = planCheck(basis);
-		return { ...card, allFit, check: firstWrong([allFit, card.check]) };
+		return { ...card, allFit, check: firstWrong([card.check, allFit]) };
 	});
 }
 

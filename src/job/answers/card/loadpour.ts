@@ -5,6 +5,8 @@ import type { Typed } from "../../fields/field";
 import { POUR } from "../../fields/pour";
 import type { PourInput } from "../../jobfile";
 import { isBlank, numberIn } from "../../reading/cells";
+import type { UnitSystem } from "../../reading/units";
+import { weightTyped } from "../../reading/weights";
 import type { Given } from "../given";
 import { attempt, type Known, missing, readField } from "../known";
 
@@ -26,8 +28,11 @@ export const pourField = <K extends keyof typeof POUR & string>(
 export const weightIn = (
 	name: string,
 	typed: Typed | undefined,
+	units: UnitSystem,
 ): Known<number> =>
-	isBlank(typed) ? missing(name) : attempt(() => numberIn(name, typed));
+	isBlank(typed)
+		? missing(name)
+		: attempt(() => weightTyped(name, typed, units));
 
 export function weighedOf(
 	{ weighed = {} }: PourInput,
