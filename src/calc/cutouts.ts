@@ -16,12 +16,21 @@ export interface PieceCutout {
 	shape: (typeof CUTOUT_SHAPES)[number];
 	aM: number;
 	bM?: number;
+	/** From the piece's left side to its middle, or to the middle of a row of them. */
+	leftM?: number;
+	/** Strip of concrete before it. */
+	frontM?: number;
+	/** Of its corners. */
+	radiusM?: number;
+	/** From middle to middle of several in a row. */
+	spacingM?: number;
 }
 
 /**
  * Area and rim of all cutouts of one piece, m² and m.
  *
- * @throws InputError when a cutout misses a dimension, has one too many or does not fit, or the piece takes none.
+ * @throws InputError when a cutout misses a dimension, has one too many or a radius that it cannot have, or does not fit, or
+ * the piece takes none.
  */
 export function cutoutTotals(
 	cutouts: readonly PieceCutout[],
@@ -34,20 +43,45 @@ export function cutoutTotals(
 		at(`cutouts row ${cutout.row}`, () => {
 			const { aM, bM } = sides(cutout);
 			checkFit(cutout.piece, aM, bM, outline, lengthText);
+			checkDetails(cutout, lengthText);
 			const straight = cutout.shape === "rectangle";
-			areaM2 += cutout.count * (straight ? aM * bM : ovalAreaM2(aM, bM));
-			rimM += cutout.count * (straight ? 2 * (aM + bM) : ovalEdgeM(aM, bM));
+			const r = cutout.radiusM ?? 0;
+			areaM2 +=
+				cutout.count *
+				(straight ? aM * bM - (4 - Math.PI) * r ** 2 : ovalAreaM2(aM, bM));
+			rimM +=
+				cutout.count *
+				(straight ? 2 * (aM + bM) - (8 - 2 * Math.PI) * r : ovalEdgeM(aM, bM));
 		});
 	return { areaM2, rimM };
 }
 
-function sides({ shape, aM, bM }: PieceCutout): { aM: number; bM: number } {
+/** Its dimensions along A and along B. @throws InputError when one is missing or one too many. */
+export function sides({ shape, aM, bM }: PieceCutout): {
+	aM: number;
+	bM: number;
+} {
 	if (shape === "round" && bM !== undefined)
 		throw new InputError("B must be blank: round has no B");
 	if (shape === "round") return { aM, bM: aM };
 	if (bM === undefined)
 		throw new InputError(`B is blank, and ${shape} needs it`);
 	return { aM, bM };
+}
+
+function checkDetails(cutout: PieceCutout, lengthText: LengthText): void {
+	const { shape, count, radiusM = 0, spacingM, aM, bM = aM } = cutout;
+	if (radiusM > 0 && shape !== "rectangle")
+		throw new InputError(
+			`corner radius must be blank: ${shape} has no corners`,
+		);
+	const most = Math.min(aM, bM) / 2;
+	if (radiusM > withRounding(most))
+		throw new InputError(
+			`corner radius must be at most half of the shorter side (${lengthText(most)}), got ${lengthText(radiusM)}`,
+		);
+	if (spacingM !== undefined && count < 2)
+		throw new InputError("spacing must be blank for a single cutout");
 }
 
 function checkFit(

@@ -1,6 +1,7 @@
 /** What each shape of a piece needs, and its areas, edges and volume without cutouts and drop edges. */
 import { InputError } from "./errors";
 import { ovalAreaM2, ovalEdgeM } from "./oval";
+import { withRounding } from "./rounding";
 
 /** How a length is told to the person who typed it. */
 export type LengthText = (lengthM: number) => string;
@@ -29,6 +30,8 @@ export interface Dimensions {
 	bM?: number;
 	cM?: number;
 	dM?: number;
+	/** Of the outside corners of a rectangle, L or U, seen from above. */
+	radiusM?: number;
 	thicknessM: number;
 }
 
@@ -57,10 +60,30 @@ export function outlineOf(piece: Dimensions, lengthText: LengthText): Outline {
 	const b = piece.bM ?? 0;
 	const c = piece.cM ?? 0;
 	const d = piece.dM ?? 0;
+	const r = piece.radiusM ?? 0;
 	const below = limitsCheck(lengthText);
+	/** With so many outside corners rounded, of which the nearest two are at the ends of the shortest of `ends`. */
+	const rounded = (
+		sharp: Outline,
+		corners: number,
+		ends: readonly number[],
+	): Outline => {
+		if (r === 0) return sharp;
+		const most = Math.min(...ends) / 2;
+		if (r > withRounding(most))
+			throw new InputError(
+				`corner radius must be at most half of the shortest end (${lengthText(most)}), got ${lengthText(r)}`,
+			);
+		return slab(
+			t,
+			sharp.faceM2 - corners * (1 - Math.PI / 4) * r ** 2,
+			sharp.edgeM - corners * (2 - Math.PI / 2) * r,
+			sharp.fits,
+		);
+	};
 	switch (shape) {
 		case "rectangle":
-			return slab(t, a * b, 2 * (a + b), [a, b]);
+			return rounded(slab(t, a * b, 2 * (a + b), [a, b]), 4, [a, b]);
 		case "round":
 			return slab(t, ovalAreaM2(a, a), Math.PI * a, [a, a]);
 		case "oval":
@@ -68,11 +91,17 @@ export function outlineOf(piece: Dimensions, lengthText: LengthText): Outline {
 		case "L":
 			below("C", c, "A", a);
 			below("D", d, "B", b);
-			return slab(t, a * b - c * d, 2 * (a + b), [a, b]);
+			return rounded(slab(t, a * b - c * d, 2 * (a + b), [a, b]), 5, [
+				a - c,
+				b - d,
+			]);
 		case "U":
 			below("C", c, "the longer of A and B", Math.max(a, b));
 			below("D", d, "the shorter of A and B", Math.min(a, b));
-			return slab(t, a * b - c * d, 2 * (a + b) + 2 * d, [a, b]);
+			return rounded(slab(t, a * b - c * d, 2 * (a + b) + 2 * d, [a, b]), 6, [
+				(Math.max(a, b) - c) / 2,
+				Math.min(a, b),
+			]);
 		case "basin":
 			below("thickness", t, "half of A", a / 2);
 			below("thickness", t, "half of B", b / 2);

@@ -4,7 +4,7 @@ import { answerTable } from "../blocks";
 import type { Block } from "../plan";
 
 /** Checks that a job has. */
-const CHECKS = 22;
+const CHECKS = 23;
 
 const RESULTS = "{at:Job.check_results}";
 

@@ -14,7 +14,7 @@ export const job: Tab = {
 	widths: [
 		...[150, 40, 104],
 		...Array<number>(4).fill(60),
-		...Array<number>(4).fill(80),
+		...Array<number>(5).fill(80),
 		...[100, 100, 100, 90, 90, 300],
 		...Array<number>(10).fill(90),
 		...Array<number>(5).fill(200),

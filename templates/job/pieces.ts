@@ -31,7 +31,7 @@ const knockouts = typedTable({
 export const pieceTyping = [pieces, cutouts, knockouts];
 
 /** The cells of the pieces, cutouts and knockouts, under their titles. */
-export const PIECES_REGION = "A12:N58";
+export const PIECES_REGION = "A12:O58";
 
 const columnOf = (key: keyof typeof PIECE): string =>
 	String.fromCharCode(65 + Object.keys(PIECE).indexOf(key));
@@ -62,7 +62,7 @@ export const pieceBlocks: readonly Block[] = [
 	pieceColumn("faces", "face"),
 	pieceColumn("notches", "notch"),
 	...answerTable({
-		at: "O12",
+		at: "P12",
 		answer: JOB_PIECES,
 		// The rows of the pieces end where the title of the cutouts stands.
 		rows: 21,
@@ -76,7 +76,7 @@ export const pieceBlocks: readonly Block[] = [
 		},
 	}),
 	{
-		at: "O34",
+		at: "P34",
 		look: "caution",
 		rows: [
 			[
@@ -88,7 +88,7 @@ export const pieceBlocks: readonly Block[] = [
 	...cutouts.blocks,
 	{ at: "A49", look: "total", rows: [[TABLE_TITLES.knockouts]] },
 	{
-		at: "O49",
+		at: "P49",
 		look: "note",
 		rows: [
 			[
@@ -97,7 +97,7 @@ export const pieceBlocks: readonly Block[] = [
 		],
 	},
 	...knockouts.blocks,
-	...answerTable({ at: "O50", answer: JOB_KNOCKOUTS, rows: 8, slot: "uplift" }),
+	...answerTable({ at: "P50", answer: JOB_KNOCKOUTS, rows: 8, slot: "uplift" }),
 	{
 		at: "A59",
 		look: "note",
@@ -107,9 +107,9 @@ export const pieceBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "O61", look: "total", rows: [["Mixer loads"]] },
+	{ at: "P61", look: "total", rows: [["Mixer loads"]] },
 	...answerTable({
-		at: "O62",
+		at: "P62",
 		answer: JOB_LOADS,
 		rows: 40,
 		slot: "load_table",

@@ -364,8 +364,8 @@ describe("the quote", { timeout: 60_000 }, () => {
 });
 
 test("a job without pieces has no price, and no error", async () => {
-	await cleared(desk, "Job.pieces", 4, 14);
-	await cleared(desk, "Job.cutouts", 3, 5);
+	await cleared(desk, "Job.pieces", 4, 15);
+	await cleared(desk, "Job.cutouts", 3, 9);
 	await typed(desk, [...PRICE_TYPED, ""]);
 	const mine = ["1 Cure", "1 Cost", "1 Quote"];
 	expect(desk.errors().filter(({ tab }) => mine.includes(tab))).toEqual([]);

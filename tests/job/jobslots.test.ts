@@ -42,7 +42,7 @@ test("lengths stay as they were typed, what is left out is blank", () => {
 	expect(slots({}).pieces).toEqual([
 		[
 			...["Top", 1, "rectangle", 900, "52 cm", "", "", "8' 1/2\""],
-			...["", "", "", "", "", ""],
+			...["", "", "", "", "", "", ""],
 		],
 	]);
 });
@@ -51,8 +51,8 @@ test("how a piece lies stands beside it", () => {
 	const bar = { ...PIECE, face: "face down", notch: "back right" };
 	const written = slots({ pieces: [bar, { ...PIECE, dropOn: "front" }] });
 	expect(written.pieces).toMatchObject([
-		{ 11: "face down", 12: "back right", 13: "" },
-		{ 11: "", 12: "", 13: "front" },
+		{ 12: "face down", 13: "back right", 14: "" },
+		{ 12: "", 13: "", 14: "front" },
 	]);
 });
 

@@ -21,6 +21,7 @@ import {
 } from "./known";
 import { loadsOf, overPieces } from "./loads";
 import { wasteOf } from "./pieces";
+import { placesCheck } from "./places";
 import { backingProblem } from "./tones";
 import type { Whole } from "./whole";
 
@@ -140,17 +141,24 @@ const CHECKS: readonly Declared[] = [
 			),
 	],
 	[
+		"places",
+		"Every cutout is in its place",
+		3,
+		"Job.cutouts",
+		({ basis }) =>
+			allKnown([
+				overPieces(basis.given, basis.pieces, (piece) =>
+					placesCheck(basis.given, piece),
+				),
+			]),
+	],
+	[
 		"lifting",
 		"The crew can lift every piece",
 		3,
 		"Job.weights",
 		({ basis }) =>
-			saidOf(
-				from(
-					overPieces(basis.given, basis.pieces, ({ lift }) => lift.by),
-					() => "fine",
-				),
-			),
+			allKnown([overPieces(basis.given, basis.pieces, ({ lift }) => lift.by)]),
 	],
 	[
 		"carriedFlat",

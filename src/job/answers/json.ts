@@ -5,7 +5,7 @@ import type { StudioFile } from "../studiofile";
 import { cardJson } from "./card/cardjson";
 import { checksOf } from "./checks";
 import { cureDays } from "./cure/cure";
-import { from, type Known, orNull, saidOf } from "./known";
+import { from, is, type Known, orNull, saidOf } from "./known";
 import { loadsOf } from "./loads";
 import { buyJson, costJson, quoteJson } from "./money/moneyjson";
 import type { PieceAnswer } from "./pieces";
@@ -75,6 +75,7 @@ function pieceJson(
 		key: "faceM2" | "edgeM" | "volumeM3" | "finishM2",
 		quantity: Quantity,
 	) => inUnit(quantity)(from(piece.sizes, (sizes) => sizes[key]));
+	const length = (lengthM: number | undefined) => inUnit("length")(is(lengthM));
 	const people = orNull(piece.lift.people);
 	return {
 		name: piece.name,
@@ -90,6 +91,16 @@ function pieceJson(
 			equipment: people === null ? null : people === "equipment",
 			...saidOf(piece.carry),
 		},
+		cutouts: (orNull(piece.cutouts) ?? []).map((cutout) => ({
+			shape: cutout.shape,
+			count: cutout.count,
+			a: length(cutout.aM),
+			b: length(cutout.bM),
+			left: length(cutout.leftM),
+			front: length(cutout.frontM),
+			radius: length(cutout.radiusM),
+			spacing: length(cutout.spacingM),
+		})),
 		mold: orNull(piece.mold),
 	};
 }

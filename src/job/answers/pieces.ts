@@ -5,6 +5,7 @@ import { quoted } from "../../calc/errors";
 import { selfWeightStressPa } from "../../calc/handling";
 import { type Lie, moldPlan } from "../../calc/mold";
 import { nameKey, sameName } from "../../calc/names";
+import type { Hole, Part } from "../../calc/places";
 import {
 	longestSideM,
 	type Piece,
@@ -33,6 +34,7 @@ import {
 import { type LiftAnswer, liftAnswer } from "./lifting";
 import type { MixAnswers } from "./mix";
 import { type MoldWords, moldWords } from "./moldwords";
+import { holesIn, notchPart } from "./places";
 
 /** Everything in SI. */
 export interface PieceAnswer {
@@ -40,6 +42,10 @@ export interface PieceAnswer {
 	quantity: Known<number>;
 	piece: Known<Piece>;
 	cutouts: Known<readonly PieceCutout[]>;
+	/** Openings by their place; missing where one is not typed. */
+	holes: Known<readonly Hole[]>;
+	/** What its notch takes out of A × B. */
+	notch: Known<Part | undefined>;
 	sizes: Known<PieceSizes>;
 	/** Of one, as cast. */
 	massKg: Known<number>;
@@ -105,6 +111,8 @@ function pieceAnswer(
 		quantity: from(piece, ({ quantity }) => quantity),
 		piece,
 		cutouts,
+		holes: holesIn(piece, cutouts),
+		notch: notchPart(piece, row.notch),
 		sizes,
 		massKg,
 		batchKg: from(
@@ -162,6 +170,7 @@ function pieceOf(
 			dropHeightM: typed.dropHeight,
 			dropRunM: typed.dropRun,
 			dropThicknessM: typed.dropThickness,
+			radiusM: typed.radius,
 		};
 	});
 }
@@ -189,13 +198,17 @@ export const cutoutOf = (
 ): Known<PieceCutout> =>
 	from(
 		readRow(CUTOUT, row, units),
-		({ piece = "", count = 1, shape = "rectangle", a = 0, b }) => ({
+		({ piece = "", count = 1, shape = "rectangle", a = 0, ...typed }) => ({
 			row: index + 1,
 			piece,
 			count,
 			shape,
 			aM: a,
-			bM: b,
+			bM: typed.b,
+			leftM: typed.left,
+			frontM: typed.front,
+			radiusM: typed.radius,
+			spacingM: typed.spacing,
 		}),
 	);
 

@@ -12,6 +12,26 @@ export const CUTOUT = {
 	shape: word("Shape", CUTOUT_SHAPES, { required: true, start: "rectangle" }),
 	a: length("A", { required: true, also: ["length", "diameter"] }),
 	b: length("B", { also: ["width", "depth"] }),
+	left: length("Left side to center", {
+		also: ["left", "from left", "left to center", "center from left"],
+		help: "From the piece's left side to the cutout's center, seen from above; of a row, to the middle of the row.",
+	}),
+	front: length(
+		"Strip before it",
+		{
+			also: ["front", "strip", "from front", "front strip"],
+			help: "Strip of concrete between the piece's front and the cutout.",
+		},
+		{ min: 0 },
+	),
+	radius: length("Corner radius", {
+		also: ["radius", "corners"],
+		help: "Of a rectangle's corners.",
+	}),
+	spacing: length("Spacing", {
+		also: ["spread", "on center"],
+		help: "Of several in a row, such as faucet holes: from center to center.",
+	}),
 };
 
 /** Its size is typed as a volume, or as A × B × depth below the mix. */

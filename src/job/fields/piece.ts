@@ -82,6 +82,11 @@ export const PIECE = {
 		shapes: SLABS,
 		help: "Blank: as thick as the piece.",
 	}),
+	radius: length("Corner radius", {
+		shapes: ["rectangle", "L", "U"],
+		also: ["radius", "corners"],
+		help: "Of the outside corners, seen from above.",
+	}),
 	face: word("Cast", FACES, {
 		help: "How it lies in the mold; it says which hand the mold is.",
 	}),

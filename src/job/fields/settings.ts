@@ -149,6 +149,16 @@ export const SETTING_GROUPS = {
 				"what the lifting equipment carries on the Studio tab, 0 for none",
 			help: "Hoist, gantry or cart, in the shop and at delivery; 0: none",
 		}),
+		least_strip: number(
+			"Least strip beside a cutout, {length}",
+			{
+				unit: "length",
+				start: { metric: 50, us: 2 },
+				wanted: "the least strip beside a cutout on the Studio tab",
+				help: "The checks name a cutout nearer to an edge. For thin cast concrete none is published; stone shops keep 90 mm (3-1/2 in) before and behind a sink",
+			},
+			ABOVE_ZERO,
+		),
 		flexural: number(
 			"Flexural strength to count on, {stress}",
 			{

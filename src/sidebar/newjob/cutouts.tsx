@@ -49,6 +49,13 @@ interface CutoutProps extends Pick<SectionProps, "edit"> {
 type Key = keyof typeof CUTOUT;
 
 const FIRST: readonly Key[] = ["piece", "count", "shape", "a", "b"];
+const PLACE: readonly Key[] = ["left", "front"];
+
+/** Whether a cutout has it: a row has a spacing, a rectangle has corners. */
+const has: Partial<Record<Key, (row: CutoutRow) => boolean>> = {
+	radius: ({ shape }) => shape === "rectangle",
+	spacing: ({ count }) => Number(count) > 1,
+};
 
 function Cutout({ row, place, pieces, edit }: CutoutProps) {
 	const change = (typed: Partial<CutoutRow>) =>
@@ -56,7 +63,9 @@ function Cutout({ row, place, pieces, edit }: CutoutProps) {
 	const entry = entriesOf(CUTOUT, row, change);
 	const { a = "", b } = sidesOf(row.shape);
 	const others = (Object.keys(CUTOUT) as Key[]).filter(
-		(key) => !FIRST.includes(key),
+		(key) =>
+			![...FIRST, ...PLACE].includes(key) &&
+			(has[key]?.(row) !== false || row[key] !== ""),
 	);
 	return (
 		<fieldset>
@@ -79,6 +88,11 @@ function Cutout({ row, place, pieces, edit }: CutoutProps) {
 				{(b !== undefined || row.b !== "") && (
 					<Entry {...entry("b")} label={`B, ${b ?? "not used"}`} />
 				)}
+			</div>
+			<div class="columns">
+				{PLACE.map((key) => (
+					<Entry key={key} {...entry(key)} />
+				))}
 			</div>
 			{others.map((key) => (
 				<Entry key={key} {...entry(key)} />

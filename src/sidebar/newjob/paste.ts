@@ -1,13 +1,16 @@
-/** Pieces out of rows copied from any sheet. */
+/** Pieces or cutouts out of rows copied from any sheet. */
 
 import { SHAPES, type Shape } from "../../calc/shapes";
-import { wordOf } from "../../job/fields/field";
+import { type Fields as AnyFields, wordOf } from "../../job/fields/field";
+import { CUTOUT } from "../../job/fields/openings";
 import { DIMENSIONS, type Dimension, PIECE } from "../../job/fields/piece";
 import { delimitedRows } from "./delimited";
-import { blankPiece, type PieceRow } from "./form";
+import { blankCutout, blankPiece, type CutoutRow, type PieceRow } from "./form";
 
-export interface PastedPieces {
+export interface PastedRows {
 	pieces: PieceRow[];
+	/** Where the header is one of cutouts. */
+	cutouts: CutoutRow[];
 	/** Header words that no field of a piece goes by: their columns are left out. */
 	unused: string[];
 	/** Why nothing could be made of it. */
@@ -22,17 +25,23 @@ const KEYS = Object.keys(PIECE) as PieceField[];
 const FIELDS: Fields = KEYS.slice(0, KEYS.indexOf("dropThickness") + 1);
 const PLAIN: Fields = ["name", "quantity", "a", "b", "thickness"];
 
-/** What people head the column of each field with. */
-const HEADINGS = KEYS.map((key): [PieceField, string[]] => {
-	const { label, also = [] } = PIECE[key] as { label: string; also?: string[] };
-	return [key, [label.toLowerCase(), wordOf(key).toLowerCase(), ...also]];
-});
+type Headings = readonly (readonly [key: string, words: readonly string[]])[];
 
-const fieldNamed = (word: string): PieceField | undefined => {
+/** What people head the column of each field with. */
+const headings = (fields: AnyFields): Headings =>
+	Object.entries(fields).map(([key, { label, also = [] }]) => [
+		key,
+		[label.toLowerCase(), wordOf(key).toLowerCase(), ...also],
+	]);
+
+const OF_PIECE = headings(PIECE);
+const OF_CUTOUT = headings(CUTOUT);
+
+function fieldNamed(word: string, any: Headings): string | undefined {
 	const named = (one: string) =>
-		HEADINGS.find(([, words]) => words.includes(one))?.[0];
+		any.find(([, words]) => words.includes(one))?.[0];
 	return named(word) ?? named(word.replace(/s$/, ""));
-};
+}
 
 const OTHER_SHAPES: Readonly<Record<string, Shape>> = {
 	rect: "rectangle",
@@ -55,13 +64,13 @@ function shapeNamed(typed: string): Shape | undefined {
 }
 
 interface HeaderCell {
-	field?: PieceField;
+	field?: string;
 	/** Unit said in the header, for bare numbers below it. */
 	unit: string;
 	word: string;
 }
 
-function headerCell(text: string): HeaderCell {
+function headerCell(text: string, any: Headings): HeaderCell {
 	const [, word = "", unit = ""] =
 		/^(.*?)[\s,]*(?:[([]?\b(mm|cm|m|in|inch|inches|ft)\b\.?[)\]]?)?$/.exec(
 			text
@@ -69,17 +78,23 @@ function headerCell(text: string): HeaderCell {
 				.replace(/[._#:*]+/g, " ")
 				.trim(),
 		) ?? [];
-	return { field: fieldNamed(word.trim()), unit, word: text.trim() };
+	return { field: fieldNamed(word.trim(), any), unit, word: text.trim() };
 }
 
 /** The header, when the first row is one: at least two of its cells are column words, and none is a number. */
-function headerOf(row: readonly string[]): HeaderCell[] | undefined {
-	const cells = row.map(headerCell);
-	const known = cells.filter(({ field }) => field !== undefined);
-	return known.length >= 2 && row.every((text) => !/^\d/.test(text))
-		? firstOfEach(cells)
+function headerOf(
+	row: readonly string[],
+	any: Headings,
+): HeaderCell[] | undefined {
+	const cells = firstOfEach(row.map((text) => headerCell(text, any)));
+	return named(cells) >= 2 && row.every((text) => !/^\d/.test(text))
+		? cells
 		: undefined;
 }
+
+/** How many columns a header names. */
+const named = (header: readonly HeaderCell[] = []): number =>
+	header.filter(({ field }) => field !== undefined).length;
 
 /** A field named twice is taken from its first column. */
 const firstOfEach = (cells: readonly HeaderCell[]): HeaderCell[] =>
@@ -89,16 +104,35 @@ const firstOfEach = (cells: readonly HeaderCell[]): HeaderCell[] =>
 			: { ...cell, field: undefined },
 	);
 
-/** Pieces of the pasted text; lengths stay as they were written. */
-export function pastedPieces(text: string): PastedPieces {
+/** Rows of the pasted text; lengths stay as they were written. A header that names more fields of a cutout heads cutouts. */
+export function pastedRows(text: string): PastedRows {
 	const rows = delimitedRows(text);
+	const none = { pieces: [], cutouts: [], unused: [] };
 	const [first] = rows;
-	if (!first) return { pieces: [], unused: [], mistake: "there are no rows" };
-	const header = headerOf(first);
-	if (header) return underHeader(header, rows.slice(1));
+	if (!first) return { ...none, mistake: "there are no rows" };
+	const ofPiece = headerOf(first, OF_PIECE);
+	const ofCutout = headerOf(first, OF_CUTOUT);
+	const header = named(ofCutout) > named(ofPiece) ? ofCutout : ofPiece;
+	if (header) {
+		const typed = underHeader(header, rows.slice(1));
+		return {
+			...none,
+			[header === ofCutout ? "cutouts" : "pieces"]:
+				header === ofCutout
+					? typed.map((cells) => shaped({ ...blankCutout(), ...cells }))
+					: typed.map(pieceOf),
+			unused: header
+				.filter(({ field, word }) => field === undefined && word !== "")
+				.map(({ word }) => word),
+			...(typed.length === 0 && {
+				mistake: "there are no rows below the header",
+			}),
+		};
+	}
 	const mistake = unclear(rows);
-	if (mistake) return { pieces: [], unused: [], mistake };
-	return { pieces: rows.map(withoutHeader), unused: [] };
+	return mistake
+		? { ...none, mistake }
+		: { ...none, pieces: rows.map(withoutHeader) };
 }
 
 /** Why rows without a header cannot be told apart, for the first such row. */
@@ -116,28 +150,18 @@ function unclear(rows: readonly (readonly string[])[]): string | undefined {
 
 const startsWithWord = (text = ""): boolean => /^[a-z]/i.test(text);
 
-function underHeader(
+/** What each row holds, by the fields that the header names. */
+const underHeader = (
 	header: readonly HeaderCell[],
 	rows: readonly (readonly string[])[],
-): PastedPieces {
-	const pieces = rows.map((row) =>
-		pieceOf(
-			header.map(({ field, unit }, index) => [
-				field,
-				withUnit(row[index] ?? "", unit),
-			]),
+): Record<string, string>[] =>
+	rows.map((row) =>
+		Object.fromEntries(
+			header.flatMap(({ field, unit }, index) =>
+				field === undefined ? [] : [[field, withUnit(row[index] ?? "", unit)]],
+			),
 		),
 	);
-	return {
-		pieces,
-		unused: header
-			.filter(({ field, word }) => field === undefined && word !== "")
-			.map(({ word }) => word),
-		...(pieces.length === 0 && {
-			mistake: "there are no rows below the header",
-		}),
-	};
-}
 
 const withUnit = (text: string, unit: string): string =>
 	unit && /^[\d\s.,/½⅓⅔¼¾⅛⅜⅝⅞-]*\d*[\d½⅓⅔¼¾⅛⅜⅝⅞]$/.test(text)
@@ -148,7 +172,7 @@ const withUnit = (text: string, unit: string): string =>
 function withoutHeader(row: readonly string[]): PieceRow {
 	const shape = shapeNamed(row[2] ?? "");
 	if (!shape)
-		return pieceOf(pairs(startsWithWord(row[2]) ? FIELDS : PLAIN, row));
+		return pieceOf(keyed(startsWithWord(row[2]) ? FIELDS : PLAIN, row));
 	const close: Fields = [
 		"name",
 		"quantity",
@@ -160,22 +184,25 @@ function withoutHeader(row: readonly string[]): PieceRow {
 	const closeUp =
 		given.length === close.length - 3 &&
 		row.slice(3, close.length).every((text) => text !== "");
-	return pieceOf(pairs(closeUp ? close : FIELDS, row));
+	return pieceOf(keyed(closeUp ? close : FIELDS, row));
 }
 
-const pairs = (
+const keyed = (
 	fields: Fields,
 	row: readonly string[],
-): [PieceField | undefined, string][] =>
-	row.map((text, index) => [fields[index], text]);
+): Partial<Record<PieceField, string>> =>
+	Object.fromEntries(
+		row.flatMap((text, index) => {
+			const field = fields[index];
+			return field === undefined ? [] : [[field, text]];
+		}),
+	);
 
-function pieceOf(
-	cells: readonly (readonly [PieceField | undefined, string])[],
-): PieceRow {
-	const given = Object.fromEntries(
-		cells.filter(([field]) => field !== undefined),
-	) as Partial<Record<PieceField, string>>;
-	const piece = { ...blankPiece(), ...given };
-	const shape = shapeNamed(given.shape ?? "") ?? given.shape;
-	return { ...piece, shape: shape || "rectangle" };
+const pieceOf = (given: Partial<Record<PieceField, string>>): PieceRow =>
+	shaped({ ...blankPiece(), ...given });
+
+/** The row with its shape as the fields name it; a rectangle where none is given. */
+function shaped<R extends { shape: string }>(row: R): R {
+	const shape = shapeNamed(row.shape) ?? row.shape;
+	return { ...row, shape: shape || "rectangle" };
 }

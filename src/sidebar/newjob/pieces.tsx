@@ -1,12 +1,14 @@
 /** The pieces to cast, typed or pasted, and what is cut out of them. */
 import { useState } from "preact/hooks";
+import type { Fields } from "../../job/fields/field";
+import { CUTOUT } from "../../job/fields/openings";
 import { PIECE } from "../../job/fields/piece";
 import { focusSoon } from "../focus";
 import { ended } from "../sentence";
 import type { MarksShown } from "../use-marks";
 import { Cutouts } from "./cutouts";
 import { blankPiece, fieldId, type PieceRow, pieceIsBlank } from "./form";
-import { pastedPieces } from "./paste";
+import { type PastedRows, pastedRows } from "./paste";
 import { foldId, Piece } from "./piece";
 import type { SectionProps } from "./use-new-job";
 
@@ -27,16 +29,25 @@ export function Pieces(props: PiecesProps) {
 		focusSoon(fieldId(piece.key, "name"));
 	};
 	const take = (text: string): Pasted => {
-		const { pieces, unused, mistake } = pastedPieces(text);
+		const rows = pastedRows(text);
+		const { pieces, cutouts, mistake } = rows;
 		if (mistake) return { told: sentence(mistake), taken: false };
 		edit((before) => ({
 			...before,
-			pieces: [...before.pieces.filter((row) => !pieceIsBlank(row)), ...pieces],
+			pieces:
+				pieces.length > 0
+					? [...before.pieces.filter((row) => !pieceIsBlank(row)), ...pieces]
+					: before.pieces,
+			cutouts: [...before.cutouts, ...cutouts],
 		}));
-		marks.leftAll(pieces.flatMap(idsOf));
+		marks.leftAll([
+			...pieces.flatMap(idsOf),
+			...cutouts.flatMap(({ key }) => idsIn(CUTOUT, key)),
+		]);
 		setOpen(undefined);
-		focusSoon(foldId(pieces[0]?.key));
-		return { told: takenText(pieces.length, unused), taken: true };
+		if (pieces[0]) focusSoon(foldId(pieces[0].key));
+		else focusSoon(fieldId(cutouts[0]?.key ?? 0, "piece"));
+		return { told: takenText(rows), taken: true };
 	};
 	return (
 		<section aria-labelledby="pieces-heading">
@@ -79,15 +90,19 @@ export function Pieces(props: PiecesProps) {
 const sentence = (text: string): string =>
 	ended(`${text[0]?.toUpperCase()}${text.slice(1)}`);
 
-function takenText(count: number, unused: readonly string[]): string {
-	const pieces = count === 1 ? "1 piece" : `${count} pieces`;
+function takenText({ pieces, cutouts, unused }: PastedRows): string {
+	const count = pieces.length + cutouts.length;
+	const what = cutouts.length > 0 ? "cutout" : "piece";
+	const rows = count === 1 ? `1 ${what}` : `${count} ${what}s`;
 	return unused.length === 0
-		? `${pieces} added.`
-		: `${pieces} added; not used: ${unused.join(", ")}.`;
+		? `${rows} added.`
+		: `${rows} added; not used: ${unused.join(", ")}.`;
 }
 
-const idsOf = (row: PieceRow): string[] =>
-	Object.keys(PIECE).map((field) => fieldId(row.key, field));
+const idsIn = (fields: Fields, key: number): string[] =>
+	Object.keys(fields).map((field) => fieldId(key, field));
+
+const idsOf = (row: PieceRow): string[] => idsIn(PIECE, row.key);
 
 const firstMistake = (row: PieceRow, marks: MarksShown): string | undefined =>
 	idsOf(row)
@@ -125,7 +140,7 @@ function PasteBox({ take }: { take: (text: string) => Pasted }) {
 				/>
 				<div class="hint" id="pasted-order">
 					<p>Name, quantity, length, width, thickness;</p>
-					<p>or any columns under a header row.</p>
+					<p>or any columns under a header row, of cutouts too.</p>
 				</div>
 			</div>
 			<button type="button" onClick={use} disabled={text.trim() === ""}>

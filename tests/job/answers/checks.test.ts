@@ -49,6 +49,14 @@ const piece =
 		pieces: pieces.map((row, i) => (i === index ? { ...row, ...change } : row)),
 	});
 
+const cutout =
+	(index: number, change: object) =>
+	({ cutouts = [] }: JobFile): Partial<JobFile> => ({
+		cutouts: cutouts.map((row, i) =>
+			i === index ? { ...row, ...change } : row,
+		),
+	});
+
 const tone =
 	(index: number, change: object) =>
 	({ tones }: JobFile): Partial<JobFile> => ({
@@ -115,6 +123,27 @@ const CASES: readonly (readonly [string, Broken, RegExp])[] = [
 		"Every mold is the right hand",
 		{ job: piece(0, { notch: "" }) },
 		/^Look: say how it is cast/,
+	],
+	// The vanity's sink of 360 moved to the back: 520 − 130 − 360 leaves 30 mm.
+	[
+		"Every cutout is in its place",
+		{ job: cutout(1, { front: 130 }) },
+		/^Look: Vanity top: cutout 2 leaves a strip of 30 mm to the edge, and the studio's least is 50 mm/,
+	],
+	[
+		"Every cutout is in its place",
+		{ job: cutout(0, { left: 2100 }) },
+		/^Look: Breakfast bar: cutout 1 leaves the piece/,
+	],
+	[
+		"Every cutout is in its place",
+		{ job: cutout(0, { front: 300 }) },
+		/^Look: Breakfast bar: cutout 1 leaves the piece/,
+	],
+	[
+		"Every cutout is in its place",
+		{ job: cutout(1, { count: 2, a: 60, spacing: 50 }) },
+		/^Look: Vanity top: the openings of cutout 2 overlap/,
 	],
 	[
 		"The crew can lift every piece",
@@ -234,6 +263,12 @@ describe("a check that lacks what it needs is not fine", () => {
 		["Pigment limit of every tone", { job: () => ({ tones: [] }) }],
 		["Every mold is the right hand", { job: piece(0, { face: "" }) }],
 		["The crew can lift every piece", { setting: { one_person: "" } }],
+		["Every cutout is in its place", { job: cutout(0, { left: "" }) }],
+		["Every cutout is in its place", { job: cutout(1, { front: "" }) }],
+		["Every cutout is in its place", { job: cutout(1, { count: 2, a: 60 }) }],
+		["Every cutout is in its place", { job: piece(0, { notch: "" }) }],
+		["Every cutout is in its place", { setting: { least_strip: "" } }],
+		["Every cutout is in its place", { job: piece(0, { shape: "area" }) }],
 		["The crew can lift every piece", { setting: { crew: "" } }],
 		["The crew can lift every piece", { setting: { equipment: "" } }],
 		["Slabs carried flat by their ends", { setting: { flexural: "" } }],

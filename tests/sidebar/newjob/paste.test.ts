@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { delimitedRows } from "../../../src/sidebar/newjob/delimited";
 import type { PieceRow } from "../../../src/sidebar/newjob/form";
-import { pastedPieces } from "../../../src/sidebar/newjob/paste";
+import { pastedRows } from "../../../src/sidebar/newjob/paste";
 
 /** What is filled in a piece, its key left out. */
 const filled = ({ key, ...fields }: PieceRow): Record<string, string> =>
 	Object.fromEntries(Object.entries(fields).filter(([, typed]) => typed));
 
-const piecesOf = (text: string) => pastedPieces(text).pieces.map(filled);
+const piecesOf = (text: string) => pastedRows(text).pieces.map(filled);
 
 describe("rows of cells", () => {
 	test.each([
@@ -106,7 +106,7 @@ describe("pieces without a header", () => {
 		["Bar,1,L,1,2,3,4,5,6,7,8,9", "row 1 has more than 11 columns"],
 		["  \n ", "there are no rows"],
 	])("%j cannot be told apart", (text, mistake) => {
-		const pasted = pastedPieces(text);
+		const pasted = pastedRows(text);
 		expect(pasted.mistake).toContain(mistake);
 		expect(pasted.pieces).toEqual([]);
 	});
@@ -137,19 +137,76 @@ describe("pieces under a header", () => {
 	});
 
 	test("columns that no field goes by are named", () => {
-		const { unused } = pastedPieces(
+		const { unused } = pastedRows(
 			"Name,Qty,Color,Length,Width,Thickness\nBar,1,gray,2400,650,40",
 		);
 		expect(unused).toEqual(["Color"]);
 	});
 
 	test("a header alone is no job", () => {
-		expect(pastedPieces("Name,Length,Width").mistake).toContain("no rows");
+		expect(pastedRows("Name,Length,Width").mistake).toContain("no rows");
 	});
 
 	test("a blank quantity under its header stays blank, to be asked for", () => {
 		expect(piecesOf("Name,Qty,Length\nBar,,2400")[0]).not.toHaveProperty(
 			"quantity",
 		);
+	});
+});
+
+describe("cutouts under a header", () => {
+	const cutoutsOf = (text: string) =>
+		pastedRows(text).cutouts.map(({ key, ...fields }) =>
+			Object.fromEntries(Object.entries(fields).filter(([, typed]) => typed)),
+		);
+
+	test("headings of a cutout's fields, units in the header", () => {
+		const text =
+			"In piece\tEach\tShape\tA\tB\tLeft side to center (cm)\tStrip before it\nBar\t1\trect\t480\t390\t140\t130\nVanity\t3\tround\t35\t\t49\t420";
+		expect(cutoutsOf(text)).toEqual([
+			{
+				piece: "Bar",
+				count: "1",
+				shape: "rectangle",
+				a: "480",
+				b: "390",
+				left: "140 cm",
+				front: "130",
+			},
+			{
+				piece: "Vanity",
+				count: "3",
+				shape: "round",
+				a: "35",
+				left: "49 cm",
+				front: "420",
+			},
+		]);
+		expect(pastedRows(text).pieces).toEqual([]);
+	});
+
+	test("other words for the place, the count and shape that a new one has", () => {
+		expect(
+			cutoutsOf(
+				"piece,length,width,from left,from front,spread\nBar,4,4,9,2,8",
+			),
+		).toEqual([
+			{
+				piece: "Bar",
+				count: "1",
+				shape: "rectangle",
+				a: "4",
+				b: "4",
+				left: "9",
+				front: "2",
+				spacing: "8",
+			},
+		]);
+	});
+
+	test("a header of pieces still heads pieces", () => {
+		expect(
+			pastedRows("piece,length,width,thickness\nBar,2400,650,40").cutouts,
+		).toEqual([]);
 	});
 });
