@@ -4,7 +4,7 @@ import { answerTable } from "../blocks";
 import type { Block } from "../plan";
 
 /** Checks that a job has. */
-const CHECKS = 23;
+const CHECKS = 25;
 
 const RESULTS = "{at:Job.check_results}";
 

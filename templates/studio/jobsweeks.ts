@@ -11,7 +11,14 @@ const DAYS = at("days");
 const HEAD = at("heading");
 
 /** Columns of the answer, by the keys of their cells. */
-const COLUMNS = { days: 0, pours: 1, work: 2, hours: 3, due: 4 } as const;
+const COLUMNS = {
+	days: 0,
+	pours: 1,
+	work: 2,
+	hours: 3,
+	if_ordered: 4,
+	due: 5,
+} as const;
 
 /** The answer while the days can be worked out, else their error. */
 const whileKnown = (answer: string) =>
@@ -44,6 +51,7 @@ export const weekBlocks: readonly Block[] = [
 				"Booked hours",
 				"Bench hours",
 				"Free hours",
+				"If ordered, hours",
 			],
 		],
 	},
@@ -58,15 +66,19 @@ export const weekBlocks: readonly Block[] = [
 			inWeek("hours", row),
 			"={studio:bench_hours}",
 			`=IF(W${row}>X${row};"Look: "&ROUND(W${row}-X${row};0)&" over";ROUND(X${row}-W${row};1))`,
+			inWeek("if_ordered", row),
 		]),
-		formats: ["date", "whole", "text", "number", "number", "number"],
+		formats: [
+			...(["date", "whole", "text"] as const),
+			...Array<"number">(4).fill("number"),
+		],
 	},
 	{
 		at: "T13",
 		look: "note",
 		rows: [
 			[
-				"A job's hours are spread evenly over the days from a week before its pour to its delivery.",
+				"A job's hours are spread evenly over the days from a week before its pour to its delivery. Jobs that nobody ordered yet stand apart.",
 			],
 		],
 	},
@@ -87,7 +99,9 @@ export const weekBlocks: readonly Block[] = [
 		look: "total",
 		rows: [
 			[`=COUNTA(${at("numbers")})-COUNTIF(${at("stages")};"delivered")`],
-			[`=SUM(ARRAYFORMULA(IF(ISNUMBER(${TO_PAY});${TO_PAY};0)))`],
+			[
+				`=SUM(ARRAYFORMULA(IF(ISNUMBER(${TO_PAY});IF(${TO_PAY}>0;${TO_PAY};0);0)))`,
+			],
 			[
 				`=IF(SUMPRODUCT(ISERROR(${JOBS})*1)+COUNTIF(${JOBS};"Look:*")=0;0;"Look: numbers of a job that shows an error are not in these sums")`,
 			],
@@ -109,15 +123,15 @@ export const weekBlocks: readonly Block[] = [
 		rows: [[texts("work", `${DAYS}=TODAY()`)]],
 		slot: "doing",
 	},
-	{ at: "Z3", look: "total", rows: [["Day by day"]] },
+	{ at: "AB3", look: "total", rows: [["Day by day"]] },
 	...answerTable({
-		at: "Z4",
+		at: "AB4",
 		answer: JOBS_WORK,
 		whole: true,
 		rows: MOST_DAYS,
 		slots: COLUMNS,
 	}),
-	{ at: "Z4", look: "heading", size: [1, 1], slot: "heading" },
+	{ at: "AB4", look: "heading", size: [1, 1], slot: "heading" },
 	...Object.entries({ week_pours: "U5", week_hours: "W5", bench: "X5" }).map(
 		([slot, at]): Block => ({ at, look: "result", size: [1, 1], slot }),
 	),

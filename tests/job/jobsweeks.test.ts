@@ -94,11 +94,11 @@ test("a delivered job is out of the weeks", async () => {
 
 test("what is typed where the days stand shows as an error, and no week as free", async () => {
 	await typed(["1 Job", "stage", "ordered"]);
-	desk.type("Jobs", "AA8", "my note");
+	desk.type("Jobs", "AC8", "my note");
 	await desk.settle();
 	expect(cell("A2")).toBe("Look: see Day by day");
 	for (const shown of cells("U5:W5").flat()) expect(shown).toBe("#REF!");
-	desk.type("Jobs", "AA8", "");
+	desk.type("Jobs", "AC8", "");
 	await desk.settle();
 	expect(cell("A2")).toBe(`Today: pour ${TITLE}`);
 }, 60_000);

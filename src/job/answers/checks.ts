@@ -20,6 +20,7 @@ import {
 	saidOf,
 } from "./known";
 import { loadsOf, overPieces } from "./loads";
+import { agreedCheck } from "./money/agreed";
 import { wasteOf } from "./pieces";
 import { placesCheck } from "./places";
 import { backingProblem } from "./tones";
@@ -351,6 +352,23 @@ const CHECKS: readonly Declared[] = [
 		2,
 		"Cost.priceTyped",
 		({ cost }) => cost().check,
+	],
+	[
+		"agreed",
+		"What was ordered has its price",
+		2,
+		"Quote.priceAgreed",
+		({ basis, cost }) => agreedCheck(basis.given, cost().changes),
+	],
+	[
+		"paid",
+		"Payments fit the quote",
+		2,
+		"Cost.payments",
+		({ basis: { given }, quote }) => {
+			const { payments = [], changes = [] } = given.job;
+			return payments.length + changes.length > 0 ? quote().open : saidOf(FINE);
+		},
 	],
 	[
 		"pigmentsKnown",

@@ -53,6 +53,12 @@ export const ownRows = <R extends { remark?: unknown }>(
 		? rows
 		: rows.filter(({ remark }) => !isInvented(remark));
 
+/** An amount with the studio's currency before it. */
+export const withCurrency = (
+	{ settings: { currency = "" } }: Pick<StudioFile, "settings">,
+	amount: string,
+): string => `${String(currency).trim()} ${amount}`.trim();
+
 /** A number in the workbook's unit. */
 export const inUnit = (
 	{ units }: Pick<Given, "units">,

@@ -4,13 +4,17 @@ import { sum } from "../../calc/sum";
 import type { Typed } from "../fields/field";
 import type { JobsRow } from "../fields/jobline";
 import { dayOfSerial, isDay, serialDay } from "../reading/days";
+import { isOrdered } from "./money/agreed";
 
 export interface WorkDay {
 	day: string;
 	pours: number;
 	/** What is done with which job, such as `pour Kitchen`. */
 	work: readonly string[];
+	/** Of jobs that are ordered. */
 	hours: number;
+	/** Of jobs that nobody ordered yet. */
+	ifOrdered: number;
 	/** Jobs that are due. */
 	due: readonly string[];
 }
@@ -32,16 +36,22 @@ const textOf = (typed: Typed = ""): string =>
 	/^(Look:|not known yet|#)/.test(String(typed)) ? "" : String(typed).trim();
 
 /** What a job is called: its title, else its client, else its number. */
-const nameOf = ({ title, client, job = "" }: JobsRow): string =>
-	textOf(title) || textOf(client) || `job ${job}`;
+const nameOf = ({ title, client, job = "", stage }: JobsRow): string =>
+	(textOf(title) || textOf(client) || `job ${job}`) +
+	(isOrdered(stage) ? "" : " (not ordered)");
 
 /** Days from the first of a job's work to its delivery, and hours on each, spread evenly. */
-function bookedOf({ pour, deliver, hours }: JobsRow) {
+function bookedOf({ pour, deliver, hours, stage }: JobsRow) {
 	const poured = dayOf(pour);
 	if (poured === undefined || typeof hours !== "number") return undefined;
 	const first = poured - BEFORE_POUR;
 	const last = Math.max(poured, dayOf(deliver) ?? poured);
-	return { first, last, hours: hours / (last - first + 1) };
+	return {
+		first,
+		last,
+		hours: hours / (last - first + 1),
+		ordered: isOrdered(stage),
+	};
 }
 
 /**
@@ -72,15 +82,19 @@ export function workDays(rows: readonly JobsRow[]): WorkDay[] {
 		.map((day) => {
 			const on = (key: (typeof WORK)[number] | "due") =>
 				live.filter((row) => dayOf(row[key]) === day).map(nameOf);
+			const hoursOf = (isCounted: boolean) =>
+				sum(
+					booked
+						.filter(({ first, last }) => first <= day && day <= last)
+						.filter(({ ordered }) => ordered === isCounted)
+						.map(({ hours }) => hours),
+				);
 			return {
 				day: dayOfSerial(day),
 				pours: on("pour").length,
 				work: WORK.flatMap((work) => on(work).map((job) => `${work} ${job}`)),
-				hours: sum(
-					booked
-						.filter(({ first, last }) => first <= day && day <= last)
-						.map(({ hours }) => hours),
-				),
+				hours: hoursOf(true),
+				ifOrdered: hoursOf(false),
 				due: on("due"),
 			};
 		});

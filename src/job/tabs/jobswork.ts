@@ -17,14 +17,22 @@ export const JOBS_WORK: TabAnswer = {
 			format: "number",
 			note: "A job's hours are spread evenly over the days from a week before its pour to its delivery.",
 		},
+		{
+			label: "If ordered, hours",
+			format: "number",
+			note: "Of jobs that nobody ordered yet: sampling or priced.",
+		},
 		{ label: "Due", format: "text" },
 	],
 	values: ({ given: { studio } }) =>
-		workDays(studio.jobs ?? []).map(({ day, pours, work, hours, due }) => [
-			day,
-			pours,
-			work.join(", "),
-			hours,
-			due.join(", "),
-		]),
+		workDays(studio.jobs ?? []).map(
+			({ day, pours, work, hours, ifOrdered, due }) => [
+				day,
+				pours,
+				work.join(", "),
+				hours,
+				ifOrdered,
+				due.join(", "),
+			],
+		),
 };

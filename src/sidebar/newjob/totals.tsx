@@ -2,6 +2,7 @@
 
 import { useEffect, useState } from "preact/hooks";
 import { sum } from "../../calc/sum";
+import { withCurrency } from "../../job/answers/given";
 import {
 	gramsShown,
 	numberShown,
@@ -102,13 +103,12 @@ function priceNote({ figures: { price } }: SectionProps): string {
 const moneyShown = (
 	amount: number,
 	{ start, studio }: Pick<SectionProps, "start" | "studio">,
-): string =>
-	`${numberShown(amount, 2, start.separator)} ${studio.settings.currency ?? ""}`.trim();
+): string => withCurrency(studio, numberShown(amount, 2, start.separator));
 
 const priceSum = ({ price }: SectionProps["figures"]): number =>
 	price ? price.mix + price.pigment : 0;
 
-/** `318 kg · 3 loads · 2 140 g pigment · from 480.00 €` */
+/** `318 kg · 3 loads · 2 140 g pigment · from € 480.00` */
 export function summaryOf(section: SectionProps): string {
 	const { figures, form, start } = section;
 	const { mass, loads, pigments } = figures;

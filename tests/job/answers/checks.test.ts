@@ -223,6 +223,16 @@ const CASES: readonly (readonly [string, Broken, RegExp])[] = [
 		/^Look: the price is below/,
 	],
 	[
+		"What was ordered has its price",
+		{ job: () => ({ stage: "ordered" }) },
+		/^Look: type the price agreed/,
+	],
+	[
+		"Payments fit the quote",
+		{ job: () => ({ payments: [{ for: "balance", amount: 99_999 }] }) },
+		/^Look: € .* more was paid than the quote/,
+	],
+	[
 		"Every pigment is on the Pigments tab",
 		{
 			studio: ({ pigments }) => ({
@@ -284,6 +294,11 @@ describe("a check that lacks what it needs is not fine", () => {
 		["Drying before it is covered", { job: without("dryingWind") }],
 		["The date can be met", { job: without("dueDate") }],
 		["The price covers the cost", { job: without("mix") }],
+		["What was ordered has its price", { job: () => ({ stage: "sold" }) }],
+		[
+			"Payments fit the quote",
+			{ job: () => ({ pieces: [], payments: [{ amount: 1 }] }) },
+		],
 		[
 			"Swatches match this mix and finish",
 			{ job: () => ({ finish: "polished" }) },

@@ -128,6 +128,26 @@ describe("cost and price", () => {
 		);
 	});
 
+	test("what it came to counts no change order twice: its hours and receipts are among those typed", () => {
+		const changes = [
+			{ what: "Niche", price: 180, cost: 60, agreedOn: "2027-02-01" },
+		];
+		const hours = { mold: { worked: 13 } };
+		const { cameTo, price } = costOf({
+			job: { work: hours, spent: 300, changes },
+		});
+		expect(known(cameTo)).toBeCloseTo(
+			(300 + LABOR + 3 * 42) * 1.18 + known(price) * FEE,
+			9,
+		);
+		expect(saying(costOf({ job: { spent: 300, changes } }).cameTo)).toBe(
+			"not known yet: type the hours it took too: change orders cost both",
+		);
+		expect(saying(costOf({ job: { work: hours, changes } }).cameTo)).toBe(
+			"not known yet: type what was spent on materials too: change orders cost both",
+		);
+	});
+
 	test("of no piece at all there is no price", () => {
 		const pieces = demoJob("metric").pieces.map((row) => ({
 			...row,

@@ -1,9 +1,9 @@
 /** The page for the client and the row of the Jobs tab; money by hand. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { orNull, saying } from "../../../src/job/answers/known";
+import { type Known, orNull, saying } from "../../../src/job/answers/known";
 import { pieceWords } from "../../../src/job/answers/money/quotewords";
-import { answersOf, type Changed, known } from "./demofiles";
+import { answersOf, type Changed, demoJob, known } from "./demofiles";
 
 const quoteOf = (job: Changed["job"]) => answersOf("metric", { job }).quote;
 
@@ -65,37 +65,140 @@ describe("the quote", () => {
 		expect(quote.open.say).toBe(say);
 	});
 
-	test("paid, deposit and balance are the total, to the cent", () => {
-		const money = (max: number) =>
-			fc.integer({ min: 1, max: max * 100 }).map((cents) => cents / 100);
+	test("paid, deposit and balance are the total, to the cent, whatever was changed, credited, paid and given back", () => {
+		const cents = (min: number, max: number) =>
+			fc.integer({ min: min * 100, max: max * 100 });
+		const day = fc.constantFrom("2027-02-01", undefined);
+		// Shares as a person types them: in hundredths of a percent.
+		const share = fc.integer({ min: 0, max: 10_000 });
 		fc.assert(
 			fc.property(
-				money(20_000),
-				fc.array(money(9_000), { maxLength: 8 }),
-				fc.double({ min: 0, max: 1, noNaN: true }),
-				(priceTyped, amounts, deposit) => {
-					const { quote } = answersOf("metric", {
+				cents(1, 20_000),
+				fc.boolean(),
+				fc.array(fc.tuple(cents(-3000, 3000), day), { maxLength: 6 }),
+				fc.array(
+					fc.tuple(
+						fc.constantFrom("deposit", "balance", "change"),
+						cents(-2000, 9000),
+					),
+					{ maxLength: 8 },
+				),
+				share,
+				share,
+				(price, agreed, changes, payments, deposit, tax) => {
+					const { quote, line } = answersOf("metric", {
 						job: {
-							priceTyped,
-							payments: amounts.map((amount) => ({ for: "deposit", amount })),
+							[agreed ? "priceAgreed" : "priceTyped"]: price / 100,
+							stage: "ordered",
+							changes: changes.map(([amount, agreedOn]) => ({
+								what: "A change",
+								price: amount / 100,
+								...(agreedOn && { agreedOn }),
+							})),
+							payments: payments.map(([what, amount]) => ({
+								for: what,
+								amount: amount / 100,
+							})),
 						},
-						// Shares as a person types them: in hundredths of a percent.
-						settings: { deposit: Math.round(deposit * 1e4) / 1e4 },
+						settings: { deposit: deposit / 1e4, tax: tax / 1e4 },
 					});
-					const inWhole = (part: typeof quote.total) => {
-						const cents = known(part) * 100;
-						expect(Math.abs(cents - Math.round(cents))).toBeLessThan(1e-6);
-						return Math.round(cents);
+					const whole = (part: Known<number | undefined>) => {
+						const amount = Number(known(part)) * 100;
+						expect(Math.abs(amount - Math.round(amount))).toBeLessThan(1e-5);
+						return Math.round(amount);
 					};
-					const { paid, balance, total } = quote;
-					expect(
-						inWhole(paid.total) + inWhole(quote.deposit) + inWhole(balance),
-					).toBe(inWhole(total));
+					const sum = (all: readonly number[]) =>
+						all.reduce((total, one) => total + one, 0);
+					const received = sum(payments.map(([, amount]) => amount));
+					const sold =
+						price + sum(changes.map(([amount, on]) => (on ? amount : 0)));
+					expect(whole(quote.net)).toBe(sold);
+					// Half a cent goes away from 0; a share has four decimals, so that the product is exact.
+					const exact = (Math.abs(sold) * tax) / 1e4;
+					expect(whole(quote.tax)).toBe(
+						Math.sign(sold) * Math.floor(exact + 0.5) || 0,
+					);
+					const total = whole(quote.total);
+					expect(total).toBe(sold + whole(quote.tax));
+					expect(whole(quote.paid.total)).toBe(received);
+					expect(received + whole(quote.deposit) + whole(quote.balance)).toBe(
+						total,
+					);
 					expect(known(quote.deposit)).toBeGreaterThanOrEqual(0);
+					expect(whole(line.toPay)).toBe(total - received);
+					expect(
+						whole(line.depositReceived) + whole(line.balanceReceived),
+					).toBe(received);
+					const tooMuch = received > total || total < 0;
+					expect(quote.open.state).toBe(tooMuch ? "look" : "fine");
 				},
 			),
-			{ numRuns: 60 },
+			{ numRuns: 200 },
 		);
+	});
+
+	test("after a change order, what was agreed to begin is settled, and the rest is due on delivery", () => {
+		const job = {
+			priceAgreed: 3000,
+			acceptedOn: "2027-01-20",
+			payments: [{ for: "deposit", amount: 1800 }],
+			changes: [{ what: "Second sink", price: 380, agreedOn: "2027-02-01" }],
+		};
+		const quote = quoteOf(job);
+		expect(known(quote.total)).toBe(4056); // (3000 + 380) × 1.2
+		expect(known(quote.paid.total)).toBe(1800);
+		expect(known(quote.deposit)).toBe(0);
+		expect(known(quote.balance)).toBe(2256);
+		expect(quote.open.say).toBe("€ 2256.00 on delivery");
+		// A credit of 1700: 1300 × 1.2 = 1560 in all, of which 1800 is paid.
+		const credit = { what: "No basin", price: -1700, agreedOn: "2027-02-02" };
+		const less = quoteOf({ ...job, changes: [credit] });
+		expect(known(less.deposit)).toBe(0);
+		expect(known(less.balance)).toBe(-240);
+		expect(less.open.say).toBe(
+			"Look: € 240.00 more was paid than the quote comes to",
+		);
+		// Half of what was agreed is more than all that is left to sell: nothing is asked twice.
+		const most = quoteOf({ ...job, payments: [], changes: [credit] });
+		expect(known(most.deposit)).toBe(1560);
+		expect(known(most.balance)).toBe(0);
+	});
+
+	test("credits above the price are said as such, with nothing paid at all", () => {
+		const { open } = quoteOf({
+			priceAgreed: 100,
+			changes: [{ what: "Less", price: -150, agreedOn: "2027-02-01" }],
+		});
+		expect(open.say).toBe(
+			"Look: the credits are € 60.00 more than the price, tax included",
+		);
+	});
+
+	test("an agreed price is kept, whatever becomes of the cost and the pieces", () => {
+		const agreed = { priceAgreed: 3000, acceptedOn: "2027-01-20" };
+		const more = [
+			...demoJob("metric").pieces,
+			{
+				name: "Bench",
+				quantity: 9,
+				shape: "rectangle",
+				a: 900,
+				b: 400,
+				thickness: 30,
+			},
+		];
+		for (const changed of [
+			{ settings: { labor_rate: 400 } },
+			{ settings: { labor_rate: "" } },
+			{ job: { pieces: more } },
+		]) {
+			const { quote } = answersOf("metric", {
+				...changed,
+				job: { ...agreed, ...changed.job },
+			});
+			expect(known(quote.net)).toBe(3000);
+			expect(known(quote.total)).toBe(3600);
+		}
 	});
 
 	test("pieces first, then their price and each agreed change", () => {

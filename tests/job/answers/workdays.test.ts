@@ -35,9 +35,21 @@ describe("days of work", () => {
 			pours: 0,
 			work: [],
 			hours: 0,
+			ifOrdered: 0,
 			due: ["Kitchen"],
 		});
 	});
+
+	test.each(["sampling", "priced"])(
+		"keep the hours of a job that is only %s apart, and say so of its work",
+		(stage) => {
+			const asked: JobsRow = { ...KITCHEN, title: "Bar", stage, hours: 88 };
+			const day = on([KITCHEN, asked], "2026-05-11");
+			expect(day?.hours).toBeCloseTo(40 / 22, 12);
+			expect(day?.ifOrdered).toBeCloseTo(88 / 22, 12);
+			expect(day?.work).toEqual(["pour Kitchen", "pour Bar (not ordered)"]);
+		},
+	);
 
 	test("name what is done with which job, in the order of the work", () => {
 		const other: JobsRow = {

@@ -144,15 +144,16 @@ test("the days of work are read from the rows of the Jobs tab", () => {
 	const rows = answerOf(JOBS_WORK, { settings, jobs });
 	// From a week before the pour to the pour: 8 days of 2 hours.
 	expect(rows).toEqual([
-		["Day", "Pours", "Work", "Hours", "Due"],
+		["Day", "Pours", "Work", "Hours", "If ordered, hours", "Due"],
 		...[4, 5, 6, 7, 8, 9, 10].map((day) => [
 			serialDay(`2026-05-${String(day).padStart(2, "0")}`),
 			0,
 			"",
 			2,
+			0,
 			"",
 		]),
-		[serialDay("2026-05-11"), 1, "pour Kitchen", 2, ""],
+		[serialDay("2026-05-11"), 1, "pour Kitchen", 2, 0, ""],
 	]);
 });
 

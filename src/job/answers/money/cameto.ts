@@ -20,19 +20,34 @@ interface Done {
 	work: WorkAnswer;
 	plan: Known<PlanAnswer>;
 	lines: readonly CostLine[];
+	changeCost: Known<number>;
 }
 
-/** By the hours it took and what was spent; what nobody typed is as estimated. A remake is no longer set aside. */
+/**
+ * By the hours it took and what was spent; what nobody typed is as estimated. A remake is no longer set aside.
+ *
+ * What change orders cost is in those hours and receipts: it is not added again.
+ */
 export function cameToOf(
 	given: Given,
-	{ work, plan, lines }: Done,
+	{ work, plan, lines, changeCost }: Done,
 ): Known<number> {
 	const { job, units } = given;
 	const spent = readField(PRICE, "spent", job, units);
 	const took = all(work.rows.map((row) => row.took));
 	if (!isKnown(took)) return took;
-	if ("missing" in spent && took.is.every((hours) => hours === undefined))
+	const noHours = took.is.every((hours) => hours === undefined);
+	if ("missing" in spent && noHours)
 		return missing("type the hours it took, or what was spent on materials");
+	if (
+		("missing" in spent || noHours) &&
+		!(isKnown(changeCost) && changeCost.is === 0)
+	)
+		return isKnown(changeCost)
+			? missing(
+					`type ${noHours ? "the hours it took" : "what was spent on materials"} too: change orders cost both`,
+				)
+			: changeCost;
 	const amountOf = (...keys: CostLine["key"][]): Known<number> =>
 		from(
 			all(
@@ -57,7 +72,7 @@ export function cameToOf(
 			hours,
 			setting(given, "labor_rate"),
 			setting(given, "overhead"),
-			amountOf("travel", "cardFee", "changes"),
+			amountOf("travel", "cardFee"),
 		]),
 		([bought, many, rate, overhead, other]) =>
 			(bought + many * rate) * (1 + overhead) + other,

@@ -116,7 +116,7 @@ export function costAnswer(basis: Basis, cure: CureAnswer): CostAnswer {
 		hours: flat(from(plan, ({ hours }) => hours)),
 		unpriced,
 		check: saidOf(checkOf(price, cost, unpriced)),
-		cameTo: cameToOf(given, { work, plan, lines }),
+		cameTo: cameToOf(given, { work, plan, lines, changeCost }),
 	};
 }
 
@@ -133,19 +133,19 @@ const travelOf = ({ job, units }: Given): Known<number> =>
 		(rows) => sum(rows.map(({ amount = 0 }) => amount)),
 	);
 
-/** The first of them that is typed, or the plan's. */
+/** The price agreed, whatever the plan comes to since; else the typed one, or the plan's. */
 function basePriceOf(
 	{ job, units }: Given,
 	plan: Known<PlanAnswer>,
 ): Known<number> {
 	const agreed = readField(QUOTE, "priceAgreed", job, units);
+	if (!("missing" in agreed)) return from(agreed, inCents);
 	const typed = readField(PRICE, "priceTyped", job, units);
-	const own = "missing" in agreed ? typed : agreed;
 	// Nothing is sold for a price before there is something to sell.
 	const planned = flat(from(plan, ({ price }) => price));
-	return "missing" in own || "missing" in planned
+	return "missing" in typed || "missing" in planned
 		? planned
-		: from(own, inCents);
+		: from(typed, inCents);
 }
 
 function checkOf(

@@ -8,6 +8,7 @@ import type { CureAnswer } from "../cure/cure";
 import type { Given } from "../given";
 import { from, fromBoth, is, isKnown, type Known, readField } from "../known";
 import { readStarted } from "../startvalues";
+import { isOrdered } from "./agreed";
 import type { CostAnswer } from "./cost";
 import type { QuoteAnswer } from "./quote";
 
@@ -54,12 +55,11 @@ function dueOf({ job, units }: Given): Known<string | undefined> {
 	return "missing" in due ? is(undefined) : due;
 }
 
-/** Nothing is owed for a job that nobody ordered yet. */
 const toPayOf = (
 	stage: JobLine["stage"],
 	{ total, paid }: QuoteAnswer,
 ): Known<number | undefined> =>
-	isKnown(stage) && (stage.is === "sampling" || stage.is === "priced")
+	isKnown(stage) && !isOrdered(stage.is)
 		? is(undefined)
 		: fromBoth(total, paid.total, (money, received) =>
 				inCents(money - received),

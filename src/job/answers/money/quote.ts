@@ -4,7 +4,7 @@ import { inCents, splitAmounts } from "../../../calc/money";
 import { QUOTE } from "../../fields/cost";
 import { isBlank } from "../../reading/cells";
 import type { Basis } from "../basis";
-import { type Given, setting } from "../given";
+import { type Given, setting, withCurrency } from "../given";
 import {
 	all,
 	from,
@@ -18,6 +18,7 @@ import {
 	type Said,
 	saidOf,
 } from "../known";
+import { isAgreed } from "./agreed";
 import type { CostAnswer } from "./cost";
 import { type PaidAnswer, paidAnswer } from "./paid";
 import { pieceWords } from "./quotewords";
@@ -49,19 +50,29 @@ export interface QuoteAnswer {
 
 export function quoteAnswer(basis: Basis, cost: CostAnswer): QuoteAnswer {
 	const { given } = basis;
+	const taxOf = (net: Known<number>) =>
+		fromBoth(net, setting(given, "tax"), (money, share) =>
+			inCents(money * share),
+		);
+	const sumOf = (one: Known<number>, other: Known<number>) =>
+		fromBoth(one, other, (money, added) => inCents(money + added));
 	const net = from(cost.price, inCents);
-	const tax = fromBoth(net, setting(given, "tax"), (money, share) =>
-		inCents(money * share),
-	);
-	const total = fromBoth(net, tax, (money, added) => inCents(money + added));
+	const tax = taxOf(net);
+	const total = sumOf(net, tax);
 	const paid = paidAnswer(given);
+	// Once the price is agreed, change orders are paid with the balance.
+	const begunWith = isAgreed(given)
+		? sumOf(cost.basePrice, taxOf(cost.basePrice))
+		: total;
 	const agreedDeposit = fromBoth(
-		total,
+		begunWith,
 		setting(given, "deposit"),
 		(money, share) => splitAmounts(money, [share, 1 - share], 2)[0] ?? 0,
 	);
-	const deposit = fromBoth(agreedDeposit, paid.total, (part, received) =>
-		Math.max(0, inCents(part - received)),
+	const deposit = from(
+		all<[number, number, number]>([agreedDeposit, total, paid.total]),
+		([part, whole, received]) =>
+			Math.max(0, inCents(Math.min(part, whole) - received)),
 	);
 	const balance = from(
 		all<[number, number, number]>([total, paid.total, deposit]),
@@ -76,7 +87,7 @@ export function quoteAnswer(basis: Basis, cost: CostAnswer): QuoteAnswer {
 		deposit,
 		balance,
 		toPay: fromBoth(deposit, balance, (first, rest) => inCents(first + rest)),
-		open: saidOf(openOf(given, deposit, balance)),
+		open: saidOf(openOf(given, total, deposit, balance)),
 		holdsUntil: holdsUntilOf(given),
 	};
 }
@@ -101,14 +112,19 @@ function quoteLines(
 
 function openOf(
 	given: Given,
+	total: Known<number>,
 	deposit: Known<number>,
 	balance: Known<number>,
 ): Known<string> {
-	const both = all<[number, number]>([deposit, balance]);
-	if (!isKnown(both)) return both;
-	const [first, rest] = both.is;
+	const sums = all<[number, number, number]>([total, deposit, balance]);
+	if (!isKnown(sums)) return sums;
+	const [whole, first, rest] = sums.is;
 	const money = (amount: number) => moneyText(given, amount);
 	const open = inCents(first + rest);
+	if (whole < 0)
+		return look(
+			`the credits are ${money(-whole)} more than the price, tax included`,
+		);
 	if (open < 0)
 		return look(`${money(-open)} more was paid than the quote comes to`);
 	if (open === 0) return is("paid in full");
@@ -121,7 +137,7 @@ function openOf(
 
 /** An amount as a sentence says it, e.g. `€ 120.00`. */
 const moneyText = ({ studio }: Given, amount: number): string =>
-	`${String(studio.settings.currency ?? "").trim()} ${amount.toFixed(2)}`.trim();
+	withCurrency(studio, amount.toFixed(2));
 
 function holdsUntilOf(given: Given): Known<string> {
 	const { job, units } = given;
