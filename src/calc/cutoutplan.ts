@@ -1,10 +1,15 @@
-/** Where cutouts are drawn: their places are not known, so they stand evenly along the middle of the piece. */
+/** Where cutouts are drawn: at their place, or evenly along the middle of the piece where it is not typed. */
 
 import type { Box } from "./box";
 import type { PieceCutout } from "./cutouts";
 import { sum } from "./sum";
 
-export type PlanCutout = Pick<PieceCutout, "count" | "shape" | "aM" | "bM">;
+export type PlanCutout = Pick<PieceCutout, "count" | "shape" | "aM" | "bM"> & {
+	/** From the piece's left side to the cutout's center. */
+	leftM?: number;
+	/** Concrete before it. */
+	frontM?: number;
+};
 
 interface Hole {
 	straight: boolean;
@@ -15,11 +20,43 @@ interface Hole {
 /** More than this cannot be told apart in a picture. */
 const MOST = 100;
 
-/** Whether a place is in a cutout, one test a cutout: in a row along the largest part that holds them all. */
+type Within = (x: number, y: number) => boolean;
+
+/**
+ * Whether a place is in a cutout, one test a cutout. Those without a place stand in a row along the largest part that
+ * holds them all.
+ */
 export function cutoutOutlines(
 	cutouts: readonly PlanCutout[],
 	parts: readonly Box[],
-): ((x: number, y: number) => boolean)[] {
+	whole: Box,
+): Within[] {
+	return [
+		...cutouts.filter(isPlaced).map((cutout) => placed(cutout, whole)),
+		...inRow(
+			cutouts.filter((cutout) => !isPlaced(cutout)),
+			parts,
+		),
+	];
+}
+
+type Placed = PlanCutout & { leftM: number; frontM: number };
+
+const isPlaced = (cutout: PlanCutout): cutout is Placed =>
+	cutout.leftM !== undefined && cutout.frontM !== undefined;
+
+function placed(
+	{ shape, aM, bM = aM, leftM, frontM }: Placed,
+	{ left, bottom }: Box,
+): Within {
+	const hole = { straight: shape === "rectangle", widthM: aM, heightM: bM };
+	return outline(hole, left + leftM, bottom - frontM - bM / 2);
+}
+
+function inRow(
+	cutouts: readonly PlanCutout[],
+	parts: readonly Box[],
+): Within[] {
 	const holes = cutouts.flatMap(({ count, shape, aM, bM = aM }) =>
 		Array<Hole>(Math.min(count, MOST)).fill({
 			straight: shape === "rectangle",

@@ -1,24 +1,38 @@
-/** What is seen of a piece in plan: its outline with notches, a basin's walls and floor, and its cutouts. */
+/** What is seen of a piece in plan: its outline with notches, a basin's walls and floor, drop edges, and its cutouts. */
 import { type Box, boxOf, inBox } from "./box";
 import { cutoutOutlines, type PlanCutout } from "./cutoutplan";
 import { InputError } from "./errors";
+import type { Side } from "./mold";
 import type { Dimensions } from "./shapes";
 
 export interface Silhouette {
-	widthM: number;
-	heightM: number;
-	/** 0 outside and in a cutout; elsewhere the number of the face that is seen there. */
+	/** All that is seen; the piece's middle is at 0, 0. */
+	bounds: Box;
+	/** 0 outside and in a cutout; elsewhere the number of the face that is seen there (`FACES`). */
 	faceAt(xM: number, yM: number): number;
 	/** Where along a curved face a place is. */
 	alongM(xM: number): number;
 }
+
+/** Drop edges: on these sides, this high as seen from the side. */
+export interface PlanDrop {
+	heightM: number;
+	sides: readonly Side[];
+}
+
+/** Faces by where they look; a drop edge looks to its side, a basin's wall to the middle. */
+export const FACES = { up: 1, front: 2, back: 3, left: 4, right: 5, floor: 6 };
+
+/** Drop edges are folded out by this much of their height, as if seen a little from their side. */
+const FOLDED_OUT = 0.5;
 
 /** Length to width of the rectangle that stands for a free outline, of which only the area is known. */
 const FREE = 1.5;
 
 /**
  * The piece from above, in its finished hand: an L's notch at the back right, a U's in the middle of the back (of the
- * right where B is the longer side) unless `notchAt` says front or left; a basin seen into, a tube from the side.
+ * right where B is the longer side) unless `notchAt` says front or left; a basin seen into, a tube from the side; drop
+ * edges folded out.
  *
  * @throws InputError when the piece has no size.
  */
@@ -26,32 +40,91 @@ export function silhouetteOf(
 	piece: Dimensions,
 	cutouts: readonly PlanCutout[],
 	notchAt = "",
+	drop: PlanDrop = { heightM: 0, sides: [] },
 ): Silhouette {
 	const [widthM, heightM] = sizeOf(piece);
 	if (!(widthM > 0 && heightM > 0 && widthM < 1e6 && heightM < 1e6))
 		throw new InputError("the piece has no size to draw");
 	const whole = boxOf(widthM, heightM);
-	const parts = partsOf(piece, whole);
+	const parts = partsOf(piece, whole).map((part) => flipped(part, notchAt));
+	const basin = piece.shape === "basin";
 	const solid = solidOf(piece, whole, parts);
 	const holes = cutoutOutlines(
 		cutouts,
-		piece.shape === "basin" ? [floorOf(piece, whole)] : parts,
+		basin ? [floorOf(piece, whole)] : parts,
+		whole,
 	);
-	const faceOf = piece.shape === "basin" ? basinFace(piece, whole) : () => 1;
+	const faceOf = basin ? basinFace(piece, whole) : () => FACES.up;
+	const outM = drop.heightM * FOLDED_OUT;
 	const radius = widthM / 2;
-	const toRight = notchAt.includes("left") ? -1 : 1;
-	const toFront = notchAt.includes("front") ? -1 : 1;
-	const isSolid = (x: number, y: number) =>
-		solid(x, y) && !holes.some((hole) => hole(x, y));
 	return {
-		widthM,
-		heightM,
-		faceAt: (x, y) => (isSolid(x * toRight, y * toFront) ? faceOf(x, y) : 0),
+		bounds: foldedOut(whole, drop.sides, outM),
+		faceAt: (x, y) => {
+			if (solid(x, y))
+				return holes.some((hole) => hole(x, y)) ? 0 : faceOf(x, y);
+			if (outM === 0) return 0;
+			const side = dropSide(piece, solid, whole, outM, x, y);
+			return side && drop.sides.includes(side) ? FACES[side] : 0;
+		},
 		alongM: (x) =>
 			piece.shape === "tube"
 				? radius * Math.asin(Math.max(-1, Math.min(1, x / radius)))
 				: x,
 	};
+}
+
+/** The box with what is folded out of its sides. */
+function foldedOut(box: Box, sides: readonly Side[], outM: number): Box {
+	const at = (side: Side) => (sides.includes(side) ? outM : 0);
+	return {
+		left: box.left - at("left"),
+		top: box.top - at("back"),
+		right: box.right + at("right"),
+		bottom: box.bottom + at("front"),
+	};
+}
+
+/** The side whose drop edge is seen at a place outside of the piece; notches have none. */
+function dropSide(
+	{ shape }: Dimensions,
+	solid: (x: number, y: number) => boolean,
+	{ right, bottom }: Box,
+	outM: number,
+	x: number,
+	y: number,
+): Side | undefined {
+	if (shape === "round" || shape === "oval") {
+		if ((x / (right + outM)) ** 2 + (y / (bottom + outM)) ** 2 > 1)
+			return undefined;
+		if (Math.abs(x / right) > Math.abs(y / bottom))
+			return x < 0 ? "left" : "right";
+		return y < 0 ? "back" : "front";
+	}
+	const within = 1 - 1e-9;
+	if (Math.abs(x) < right && Math.abs(y) >= bottom)
+		return solid(x, Math.sign(y) * bottom * within)
+			? y < 0
+				? "back"
+				: "front"
+			: undefined;
+	if (Math.abs(y) < bottom && Math.abs(x) >= right)
+		return solid(Math.sign(x) * right * within, y)
+			? x < 0
+				? "left"
+				: "right"
+			: undefined;
+	return undefined;
+}
+
+/** An L and a U are cut at the back or the right: the notch is where it is said to be. */
+function flipped(box: Box, notchAt: string): Box {
+	const { left, top, right, bottom } = box;
+	const sideways = notchAt.includes("left")
+		? { left: -right, right: -left }
+		: { left, right };
+	return notchAt.includes("front")
+		? { ...sideways, top: -bottom, bottom: -top }
+		: { ...sideways, top, bottom };
 }
 
 function sizeOf(piece: Dimensions): [number, number] {
@@ -105,7 +178,7 @@ function floorOf(piece: Dimensions, whole: Box): Box {
 	return boxOf(2 * inner.right * far, 2 * inner.bottom * far);
 }
 
-/** 1 the rim, 2 the floor, 3 to 6 the walls. */
+/** Rim, floor and walls; a wall looks to the side across from it. */
 function basinFace(
 	piece: Dimensions,
 	whole: Box,
@@ -113,9 +186,10 @@ function basinFace(
 	const inner = innerOf(piece, whole);
 	const floor = floorOf(piece, whole);
 	return (x, y) => {
-		if (!inBox(inner, x, y)) return 1;
-		if (inBox(floor, x, y)) return 2;
+		if (!inBox(inner, x, y)) return FACES.up;
+		if (inBox(floor, x, y)) return FACES.floor;
 		const sideways = Math.abs(x / inner.right) > Math.abs(y / inner.bottom);
-		return sideways ? (x < 0 ? 3 : 4) : y < 0 ? 5 : 6;
+		if (sideways) return x < 0 ? FACES.right : FACES.left;
+		return y < 0 ? FACES.front : FACES.back;
 	};
 }
