@@ -9,6 +9,7 @@ import { loadRows } from "./bench/load";
 import { mixerRows } from "./bench/loads";
 import { planRows } from "./bench/plan";
 import { asTable } from "./bench/row";
+import { stoneRows } from "./bench/stone";
 
 const rows = [
 	...loadRows(),
@@ -19,5 +20,6 @@ const rows = [
 	...planRows(),
 	...colorRows(),
 	...functionRows(),
+	...stoneRows(),
 ];
 console.log(asTable(rows));

@@ -53,7 +53,8 @@ export function blend(folded: Folded): Float32Array[] {
 /** Moves edges by little, so that each tone has its share of all pixels also where they are blended. */
 function level(shares: readonly Float32Array[], tones: Uint8Array): void {
 	const wanted = shares.map(() => 0);
-	for (const tone of tones) if (tone !== OUTSIDE) wanted[tone] += 1;
+	for (const tone of tones)
+		if (tone !== OUTSIDE) wanted[tone] = (wanted[tone] as number) + 1;
 	for (let round = 0; round < 3; round++) {
 		const gains = shares.map((share, tone) => {
 			let seen = 0;
@@ -70,7 +71,9 @@ function level(shares: readonly Float32Array[], tones: Uint8Array): void {
 				whole += (shares[tone]?.[i] as number) * (gains[tone] as number);
 			if (whole > 0)
 				for (let tone = 0; tone < shares.length; tone++)
-					(shares[tone] as Float32Array)[i] *= (gains[tone] as number) / whole;
+					(shares[tone] as Float32Array)[i] =
+						((shares[tone] as Float32Array)[i] as number) *
+						((gains[tone] as number) / whole);
 		}
 	}
 }
@@ -102,7 +105,7 @@ function fade(
 
 const MOST = 7;
 /** Half of an edge's width between samples: a half would be exact, more draws fine veins without beads. */
-const STEEP = 0.6;
+const STEEP = 0.9;
 
 /**
  * Reads the fields at some places along the direction of most stretch, weighted as a tent a pixel wide either way. The
@@ -179,9 +182,9 @@ function addUp(
 			const reach = 2 * (STEEP * steep + soft);
 			const seen = 0.5 + (line[n] as number) / reach;
 			const share = left * (seen < 0 ? 0 : Math.min(seen, 1));
-			pixel[row + 1] += share;
+			pixel[row + 1] = (pixel[row + 1] as number) + share;
 			left -= share;
 		}
-		pixel[0] += left;
+		pixel[0] = (pixel[0] as number) + left;
 	}
 }

@@ -141,5 +141,7 @@ function addWaves(
 	times: number,
 ): void {
 	for (let i = 0; i < values.length; i++)
-		values[i] += times * waveAt(read, x[i] as number, y[i] as number);
+		values[i] =
+			(values[i] as number) +
+			times * waveAt(read, x[i] as number, y[i] as number);
 }

@@ -59,10 +59,10 @@ export function blendedLight(folded: Folded, colors: readonly string[]): Light {
 		for (let i = 0; i < share.length; i++) {
 			const part = share[i] as number;
 			if (part === 0) continue;
-			channels[4 * i] += part * red;
-			channels[4 * i + 1] += part * green;
-			channels[4 * i + 2] += part * blue;
-			channels[4 * i + 3] += part;
+			channels[4 * i] = (channels[4 * i] as number) + part * red;
+			channels[4 * i + 1] = (channels[4 * i + 1] as number) + part * green;
+			channels[4 * i + 2] = (channels[4 * i + 2] as number) + part * blue;
+			channels[4 * i + 3] = (channels[4 * i + 3] as number) + part;
 		}
 	});
 	return { widthPx: folded.widthPx, channels };
@@ -74,7 +74,8 @@ function stoneLight(folded: Folded, { colors, mirrored }: Paint): Light {
 	const { channels } = light;
 	for (let i = 0; i < factors.length; i++)
 		for (let channel = 4 * i; channel < 4 * i + 3; channel++)
-			channels[channel] *= factors[i] as number;
+			channels[channel] =
+				(channels[channel] as number) * (factors[i] as number);
 	return light;
 }
 

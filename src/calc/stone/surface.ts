@@ -78,7 +78,8 @@ function darkenPores(
 				u++
 			)
 				if (u >= 0 && v >= 0 && u < widthPx && v < heightPx)
-					factors[v * widthPx + u] *= 1 - dark;
+					factors[v * widthPx + u] =
+						(factors[v * widthPx + u] as number) * (1 - dark);
 	}
 }
 
@@ -120,7 +121,7 @@ function lightEdges(
 			if (!right || !below || !faceAt(u - 1, v) || !faceAt(u, v - 1))
 				factor *= OUTLINE;
 			else if (right !== face || below !== face) factor *= MEETING;
-			factors[i] *= factor;
+			factors[i] = (factors[i] as number) * factor;
 		}
 }
 

@@ -40,8 +40,8 @@ function shear({ x, y }: Places, random: Random, step: Shear): void {
 		const by =
 			height * Math.sin(waves * across + phase) +
 			otherHeight * Math.sin(otherWaves * across + otherPhase);
-		x[i] += by * cos;
-		y[i] += by * sin;
+		x[i] = (x[i] as number) + by * cos;
+		y[i] = (y[i] as number) + by * sin;
 	}
 }
 
@@ -158,7 +158,7 @@ function twist({ x, y }: Places, random: Random): void {
 		const more = Math.sin(by);
 		const du = right * less - down * more;
 		const dv = down * less + right * more;
-		x[i] += (du * cos - dv * sin) * cellM * cellM;
-		y[i] += (dv * cos + du * sin) * cellM * cellM;
+		x[i] = (x[i] as number) + (du * cos - dv * sin) * cellM * cellM;
+		y[i] = (y[i] as number) + (dv * cos + du * sin) * cellM * cellM;
 	}
 }

@@ -61,9 +61,11 @@ function addWave(
 	for (let row = 0, i = 0; row < cells; row++) {
 		const cos = height * Math.cos(across * step * row + phase);
 		const sin = height * Math.sin(across * step * row + phase);
-		for (let column = 0; column < cells; column++)
-			table[i++] +=
-				(cosines[column] as number) * cos - (sines[column] as number) * sin;
+		for (let column = 0; column < cells; column++, i++)
+			table[i] =
+				(table[i] as number) +
+				(cosines[column] as number) * cos -
+				(sines[column] as number) * sin;
 	}
 }
 

@@ -1,28 +1,51 @@
-/** The picture itself, tones as pixels of a canvas, and what it says of itself below. */
+/** The picture itself on a canvas, coarse at once and fine when nothing moves, and what it says of itself below. */
 import { useLayoutEffect } from "preact/hooks";
-import { EDGE, OUTSIDE, type Veins } from "../../calc/veins";
-
-/** Of the lines between a basin's faces. */
-const EDGE_COLOR = "#26231f";
+import { foldedPiece } from "../../calc/stone/fold";
+import {
+	type Paint,
+	type Painted,
+	paintHalved,
+	paintPlain,
+	paintStone,
+} from "../../calc/stone/paint";
+import type { DrawnPiece } from "./drawn-piece";
 
 interface Props {
-	seen: Veins;
-	/** One a tone. */
-	colors: readonly string[];
-	/** Where the canvas is found from outside. */
-	place: { current: HTMLCanvasElement | null };
+	drawn: DrawnPiece;
+	paint: Paint;
 	name: string;
 	told: readonly string[];
 	shares: readonly string[];
+	/** Where the canvas is found from outside. */
+	place: { current: HTMLCanvasElement | null };
 }
 
+/** Two pixels of the picture a pixel of the panel: fine on sharp screens. */
+const FINE_PX = 560;
+/** The Quote's before it is halved. */
+const PRINTED_PX = 1600;
+/** A control that moves again within this time is not waited for. */
+const STILL_MS = 150;
+
 export function Impression(props: Props) {
-	const { seen, colors, place, name, told, shares } = props;
-	const painted = colors.join();
-	// with its caption, not a moment later: what is put on the Quote is what is told
+	const { drawn, paint, place, name, told, shares } = props;
+	const painted = paint.colors.join();
+	const { mirrored } = paint;
+	// with its caption, not a moment later
 	useLayoutEffect(() => {
-		if (place.current) paint(place.current, seen, painted.split(","));
-	}, [seen, painted, place]);
+		const canvas = place.current;
+		if (!canvas) return;
+		const colors = painted.split(",");
+		draw(canvas, paintPlain(drawn.coarse, { colors, mirrored }), FINE_PX);
+		const fine = setTimeout(() => {
+			const folded = foldedPiece({ ...drawn.how, widthPx: FINE_PX });
+			draw(canvas, paintStone(folded, { colors, mirrored }), FINE_PX);
+			canvas.dataset.drawn = "fine";
+		}, STILL_MS);
+		canvas.dataset.drawn = "coarse";
+		return () => clearTimeout(fine);
+	}, [drawn, painted, mirrored, place]);
+	const { colors } = paint;
 	return (
 		<figure>
 			<canvas
@@ -50,34 +73,33 @@ export function Impression(props: Props) {
 	);
 }
 
-const channels = (color: string): number[] =>
-	[1, 3, 5].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
-
-/** Red, green, blue and opacity of each pixel; outside the piece all is clear. */
-function pixelsOf(
-	{ tones }: Veins,
-	colors: readonly string[],
-): Uint8ClampedArray<ArrayBuffer> {
-	const painted = colors.map(channels);
-	painted[EDGE] = channels(EDGE_COLOR);
-	const pixels = new Uint8ClampedArray(4 * tones.length);
-	tones.forEach((tone, i) => {
-		if (tone !== OUTSIDE) pixels.set([...(painted[tone] ?? []), 255], 4 * i);
-	});
-	return pixels;
+/** Fills a canvas of this longer side. */
+function draw(
+	canvas: HTMLCanvasElement,
+	painted: Painted,
+	longerPx: number,
+): void {
+	const { widthPx, heightPx } = painted;
+	const scale = longerPx / Math.max(widthPx, heightPx);
+	canvas.width = Math.round(scale * widthPx);
+	canvas.height = Math.round(scale * heightPx);
+	canvas
+		.getContext("2d")
+		?.drawImage(canvasOf(painted), 0, 0, canvas.width, canvas.height);
 }
 
-function paint(
-	canvas: HTMLCanvasElement,
-	seen: Veins,
-	colors: readonly string[],
-): void {
-	canvas.width = seen.widthPx;
-	canvas.height = seen.heightPx;
-	const pixels = new ImageData(
-		pixelsOf(seen, colors),
-		seen.widthPx,
-		seen.heightPx,
-	);
-	canvas.getContext("2d")?.putImageData(pixels, 0, 0);
+function canvasOf({ pixels, widthPx, heightPx }: Painted): HTMLCanvasElement {
+	const canvas = document.createElement("canvas");
+	canvas.width = widthPx;
+	canvas.height = heightPx;
+	canvas
+		.getContext("2d")
+		?.putImageData(new ImageData(pixels, widthPx, heightPx), 0, 0);
+	return canvas;
+}
+
+/** The picture for the Quote: drawn at double size and halved, as a PNG (`data:image/png;base64,…`). */
+export function printedPng({ how }: DrawnPiece, paint: Paint): string {
+	const folded = foldedPiece({ ...how, widthPx: PRINTED_PX });
+	return canvasOf(paintHalved(folded, paint)).toDataURL("image/png");
 }

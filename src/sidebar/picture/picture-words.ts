@@ -3,7 +3,7 @@
 import type { Dimensions } from "../../calc/shapes";
 import { sum } from "../../calc/sum";
 import { percentShown } from "../shown";
-import type { SeenTone } from "./drawn-piece";
+import type { SeenPiece, SeenTone } from "./drawn-piece";
 
 export type View = "above" | "mold";
 
@@ -26,23 +26,34 @@ export function viewText(
 	return "As the mold sees it, mirrored: cast face down, left and right change sides.";
 }
 
-/** What the job does not say and the picture had to choose. */
-export function chosenText(
-	shape: Dimensions["shape"],
-	cutouts: number,
-	notchAt: string,
-): string[] {
+/** What the job does not say and the picture had to choose, and what it draws otherwise than it is seen. */
+export function chosenText({
+	outline: { shape },
+	cutouts,
+	drop,
+	notchAt,
+}: Pick<SeenPiece, "outline" | "cutouts" | "drop" | "notchAt">): string[] {
 	const notch: Partial<Record<typeof shape, string>> = {
 		L: "Notch at is blank on the Job tab: here the finished piece has it back right.",
 		U: "The notch is drawn in the middle of the longer side.",
 		area: "The outline of an area is not in the job: a rectangle of the same area stands for it.",
 	};
-	const holes =
-		"Where cutouts lie is not in the job: they stand evenly along the middle.";
 	const said = shape !== "area" && notchAt !== "";
-	return [said ? "" : (notch[shape] ?? ""), cutouts > 0 ? holes : ""].filter(
-		Boolean,
+	const placed = cutouts.every(
+		({ leftM, frontM }) => leftM !== undefined && frontM !== undefined,
 	);
+	return [
+		said ? "" : (notch[shape] ?? ""),
+		placed
+			? ""
+			: "Where cutouts lie is not in the job: they stand evenly along the middle.",
+		drop?.sides.length === 0
+			? "Drop edge on is blank on the Job tab: the drop edge is not drawn."
+			: "",
+		drop?.sides.length
+			? "Drop edges are folded out, half as high as they are."
+			: "",
+	].filter(Boolean);
 }
 
 const known = ({ color }: SeenTone): boolean => /^#[0-9a-f]{6}$/i.test(color);

@@ -13,7 +13,7 @@ import {
 	pieceNames,
 	seenPiece,
 } from "./drawn-piece";
-import { Impression } from "./impression";
+import { Impression, printedPng } from "./impression";
 import "./picture.css";
 import {
 	chosenText,
@@ -52,16 +52,20 @@ export function Picture(props: Props) {
 	const [chosen, setChosen] = useState("");
 	const [viewName, setViewName] = useState("from above");
 	const [folds, setFolds] = useState(3);
-	const [seed, setSeed] = useState(1);
+	const [arrangement, setArrangement] = useState(1);
 	const canvas = useRef<HTMLCanvasElement>(null);
 	const name = names.includes(chosen) ? chosen : (names[0] ?? "");
 	const view = VIEWS[viewName] ?? "above";
 	const face = orNull(seenPiece(whole.basis, name))?.face ?? "";
 	const mirrored = isMirrored(view, face);
 	const drawn = useMemo(
-		() => drawnPiece(whole, name, { folds, seed, mirrored }),
-		[whole, name, folds, seed, mirrored],
+		() => drawnPiece(whole, name, { folds, arrangement }),
+		[whole, name, folds, arrangement],
 	);
+	const paint = isKnown(drawn) && {
+		colors: colorsOf(drawn.is.tones),
+		mirrored,
+	};
 	if (names.length === 0)
 		return <Notice kind="plain">This job has no piece yet.</Notice>;
 	return (
@@ -80,10 +84,10 @@ export function Picture(props: Props) {
 				options={Object.keys(VIEWS)}
 				onChange={setViewName}
 			/>
-			{isKnown(drawn) ? (
+			{isKnown(drawn) && paint ? (
 				<Impression
-					seen={drawn.is.seen}
-					colors={colorsOf(drawn.is.tones)}
+					drawn={drawn.is}
+					paint={paint}
 					place={canvas}
 					name={name}
 					told={toldOf(drawn.is, view)}
@@ -105,9 +109,9 @@ export function Picture(props: Props) {
 			<Stepper
 				id="arrangement"
 				label="Arrangement"
-				value={seed}
+				value={arrangement}
 				least={1}
-				onChange={setSeed}
+				onChange={setArrangement}
 				next="Another arrangement"
 			/>
 			<button
@@ -115,7 +119,7 @@ export function Picture(props: Props) {
 				class="main"
 				aria-disabled={!ready || !isKnown(drawn)}
 				onClick={() =>
-					ready && canvas.current && put(canvas.current.toDataURL("image/png"))
+					ready && isKnown(drawn) && paint && put(printedPng(drawn.is, paint))
 				}
 			>
 				Put it on the Quote
@@ -126,11 +130,8 @@ export function Picture(props: Props) {
 }
 
 /** What is said below the picture, from where it is seen first. */
-const toldOf = (
-	{ piece: { outline, cutouts, notchAt, face }, tones }: DrawnPiece,
-	view: View,
-): string[] => [
-	viewText(view, face, outline.shape),
-	...chosenText(outline.shape, cutouts.length, notchAt),
+const toldOf = ({ piece, tones }: DrawnPiece, view: View): string[] => [
+	viewText(view, piece.face, piece.outline.shape),
+	...chosenText(piece),
 	placeholderText(tones),
 ];

@@ -59,12 +59,18 @@ function correlation(one: readonly number[], other: readonly number[]): number {
 /** Shares of the tones in blocks of 15 pixels, 0.15 m of a piece of 2 m at 200 pixels. */
 function blocks({ tones, widthPx }: Folded): number[] {
 	const across = Math.floor(widthPx / 15);
-	const amounts = new Array<number>(across * across * SHARES.length).fill(0);
+	const amounts = Array.from(
+		{ length: across * across * SHARES.length },
+		() => 0,
+	);
+	const count = (at: number) => {
+		amounts[at] = (amounts[at] ?? 0) + 1;
+	};
 	tones.forEach((tone, i) => {
 		const column = Math.floor((i % widthPx) / 15);
 		const row = Math.floor(i / widthPx / 15);
 		if (column < across && row < across)
-			amounts[(row * across + column) * SHARES.length + tone] += 1;
+			count((row * across + column) * SHARES.length + tone);
 	});
 	return amounts.map((amount, i) => amount - 2.25 * (SHARES[i % 4] ?? 0));
 }

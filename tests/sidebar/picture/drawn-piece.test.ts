@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { Side } from "../../../src/calc/mold";
+import type { Shape } from "../../../src/calc/shapes";
 import { basisOf } from "../../../src/job/answers/basis";
 import { isKnown, orNull, saying } from "../../../src/job/answers/known";
 import { wholeOf } from "../../../src/job/answers/whole";
@@ -6,6 +8,7 @@ import type { JobFile } from "../../../src/job/jobfile";
 import {
 	drawnPiece,
 	pieceNames,
+	type SeenPiece,
 	seenPiece,
 	seenTones,
 } from "../../../src/sidebar/picture/drawn-piece";
@@ -110,7 +113,7 @@ describe("a piece of the job", () => {
 			...job,
 			tones: [{ name: "Shell", share: 0 }],
 		});
-		const how = { folds: 3, seed: 1, mirrored: false };
+		const how = { folds: 3, arrangement: 1 };
 		expect(saying(drawnPiece(whole, "Bar", how))).toMatch(/^Look: .*share/);
 	});
 });
@@ -126,10 +129,42 @@ describe("what the picture says", () => {
 	});
 
 	test("what had to be chosen is told", () => {
-		expect(chosenText("rectangle", 0, "")).toEqual([]);
-		expect(chosenText("L", 2, "")).toHaveLength(2);
-		expect(chosenText("L", 0, "back left")).toEqual([]);
-		expect(chosenText("area", 0, "").join()).toContain("same area");
+		const slab = { cutouts: [], notchAt: "" };
+		const told = (shape: Shape, change: Partial<SeenPiece> = {}) =>
+			chosenText({ ...slab, outline: { shape, thicknessM: 0.03 }, ...change });
+		const hole = { count: 1, shape: "round" as const, aM: 0.3 };
+		expect(told("rectangle")).toEqual([]);
+		expect(told("L", { cutouts: [hole, hole] })).toHaveLength(2);
+		expect(told("L", { notchAt: "back left" })).toEqual([]);
+		expect(told("area").join()).toContain("same area");
+		const placed = { ...hole, leftM: 0.5, frontM: 0.1 };
+		expect(told("rectangle", { cutouts: [placed] })).toEqual([]);
+		const drop = (sides: Side[]) => ({ drop: { heightM: 0.1, sides } });
+		expect(told("rectangle", drop([])).join()).toContain("not drawn");
+		expect(told("rectangle", drop(["front"])).join()).toContain("folded out");
+	});
+
+	test("a lay-up is drawn as one, a drop edge on its sides, each piece its own way", () => {
+		const layUp = wholeOf(studio, {
+			...job,
+			placing: "mold lay-up",
+			pieces: [
+				{ ...bar, dropHeight: 100, dropRun: 1000, dropOn: "front and left" },
+				...job.pieces.slice(1),
+			],
+		});
+		const how = { folds: 3, arrangement: 1 };
+		const drawn = orNull(drawnPiece(layUp, "Bar", how));
+		expect(drawn?.how.placing).toBe("mold lay-up");
+		// 100 mm below a slab of 40 mm
+		expect(drawn?.how.drop?.heightM).toBeCloseTo(0.14, 9);
+		expect(drawn?.how.drop?.sides).toEqual(["front", "left"]);
+		const whole = wholeOf(studio, job);
+		const both = ["Bar", "Tray"].map((name) =>
+			orNull(drawnPiece(whole, name, how)),
+		);
+		expect(both[0]?.how.placing).toBe("bucket fold");
+		expect(both[0]?.how.seed).not.toBe(both[1]?.how.seed);
 	});
 
 	test("grays stand for colors that are not known, and that is told", () => {
