@@ -68,6 +68,6 @@ export const cureShownBlocks: readonly Block[] = [
 		look: "result",
 		rows: [DATED.map((_, index) => ofTab(`{at:Cure.day_${index + 1}}`))],
 		formats: "date",
-		name: "dates",
+		slot: "dates",
 	},
 ];

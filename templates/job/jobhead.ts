@@ -23,8 +23,8 @@ export const headBlocks: readonly Block[] = [
 		at: "G3",
 		answer: JOB_TOTALS,
 		right: 3,
-		slots: { face_total: 3, finish_area: 4, volume_total: 5 },
-		names: { mix_total: 0, loads: 1 },
+		slots: { mix_total: 0, face_total: 3, finish_area: 4, volume_total: 5 },
+		names: { loads: 1 },
 	}),
 	{
 		at: "L3",

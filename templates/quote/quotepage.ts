@@ -68,7 +68,7 @@ export const quoteLineBlocks: readonly Block[] = [
 			at,
 			look: "result",
 			size: [1, 1],
-			...(key === "total" ? { name: key } : { slot: key }),
+			slot: key,
 			...(key === "holds_until" && { formats: "date" }),
 		};
 	}),

@@ -75,8 +75,9 @@ export const tonesAnswers: readonly Block[] = [
 			swatches_used: fact("swatches"),
 			look_words: fact("look"),
 			tones_check: fact("check"),
+			binder: fact("binder"),
+			density: fact("density"),
 		},
-		names: { binder: fact("binder"), density: fact("density") },
 	}),
 	...toneAnswers,
 	...answerTable({

@@ -54,7 +54,7 @@ export const tonesTyped: readonly Block[] = [
 		look: "input",
 		size: [1, MOST.pigments],
 		formats: "text",
-		name: "pigments",
+		slot: "pigments",
 		align: "right",
 		note: "The name of a pigment; under it its doses, as 4% or 0.04.",
 	},

@@ -4,6 +4,7 @@ import type { Desk } from "../../src/desk/contract";
 import type { JobMade } from "../../src/sheets/messages";
 import { columnLetters } from "../../src/sheets/reading/a1";
 import { demo } from "../../templates/index";
+import { cellsOf } from "../job/found";
 import { openWorkbook } from "./workbook";
 
 const STUDIO_TABS = [
@@ -61,7 +62,9 @@ describe("a job", { timeout: 60_000 }, () => {
 			"",
 			"30",
 		]);
-		expect(cells("pigments")).toEqual([["Umber", "Black", "", ""]]);
+		expect(desk.read(...cellsOf("Tones.pigments", 1, 4))).toEqual([
+			["Umber", "Black", "", ""],
+		]);
 		expect(desk.read("1 Tones", "A21:F22")).toEqual([
 			["Bark", 0.15, 0.04, 0.005, "", ""],
 			["Slate", 0.2, "", 0.02, "", ""],

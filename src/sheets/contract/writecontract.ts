@@ -33,7 +33,7 @@ function written(spreadsheet: Spreadsheet, tab: Tab, tabs: number): string {
 	const added: Added = { spreadsheet, open, tabs: [], names: [], cells: [] };
 	try {
 		const tokens = { units: "metric", tabs: {} } as const;
-		writePages([pageOf({ tab, tokens, prefix: "", slots: {} })], added, tabs);
+		writePages([[pageOf({ tab, tokens, prefix: "", slots: {} })]], added, tabs);
 		for (const { sheet } of added.tabs) spreadsheet.setActiveSheet(sheet);
 		SpreadsheetApp.flush();
 		return tab.name;

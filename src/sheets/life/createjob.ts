@@ -24,7 +24,6 @@ import {
 	newJobsPlace,
 } from "../writing/jobsrow";
 import { type Making, noteBegun, noteDone } from "../writing/journal";
-import type { Page } from "../writing/page";
 import { quoted } from "../writing/tokens";
 import { type Added, reason, takeBack } from "../writing/undo";
 import { writePages } from "../writing/writepages";
@@ -139,7 +138,8 @@ function write(
 	{ pages: own, made, line, lists }: JobPages,
 	{ tabs, studio, units, jobs }: Found,
 ): JobMade {
-	const pages: Page[] = [...(studio ? [] : studioPages(units)), ...own];
+	const sets = [studio ? [] : studioPages(units), own];
+	const pages = sets.flat();
 	const open = spreadsheet.getActiveSheet();
 	const added: Added = { spreadsheet, open, tabs: [], names: [], cells: [] };
 	const cellOf = (column: number) => `${columnLetters(column)}${jobs.row}`;
@@ -153,7 +153,7 @@ function write(
 	};
 	try {
 		noteBegun(begun);
-		writePages(pages, added, tabs, lists);
+		writePages(sets, added, tabs, lists);
 		const first = added.tabs.find(({ name }) => name === begun.first)?.sheet;
 		if (!first) throw new Error("A tab was not made");
 		const { job: number, line: beside } = jobs.columns;

@@ -1,152 +1,100 @@
-/** New tabs for pages: the first is made, and the others are copied from it while it is blank. */
-
-import { LOOKS, MARKS, TEXT_SIZE } from "./looks";
+/**
+ * New tabs for pages. All pages lie side by side in one wide tab, which is formatted once; each tab is a copy of it,
+ * cut to its page.
+ */
+import { setForms } from "./forms";
+import { MARKS } from "./looks";
 import { lookOut } from "./marks";
-import type { Page } from "./page";
-import { type Grid, gridOf, resize, type Size } from "./tabranges";
+import { blankCell, type Page, type PageCell } from "./page";
+import { type Grid, gridOf, resize } from "./tabranges";
 import type { Added } from "./undo";
-import { commonWidth, widthRuns } from "./widths";
+import { hiddenRuns, widthRuns } from "./widths";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-/** What a tab has from the one that it was copied from. */
-interface Frame {
-	sheet: Sheet;
-	color: string | undefined;
-	frozenRows: number;
-	frozenColumns: number;
-}
-
-const frameOf = (page: Page, sheet: Sheet): Frame => ({
-	sheet,
-	color: page.tab.color,
-	frozenRows: page.tab.frozenRows ?? 0,
-	frozenColumns: page.tab.frozenColumns ?? 0,
-});
-
-/**
- * A tab for each page, cut to its size, with its color, widths and what stays in view, and the mark for what is wrong.
- *
- * The first is as large as the largest, so that the others need only be cut: a mark on all cells stays one.
- */
+/** The tabs of the pages, formatted, with their notes and the mark for what is wrong; their cells are blank. */
 export function addedTabs(
 	pages: readonly Page[],
 	added: Added,
 	tabsBefore: number,
 ): Grid[] {
-	const [first] = pages;
+	const [first, ...others] = pages;
 	if (!first) return [];
-	const width = commonWidth(pages.map(seenWidths));
-	const frames = [firstTab(pages, added, tabsBefore, width)];
-	for (const [index, page] of pages.slice(1).entries())
-		frames.push(copiedTab(page, frames, added, tabsBefore + index + 1));
-	const largest = largestOf(pages);
-	return pages.flatMap((page, index) => {
-		const own = frames[index]?.sheet;
-		if (!own) return [];
-		cut(own, largest, page);
-		for (const run of widthRuns(seenWidths(page), width))
-			own.setColumnWidths(run.first, run.count, run.width);
-		if (page.tab.keys) own.hideColumns(page.tab.keys);
-		return [gridOf(page, own)];
+	const wide = insertedSheet(first.name, tabsBefore, added);
+	format(wide, pages);
+	let columns = columnsOf(pages);
+	const grids = others.reverse().map((page) => {
+		const own = page.tab.widths.length;
+		const sheet = insertedSheet(page.name, tabsBefore + 1, added, wide);
+		columns -= own;
+		sheet.deleteColumns(1, columns);
+		wide.deleteColumns(columns + 1, own);
+		return { page, sheet };
 	});
+	return [{ page: first, sheet: wide }, ...grids.reverse()].map(
+		({ page, sheet }) => {
+			finish(sheet, page, pages);
+			return gridOf(page, sheet);
+		},
+	);
 }
 
-const seenColumns = ({ tab: { widths, hidden = 0 } }: Page): number =>
-	widths.length - hidden;
+const columnsOf = (pages: readonly Page[]): number =>
+	pages.reduce((sum, { tab }) => sum + tab.widths.length, 0);
 
-/** A column that is out of sight has whatever width it has. */
-const seenWidths = (page: Page): number[] =>
-	page.tab.widths.slice(0, seenColumns(page));
+const rowsOf = (pages: readonly Page[]): number =>
+	Math.max(...pages.map(({ tab }) => tab.rows));
 
-interface Largest extends Size {
-	/** How many of the columns, the last, are out of sight. */
-	hidden: number;
+/** What most of the tabs have. */
+function usual<T>(pages: readonly Page[], of: (page: Page) => T): T {
+	const all = pages.map(of);
+	const times = (one: T) => all.filter((other) => other === one).length;
+	return all.reduce((best, one) => (times(one) > times(best) ? one : best));
 }
 
-function largestOf(pages: readonly Page[]): Largest {
-	const hidden = Math.max(...pages.map(({ tab }) => tab.hidden ?? 0));
-	return {
-		rows: Math.max(...pages.map(({ tab }) => tab.rows)),
-		columns: Math.max(...pages.map(seenColumns)) + hidden,
-		hidden,
-	};
+const colorOf = ({ tab }: Page) => tab.color ?? null;
+const frozenRows = ({ tab }: Page): number => tab.frozenRows ?? 0;
+
+/** Sizes the wide tab and formats it as the pages say. */
+function format(wide: Sheet, pages: readonly Page[]): void {
+	const size = { rows: rowsOf(pages), columns: columnsOf(pages) };
+	const fresh = { rows: wide.getMaxRows(), columns: wide.getMaxColumns() };
+	resize(wide, fresh, size);
+	const widths = pages.flatMap(({ tab }) => widthsOf(tab));
+	for (const { first, count, width } of widthRuns(widths))
+		wide.setColumnWidths(first, count, width);
+	for (const { first, count } of hiddenRuns(widths))
+		wide.hideColumns(first, count);
+	const all = wide.getRange(1, 1, size.rows, size.columns);
+	wide.setConditionalFormatRules([lookOut([all], MARKS.warning)]);
+	setForms(all, sideBySide(pages));
+	const [color, frozen] = [usual(pages, colorOf), usual(pages, frozenRows)];
+	if (color) wide.setTabColor(color);
+	if (frozen) wide.setFrozenRows(frozen);
 }
 
-/** Takes rows away at the end, and columns before those out of sight. */
-function cut(sheet: Sheet, from: Size, page: Page): void {
-	const { rows, widths } = page.tab;
-	if (from.rows > rows) sheet.deleteRows(rows + 1, from.rows - rows);
-	if (from.columns > widths.length)
-		sheet.deleteColumns(seenColumns(page) + 1, from.columns - widths.length);
-}
+/** The widths of the columns; undefined where one is out of sight. */
+const widthsOf = ({ widths, hidden = 0, keys }: Page["tab"]) =>
+	widths.map((width, at) =>
+		at >= widths.length - hidden || at + 1 === keys ? undefined : width,
+	);
 
-function firstTab(
-	pages: readonly Page[],
-	added: Added,
-	index: number,
-	width: number | undefined,
-): Frame {
-	const [page] = pages;
-	if (!page) throw new Error("There is no page");
-	const largest = largestOf(pages);
-	const sheet = insertedSheet(page.name, index, added);
-	const fresh = { rows: sheet.getMaxRows(), columns: sheet.getMaxColumns() };
-	resize(sheet, fresh, largest);
-	if (width) sheet.setColumnWidths(1, largest.columns, width);
-	if (largest.hidden)
-		sheet.hideColumns(largest.columns - largest.hidden + 1, largest.hidden);
-	const all = sheet.getRange(1, 1, largest.rows, largest.columns);
-	sheet.setConditionalFormatRules([lookOut([all], MARKS.warning)]);
-	// every tab begins with its title
-	all.setFontSizes(
-		Array.from({ length: largest.rows }, (_, row) =>
-			Array.from({ length: largest.columns }, (_, column) =>
-				row + column === 0 ? (LOOKS.title.size ?? TEXT_SIZE) : TEXT_SIZE,
-			),
+const sideBySide = (pages: readonly Page[]): PageCell[][] =>
+	Array.from({ length: rowsOf(pages) }, (_, row) =>
+		pages.flatMap(
+			({ cells, tab }) => cells[row] ?? tab.widths.map(() => blankCell()),
 		),
 	);
-	const blank = { sheet, color: undefined, frozenRows: 0, frozenColumns: 0 };
-	setFrame(sheet, page, blank);
-	return frameOf(page, sheet);
-}
 
-/** Copied from the earlier tab that is most like it. */
-function copiedTab(
-	page: Page,
-	frames: readonly Frame[],
-	added: Added,
-	index: number,
-): Frame {
-	const [like] = [...frames].sort(
-		(a, b) => differences(page, a).length - differences(page, b).length,
-	);
-	if (!like) throw new Error("There is no tab to copy");
-	const sheet = insertedSheet(page.name, index, added, like.sheet);
-	setFrame(sheet, page, like);
-	return frameOf(page, sheet);
-}
-
-/** What a copy of the tab still needs to be framed as the page says. */
-function differences(
-	{ tab: { color, frozenRows = 0, frozenColumns = 0 } }: Page,
-	has: Frame,
-): ((sheet: Sheet) => unknown)[] {
-	return [
-		...(color !== has.color
-			? [(sheet: Sheet) => sheet.setTabColor(color ?? null)]
-			: []),
-		...(frozenRows !== has.frozenRows
-			? [(sheet: Sheet) => sheet.setFrozenRows(frozenRows)]
-			: []),
-		...(frozenColumns !== has.frozenColumns
-			? [(sheet: Sheet) => sheet.setFrozenColumns(frozenColumns)]
-			: []),
-	];
-}
-
-function setFrame(sheet: Sheet, page: Page, has: Frame): void {
-	for (const set of differences(page, has)) set(sheet);
+/** Cuts a tab to its rows, and sets what it has that most of the pages have not. */
+function finish(sheet: Sheet, page: Page, pages: readonly Page[]): void {
+	const { rows, frozenColumns = 0 } = page.tab;
+	const all = rowsOf(pages);
+	if (all > rows) sheet.deleteRows(rows + 1, all - rows);
+	if (colorOf(page) !== usual(pages, colorOf)) sheet.setTabColor(colorOf(page));
+	if (frozenRows(page) !== usual(pages, frozenRows))
+		sheet.setFrozenRows(frozenRows(page));
+	if (frozenColumns > 0) sheet.setFrozenColumns(frozenColumns);
 }
 
 /** A new tab, which is noted as soon as it is there. */

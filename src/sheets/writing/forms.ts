@@ -2,11 +2,11 @@
 
 import { LOOKS, PAPER, TEXT_SIZE } from "./looks";
 import type { PageCell } from "./page";
-import type { Grid } from "./tabranges";
 
-/** Formats a new tab: one call for each property that any of its cells has. */
-export function setForms({ page, cells: range }: Grid): void {
-	const { cells } = page;
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
+/** Formats new cells, and notes what is said beside them: one call for each property. */
+export function setForms(range: Range, cells: readonly PageCell[][]): void {
 	const each = <T>(of: (cell: PageCell) => T): T[][] =>
 		cells.map((row) => row.map(of));
 	range
@@ -17,24 +17,12 @@ export function setForms({ page, cells: range }: Grid): void {
 		)
 		.setFontColors(each(({ look }) => orNone(LOOKS[look].color)))
 		.setFontWeights(each(({ look }) => (LOOKS[look].bold ? "bold" : "normal")))
-		.setNumberFormats(each((cell) => cell.format))
-		.setHorizontalAlignments(each(({ align }) => align));
-	const sizes = each(sizeOf);
-	if (!hasTitleOnly(sizes)) range.setFontSizes(sizes);
-	if (cells.flat().some(({ wrap }) => wrap))
-		range.setWraps(each(({ wrap }) => wrap));
+		.setFontSizes(each(({ look }) => LOOKS[look].size ?? TEXT_SIZE))
+		.setNumberFormats(each(({ format }) => format))
+		.setHorizontalAlignments(each(({ align }) => align))
+		.setWraps(each(({ wrap }) => wrap))
+		.setNotes(each(({ note }) => note));
 }
-
-const sizeOf = ({ look }: PageCell): number => LOOKS[look].size ?? TEXT_SIZE;
-
-/** A new tab has the size of its title already. */
-const hasTitleOnly = (sizes: readonly (readonly number[])[]): boolean =>
-	sizes.every((row, at) =>
-		row.every(
-			(size, column) =>
-				size === (at + column === 0 ? LOOKS.title.size : TEXT_SIZE),
-		),
-	);
 
 /** `null` is the usual color; the published types do not know it. */
 const orNone = (color: string | undefined): string => (color ?? null) as string;

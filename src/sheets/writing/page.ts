@@ -11,6 +11,7 @@ import { type Area, a1Of, areaOf } from "../reading/a1";
 import { contentOf, keptAsText } from "./content";
 import { GENERAL, isNumber, numberFormat, PLAIN_TEXT } from "./formats";
 import { filled, type Tokens } from "./tokens";
+import { RISKY } from "./typedcell";
 
 /** One cell: its content as `setValues` takes it, and its form. */
 export interface PageCell {
@@ -93,10 +94,18 @@ function putBlock(page: Page, block: Block, slots: Slots): void {
 			if (!format) continue;
 			cell.format = numberFormat(format, block.look, page.tokens.units);
 			cell.number = isNumber(format, block.look);
-			// a plain text says the same in every locale
-			if (cell.format === PLAIN_TEXT && typeof cell.value === "number")
-				cell.value = keptAsText(String(cell.value));
 		}
+}
+
+/**
+ * What a plain text cell takes: a text without the mark in front, which it would keep. A text that Sheets would read as a
+ * formula even there keeps the mark, in a cell without a format.
+ */
+function settleText(cell: PageCell): void {
+	if (cell.format !== PLAIN_TEXT) return;
+	const text = String(cell.value).replace(/^'/, "");
+	if (RISKY.test(text)) cell.format = GENERAL;
+	cell.value = RISKY.test(text) ? keptAsText(text) : text;
 }
 
 const HOLDS_VALUES: readonly Look[] = ["input", "result", "total"];
@@ -163,6 +172,7 @@ export function pageOf(setup: PageSetup): Page {
 	};
 	for (const block of tab.blocks) putBlock(page, block, slots);
 	for (const { at, note } of tab.blocks) if (note) putNote(page, at, note);
+	for (const cell of page.cells.flat()) settleText(cell);
 	alignHeadings(page);
 	return page;
 }

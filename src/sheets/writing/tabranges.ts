@@ -1,6 +1,4 @@
 /** New tabs, and the ranges of them that a page speaks of. */
-import { a1Of } from "../reading/a1";
-import { formulaBlocks } from "./formulas";
 import { rangesOf } from "./marks";
 import type { Page } from "./page";
 
@@ -44,7 +42,6 @@ export function gridOf(page: Page, sheet: Sheet): Grid {
 			...Object.values(page.names),
 			...page.inputs,
 			...rules.flatMap(rangesOf),
-			...formulaBlocks(page).map(a1Of),
 		]),
 	];
 	const ranges = sheet.getRangeList(texts).getRanges();

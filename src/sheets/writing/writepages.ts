@@ -1,8 +1,6 @@
 /** Writes pages into the workbook in few calls. */
 import { addedTabs } from "./addtabs";
 import { setChoices } from "./dropdowns";
-import { setForms } from "./forms";
-import { isFormula, writeFormulas } from "./formulas";
 import { setRules } from "./marks";
 import type { Page } from "./page";
 import type { Grid } from "./tabranges";
@@ -11,24 +9,24 @@ import type { Added } from "./undo";
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
 /**
- * Adds a tab for each page and writes it; `added` has at every moment what there is to undo.
+ * Adds a tab for each page of each set and writes it; `added` has at every moment what there is to undo.
  *
- * Tabs and names come first, since formulas want both. Values come before formats: a cell that is plain text already
- * would keep the mark in front of a text as a part of it. Formulas come last: services wait while cells calculate.
+ * Tabs and names come first, since formulas want both. Cells come last: services wait while formulas calculate.
  */
 export function writePages(
-	pages: readonly Page[],
+	sets: readonly (readonly Page[])[],
 	added: Added,
 	tabsBefore: number,
 	lists: Readonly<Record<string, Range>> = {},
 ): void {
-	const grids = addedTabs(pages, added, tabsBefore);
+	const grids = sets.flatMap((pages) =>
+		addedTabs(pages, added, tabsBefore + added.tabs.length),
+	);
 	for (const grid of grids) setNames(grid, added);
-	for (const grid of grids) setValues(grid);
-	for (const grid of grids) setForms(grid);
 	setChoices(grids, cellsIn(added, lists));
 	for (const grid of grids) finish(grid);
-	for (const { page, at } of grids) writeFormulas(page, at);
+	for (const { page, cells } of grids)
+		cells.setValues(page.cells.map((row) => row.map(({ value }) => value)));
 }
 
 function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
@@ -38,31 +36,15 @@ function setNames({ page, at }: Grid, { spreadsheet, names }: Added): void {
 	}
 }
 
-const setValues = ({ page, cells }: Grid): unknown =>
-	cells.setValues(
-		page.cells.map((row) =>
-			row.map(({ value }) => (isFormula(value) ? "" : value)),
-		),
-	);
-
 /** The cells that formulas write so, in tabs new or old. */
 const cellsIn =
 	({ spreadsheet }: Added, lists: Readonly<Record<string, Range>>) =>
 	(reference: string): Range =>
 		lists[reference] ?? spreadsheet.getRange(reference.replace(/\$/g, ""));
 
-/** Sets notes, rules and the protection of a tab. */
-function finish(grid: Grid): void {
-	const { page, sheet, cells, at } = grid;
-	const { rules = [] } = page.tab;
-	if (page.cells.some((row) => row.some(({ note }) => note !== "")))
-		cells.setNotes(page.cells.map((row) => row.map(({ note }) => note)));
-	if (rules.length > 0) setRules(page, sheet, at);
-	protect(grid);
-}
-
-/** Asks before anything but an input is changed; where all is input there is nothing to ask. */
-function protect({ page, sheet, at }: Grid): void {
+/** Sets the rules of a tab, and asks before anything but an input is changed; where all is input there is nothing to ask. */
+function finish({ page, sheet, at }: Grid): void {
+	if (page.tab.rules) setRules(page, sheet, at);
 	const results = page.tab.blocks.some(
 		({ look }) => look === "result" || look === "total",
 	);
