@@ -4,7 +4,7 @@ import { JOB_REGIONS } from "../src/job/cells/jobcells";
 import type { Field, Fields } from "../src/job/fields/field";
 import { formatOf } from "../src/job/tabs/fieldformat";
 import type { Shown, TabAnswer } from "../src/job/tabs/tab";
-import type { Block, Choice } from "./plan";
+import type { Block, Choice, Look } from "./plan";
 
 export { formatOf };
 
@@ -44,10 +44,42 @@ function choiceOf({ words, kind }: Field, range: string): Choice[] {
 	return kind === "share" ? [{ range, between: [0, 1] }] : [];
 }
 
+/** Texts below each other. */
+export const lines = (
+	at: string,
+	look: Look,
+	...texts: readonly string[]
+): Block => ({ at, look, rows: texts.map((text) => [text]) });
+
 export interface Typing {
 	blocks: readonly Block[];
 	choices: readonly Choice[];
 }
+
+/** Cells of one look, so many rows and columns from one on, with a key, a name, formats or a note. */
+const cells = (
+	at: string,
+	look: Look,
+	[rows, columns]: readonly [rows: number, columns: number],
+	more: Omit<Block, "at" | "look" | "size">,
+): Block => ({ at, look, size: [rows, columns], ...more });
+
+/** Headings beside each other with a note on each that has one. */
+const notesOn = (at: string, notes: readonly (string | undefined)[]): Block[] =>
+	notes.flatMap((note, column) =>
+		note ? [cells(moved(at, 0, column), "heading", [1, 1], { note })] : [],
+	);
+
+/** Keys of columns of a table, by the column's place. */
+const columnKeys = (
+	first: string,
+	look: Look,
+	rows: number,
+	slots: Readonly<Record<string, number>>,
+): Block[] =>
+	Object.entries(slots).map(([slot, column]) =>
+		cells(moved(first, 0, column), look, [rows, 1], { slot }),
+	);
 
 /** Labels with a cell to type in beside each, so many columns to the right. */
 export function typedList({
@@ -69,29 +101,20 @@ export function typedList({
 	const entries = Object.entries(fields);
 	return {
 		blocks: [
-			{ at, look: "label", rows: entries.map(([, { label }]) => [label]) },
+			lines(at, "label", ...entries.map(([, { label }]) => label)),
 			...(wide > 1
-				? [
-						{
-							at: cell(0),
-							look: "input",
-							size: [entries.length, wide],
-						} as Block,
-					]
+				? [cells(cell(0), "input", [entries.length, wide], {})]
 				: []),
-			...entries.map(
-				([key, field], row): Block => ({
-					at: cell(row),
-					look: "input",
+			...entries.map(([key, field], row) => {
+				const start = starts[key];
+				return cells(cell(row), "input", [1, 1], {
 					slot: key,
 					formats: formatOf(field),
-					...(starts[key] === undefined
-						? { size: [1, 1] }
-						: { rows: [[starts[key] ?? ""]] }),
+					...(start !== undefined && { rows: [[start]] }),
 					...(field.help && { note: field.help }),
 					align: "left",
-				}),
-			),
+				});
+			}),
 		],
 		choices: entries.flatMap(([, field], row) => choiceOf(field, cell(row))),
 	};
@@ -106,52 +129,49 @@ export const startsOf = (fields: Fields): Record<string, string | number> =>
 	);
 
 /** Headings with rows to type in below. */
-export function typedTable({
+export function typedTable<F extends Fields>({
 	at,
 	slot,
 	fields,
 	rows,
 	starts,
+	slots = {},
 }: {
 	at: string;
 	slot: string;
-	fields: Fields;
+	fields: F;
 	rows: number;
 	/** What stands in the first rows before anything is typed. */
 	starts?: readonly (readonly (string | number)[])[];
+	/** Keys of the columns of single fields. */
+	slots?: Readonly<Record<string, keyof F>>;
 }): Typing {
-	const entries = Object.entries(fields);
+	const keys: (keyof F)[] = Object.keys(fields);
+	const own = Object.values(fields);
 	const first = moved(at, 1);
+	const places = Object.entries(slots).map(
+		([slot, key]) => [slot, keys.indexOf(key)] as const,
+	);
 	return {
 		blocks: [
 			{
 				at,
 				look: "heading",
 				wrap: true,
-				rows: [entries.map(([, { label }]) => label)],
+				rows: [own.map(({ label }) => label)],
 			},
-			...entries.flatMap(([, { help }], column): Block[] =>
-				help
-					? [
-							{
-								at: moved(at, 0, column),
-								look: "heading",
-								size: [1, 1],
-								note: help,
-							},
-						]
-					: [],
+			...notesOn(
+				at,
+				own.map(({ help }) => help),
 			),
-			{
-				at: first,
-				look: "input",
-				size: [rows, entries.length],
+			cells(first, "input", [rows, own.length], {
 				slot,
 				...(starts && { rows: starts }),
-				formats: entries.map(([, field]) => formatOf(field)),
-			},
+				formats: own.map(formatOf),
+			}),
+			...columnKeys(first, "input", rows, Object.fromEntries(places)),
 		],
-		choices: entries.flatMap(([, field], column) =>
+		choices: own.flatMap((field, column) =>
 			choiceOf(field, area(moved(first, 0, column), rows, 1)),
 		),
 	};
@@ -169,17 +189,16 @@ export function typedAcross({
 	field: Field;
 	columns: number;
 }): Typing {
+	const formats = formatOf(field);
+	const note = field.help && { note: field.help };
 	return {
 		blocks: [
-			{
-				at,
-				look: "input",
-				size: [1, columns],
+			cells(at, "input", [1, columns], {
 				slot,
-				formats: formatOf(field),
+				formats,
 				align: "right",
-				...(field.help && { note: field.help }),
-			},
+				...note,
+			}),
 		],
 		choices: choiceOf(field, area(at, 1, columns)),
 	};
@@ -224,54 +243,26 @@ export function answerTable({
 	const { shown } = answer;
 	const first = moved(at, 1);
 	return [
-		{
-			at: first,
-			look: "result",
-			size: [rows, shown.length],
+		cells(first, "result", [rows, shown.length], {
 			formats: shown.map(({ format }) => format),
 			...(slot && { slot }),
-		},
-		...shown.flatMap(({ wrap, format }, column): Block[] =>
+		}),
+		...shown.flatMap(({ wrap, format: formats }, column) =>
 			wrap
 				? [
-						{
-							at: moved(first, 0, column),
-							look: "result",
-							size: [rows, 1],
+						cells(moved(first, 0, column), "result", [rows, 1], {
 							wrap,
-							formats: format,
-						},
+							formats,
+						}),
 					]
 				: [],
 		),
-		...Object.entries(slots).map(
-			([key, column]): Block => ({
-				at: moved(first, 0, column),
-				look: "result",
-				size: [rows, 1],
-				slot: key,
-			}),
-		),
-		{
-			at,
-			look: "heading",
+		...columnKeys(first, "result", rows, slots),
+		cells(at, "heading", [1, shown.length], {
 			wrap: true,
-			size: [1, shown.length],
 			rows: [[whole ? whileWhole(at, answer) : `=${calling(answer)}`]],
-		},
-		...shown.flatMap((one, column): Block[] => {
-			const text = noteOf(one);
-			return text
-				? [
-						{
-							at: moved(at, 0, column),
-							look: "heading",
-							size: [1, 1],
-							note: text,
-						},
-					]
-				: [];
 		}),
+		...notesOn(at, shown.map(noteOf)),
 	];
 }
 
@@ -303,43 +294,19 @@ export function answerList({
 	const above = area(moved(first, -1), 1, columns);
 	const intact =
 		columns === 1 ? rows : `(${rows})*(COLUMNS(${above})=${columns})`;
+	const one = (row: number, more: Partial<Block>) =>
+		cells(moved(first, row), "total", [1, 1], more);
 	return [
-		{
-			at,
-			look: "label",
-			rows: shown.map(({ label }, row) => [own[row] ?? label]),
-		},
-		...shown.map((one, row): Block => {
-			const note = noteOf(one);
-			return {
-				at: moved(first, row),
-				look: "total",
-				size: [1, columns],
-				formats: one.format,
+		lines(at, "label", ...shown.map(({ label }, row) => own[row] ?? label)),
+		...shown.map((answer, row) => {
+			const note = noteOf(answer);
+			return cells(moved(first, row), "total", [1, columns], {
+				formats: answer.format,
 				...(note && { note }),
-			};
+			});
 		}),
-		...Object.entries(slots).map(
-			([slot, row]): Block => ({
-				at: moved(first, row),
-				look: "total",
-				size: [1, 1],
-				slot,
-			}),
-		),
-		...Object.entries(names).map(
-			([name, row]): Block => ({
-				at: moved(first, row),
-				look: "total",
-				size: [1, 1],
-				name,
-			}),
-		),
-		{
-			at: first,
-			look: "total",
-			size: [1, 1],
-			rows: [[`=IF(${intact};${calling(answer)};NA())`]],
-		},
+		...Object.entries(slots).map(([slot, row]) => one(row, { slot })),
+		...Object.entries(names).map(([name, row]) => one(row, { name })),
+		one(0, { rows: [[`=IF(${intact};${calling(answer)};NA())`]] }),
 	];
 }

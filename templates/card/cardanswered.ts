@@ -9,7 +9,7 @@ import {
 	factLabel,
 } from "../../src/job/tabs/card";
 import type { Shown } from "../../src/job/tabs/tab";
-import { answerList, answerTable, noteOf, ofTab } from "../blocks";
+import { answerList, answerTable, lines, noteOf, ofTab } from "../blocks";
 import type { Block, Format } from "../plan";
 import { STEPS, WEIGHED } from "./cardtyping";
 
@@ -124,13 +124,7 @@ const known = (key: CardFact, at: string, noteAt?: string): Block[] => {
 			rows: [[`=IF(ISNUMBER(${cell});${cell};"")`]],
 		},
 		...(noteAt
-			? [
-					{
-						at: noteAt,
-						look: "result",
-						rows: [[`=IF(ISNUMBER(${cell});"";${cell})`]],
-					} as Block,
-				]
+			? [lines(noteAt, "result", `=IF(ISNUMBER(${cell});"";${cell})`) as Block]
 			: []),
 	];
 };
@@ -156,11 +150,11 @@ export const cardAnswered: readonly Block[] = [
 	labels("B11", ["fit"]),
 	note("fit", "C11"),
 	note("allFit", "N10"),
-	{
-		at: "B17",
-		look: "label",
-		rows: [['="Water to be at, for "&{studio:warmest_mix}&" {temperature}"']],
-	},
+	lines(
+		"B17",
+		"label",
+		'="Water to be at, for "&{studio:warmest_mix}&" {temperature}"',
+	),
 	labels("B18", ["mixC"]),
 	...known("waterC", "C17", "N17"),
 	...known("mixC", "C18"),

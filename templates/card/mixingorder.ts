@@ -1,3 +1,4 @@
+import { lines } from "../blocks";
 import type { Block } from "../plan";
 
 /** In which order to mix, and what harms hands and lungs. */
@@ -17,26 +18,22 @@ export const mixingOrder: readonly Block[] = [
 		],
 		formats: ["whole", "text"],
 	},
-	{
-		at: "A43",
-		look: "note",
-		rows: [["Common practice; the data sheet of the material comes first."]],
-	},
+	lines(
+		"A43",
+		"note",
+		"Common practice; the data sheet of the material comes first.",
+	),
 	{ at: "I35", look: "caution", rows: [["Cautions, before the mixer runs"]] },
-	{
-		at: "I36",
-		look: "note",
-		rows: [
-			["Wet cement burns skin and eyes: gloves, goggles, rinse at once."],
-			["Wash water does not go down a drain."],
-			["Silica, pigment and fiber dust: extraction or a fitted respirator."],
-			["Mixers catch sleeves: off and unplugged before reaching in."],
-			["Powered wet tools on a ground-fault interrupter (GFCI)."],
-			[
-				"Lift with enough people or a cart: see How to carry it on the Job tab.",
-			],
-			["Local codes, the material's data sheet and a licensed engineer"],
-			["come before any number here."],
-		],
-	},
+	lines(
+		"I36",
+		"note",
+		"Wet cement burns skin and eyes: gloves, goggles, rinse at once.",
+		"Wash water does not go down a drain.",
+		"Silica, pigment and fiber dust: extraction or a fitted respirator.",
+		"Mixers catch sleeves: off and unplugged before reaching in.",
+		"Powered wet tools on a ground-fault interrupter (GFCI).",
+		"Lift with enough people or a cart: see How to carry it on the Job tab.",
+		"Local codes, the material's data sheet and a licensed engineer",
+		"come before any number here.",
+	),
 ];

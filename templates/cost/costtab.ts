@@ -1,3 +1,4 @@
+import { lines } from "../blocks";
 import type { Tab } from "../plan";
 import { costShownBlocks } from "./costshown";
 import { COST_REGION, costTypedBlocks, costTyping } from "./costtyped";
@@ -16,15 +17,11 @@ export const cost: Tab = {
 	names: { cost: COST_REGION },
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Cost · "&{at:Job.heading}']] },
-		{
-			at: "A2",
-			look: "note",
-			rows: [
-				[
-					'=IF({at:Cost.price_met}="fine";"All money in "&{studio:currency}&", for the studio only: the quote shows the price and agreed change orders.";{at:Cost.price_met})',
-				],
-			],
-		},
+		lines(
+			"A2",
+			"note",
+			'=IF({at:Cost.price_met}="fine";"All money in "&{studio:currency}&", for the studio only: the quote shows the price and agreed change orders.";{at:Cost.price_met})',
+		),
 		...costTypedBlocks,
 		...costShownBlocks,
 	],

@@ -16,6 +16,7 @@ import { OPERATION_KEYS, OPERATIONS } from "../../src/job/fields/operations";
 import { MOST } from "../../src/job/jobfile";
 import {
 	formatOf,
+	lines,
 	moved,
 	startsOf,
 	type Typing,
@@ -40,6 +41,12 @@ const changes = typedTable({
 	slot: "changes",
 	fields: CHANGE,
 	rows: MOST.changes,
+	slots: {
+		change_names: "what",
+		change_prices: "price",
+		change_costs: "cost",
+		change_days: "agreedOn",
+	},
 });
 const payments = typedTable({
 	at: "A58",
@@ -72,11 +79,7 @@ export const costTyping: readonly Typing[] = [
 /** What is typed of price, plans, changes, payments, work, goods and travel. */
 export const COST_REGION = "A36:E95";
 
-const title = (at: string, words: string): Block => ({
-	at,
-	look: "total",
-	rows: [[words]],
-});
+const title = (at: string, words: string): Block => lines(at, "total", words);
 
 /** The two plans beside the planned one, in the columns in which they are answered above. */
 const whatIfBlocks: readonly Block[] = [
@@ -125,14 +128,6 @@ export const costTypedBlocks: readonly Block[] = [
 	...price.blocks,
 	title("A47", TABLE_TITLES.changes),
 	...changes.blocks,
-	...["change_names", "change_prices", "change_costs", "change_days"].map(
-		(slot, column): Block => ({
-			at: moved(CHANGES, 1, column),
-			look: "input",
-			size: [MOST.changes, 1],
-			slot,
-		}),
-	),
 	title("A57", TABLE_TITLES.payments),
 	...payments.blocks,
 	title("A69", TABLE_TITLES.work),
@@ -141,22 +136,12 @@ export const costTypedBlocks: readonly Block[] = [
 	...goods.blocks,
 	title("A90", TABLE_TITLES.travel),
 	...travel.blocks,
-	{
-		at: "A97",
-		look: "note",
-		rows: [
-			[
-				"The card fee is a share of all that the client pays, tax too; a price covers it and the margin.",
-			],
-			[
-				"Cost: materials and work, overhead on both, the remake allowance on all three; then travel.",
-			],
-			[
-				"Hours each are invented: put your own. Typed hours count in place of those worked out.",
-			],
-			[
-				"Waste of the mix is in these amounts already. A job pays for what it uses; whole packs to buy leave the rest on the shelf. Water is free.",
-			],
-		],
-	},
+	lines(
+		"A97",
+		"note",
+		"The card fee is a share of all that the client pays, tax too; a price covers it and the margin.",
+		"Cost: materials and work, overhead on both, the remake allowance on all three; then travel.",
+		"Hours each are invented: put your own. Typed hours count in place of those worked out.",
+		"Waste of the mix is in these amounts already. A job pays for what it uses; whole packs to buy leave the rest on the shelf. Water is free.",
+	),
 ];

@@ -1,3 +1,4 @@
+import { lines } from "../blocks";
 import type { Tab } from "../plan";
 import { cureShownBlocks } from "./cureshown";
 import { CURE_REGION, cureTypedBlocks, cureTyping } from "./curetyped";
@@ -17,13 +18,11 @@ export const cure: Tab = {
 	names: { cure: CURE_REGION },
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Cure · "&{at:Job.heading}']] },
-		{
-			at: "A2",
-			look: "note",
-			rows: [
-				["A test on the piece comes before any day or number of this tab."],
-			],
-		},
+		lines(
+			"A2",
+			"note",
+			"A test on the piece comes before any day or number of this tab.",
+		),
 		...cureTypedBlocks,
 		...cureShownBlocks,
 		...practiceBlocks,

@@ -1,7 +1,7 @@
 import { CURE } from "../../src/job/fields/cure";
 import { CURE_LOG } from "../../src/job/fields/pour";
 import { MOST } from "../../src/job/jobfile";
-import { startsOf, type Typing, typedList, typedTable } from "../blocks";
+import { lines, startsOf, type Typing, typedList, typedTable } from "../blocks";
 import type { Block } from "../plan";
 
 const {
@@ -44,18 +44,10 @@ export const cureTyping = [...lists, log];
 /** What is typed from the pour to delivery: a list in parts, and the log of temperatures. */
 export const CURE_REGION = "A5:B36";
 
-const title = (at: string, words: string): Block => ({
-	at,
-	look: "total",
-	rows: [[words]],
-});
+const title = (at: string, words: string): Block => lines(at, "total", words);
 
 export const cureTypedBlocks: readonly Block[] = [
-	{
-		at: "A3",
-		look: "label",
-		rows: [["Pour date, from the Job"], ["Due date, from the Job"]],
-	},
+	lines("A3", "label", "Pour date, from the Job", "Due date, from the Job"),
 	{
 		at: "B3",
 		look: "result",

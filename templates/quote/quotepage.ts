@@ -1,7 +1,7 @@
 import { QUOTE } from "../../src/job/fields/cost";
 import { MOST } from "../../src/job/jobfile";
 import { QUOTE_LINES, SUM_KEYS } from "../../src/job/tabs/quote";
-import { answerTable, moved, typedList } from "../blocks";
+import { answerTable, lines, moved, typedList } from "../blocks";
 import type { Block } from "../plan";
 
 const LINES = "A8";
@@ -13,11 +13,7 @@ export const QUOTE_REGION = "C3:D5";
 
 /** For whom and of what the quote is, when it was written and until when it holds. */
 const headBlocks: readonly Block[] = [
-	{
-		at: "A2",
-		look: "result",
-		rows: [['={studio:studio_name}&""']],
-	},
+	lines("A2", "result", '={studio:studio_name}&""'),
 	{
 		at: "A3",
 		look: "result",
@@ -33,15 +29,11 @@ const headBlocks: readonly Block[] = [
 		],
 		wrap: true,
 	},
-	{
-		at: "A7",
-		look: "note",
-		rows: [
-			[
-				'=IF(LEFT({at:Quote.open};4)="Look";{at:Quote.open};IF({studio:studio_name}="";"First type the studio\'s name on the Studio tab. ";"")&IF({at:Quote.quotedOn}="";"First type its date.";""))',
-			],
-		],
-	},
+	lines(
+		"A7",
+		"note",
+		'=IF(LEFT({at:Quote.open};4)="Look";{at:Quote.open};IF({studio:studio_name}="";"First type the studio\'s name on the Studio tab. ";"")&IF({at:Quote.quotedOn}="";"First type its date.";""))',
+	),
 	...quoteTyping.blocks,
 	{ at: "C6", look: "label", rows: [["Holds until"]] },
 	{

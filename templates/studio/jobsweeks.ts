@@ -1,6 +1,6 @@
 import { MOST_DAYS } from "../../src/job/answers/workdays";
 import { JOBS_WORK } from "../../src/job/tabs/jobswork";
-import { answerTable } from "../blocks";
+import { answerTable, lines } from "../blocks";
 import type { Block } from "../plan";
 
 const at = (slot: string) => `{at:Jobs.${slot}}`;
@@ -73,27 +73,21 @@ export const weekBlocks: readonly Block[] = [
 			...Array<"number">(4).fill("number"),
 		],
 	},
-	{
-		at: "T13",
-		look: "note",
-		rows: [
-			[
-				"A job's hours are spread evenly over the days from a week before its pour to its delivery. Jobs that nobody ordered yet stand apart.",
-			],
-		],
-	},
-	{
-		at: "T15",
-		look: "label",
-		rows: [
-			["Jobs not delivered"],
-			['="Still to be paid, "&{studio:currency}'],
-			["Jobs with an error"],
-			["Numbers not known yet"],
-			["Late"],
-			["Today"],
-		],
-	},
+	lines(
+		"T13",
+		"note",
+		"A job's hours are spread evenly over the days from a week before its pour to its delivery. Jobs that nobody ordered yet stand apart.",
+	),
+	lines(
+		"T15",
+		"label",
+		"Jobs not delivered",
+		'="Still to be paid, "&{studio:currency}',
+		"Jobs with an error",
+		"Numbers not known yet",
+		"Late",
+		"Today",
+	),
 	{
 		at: "W15",
 		look: "total",

@@ -1,14 +1,13 @@
 import { PIGMENT } from "../../src/job/fields/pigment";
-import { typedTable } from "../blocks";
+import { lines, typedTable } from "../blocks";
 import type { Tab } from "../plan";
-
-const ROWS = 30;
 
 const table = typedTable({
 	at: "A4",
 	slot: "pigments",
 	fields: PIGMENT,
-	rows: ROWS,
+	rows: 30,
+	slots: { names: "name" },
 });
 
 /** The studio's pigments; a dose is a share of binder in every job. */
@@ -20,20 +19,13 @@ export const pigments: Tab = {
 	names: { pigments: "A4:H34" },
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Pigments"]] },
-		{
-			at: "A2",
-			look: "note",
-			rows: [
-				[
-					"For a liquid, type the share of pigment in it; for a powder both may stay blank. Color depends on the lot: note it on Stock.",
-				],
-				[
-					"Maximum dose of cement, from its maker; blank counts as 10%, the most ASTM C979 allows. Tones turns every dose into a share of binder.",
-				],
-			],
-		},
+		lines(
+			"A2",
+			"note",
+			"For a liquid, type the share of pigment in it; for a powder both may stay blank. Color depends on the lot: note it on Stock.",
+			"Maximum dose of cement, from its maker; blank counts as 10%, the most ASTM C979 allows. Tones turns every dose into a share of binder.",
+		),
 		...table.blocks,
-		{ at: "A5", look: "input", size: [ROWS, 1], slot: "names" },
 	],
 	choices: table.choices,
 };

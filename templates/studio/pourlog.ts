@@ -5,7 +5,7 @@ import {
 	POURS_COUNT,
 	POURS_FOUND,
 } from "../../src/job/tabs/poursfound";
-import { answerTable, calling, typedTable } from "../blocks";
+import { answerTable, calling, lines, typedTable } from "../blocks";
 import type { Tab } from "../plan";
 
 const log = typedTable({ at: "A20", slot: "pours", fields: LOGGED, rows: 300 });
@@ -22,15 +22,11 @@ export const pourLog: Tab = {
 	names: { pours: "A20:Q320", find: "B3" },
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Pour log"]] },
-		{
-			at: "A2",
-			look: "note",
-			rows: [
-				[
-					"Type a client, words of a title, a mix, a tone or a lot: the last 12 pours with all of them stand below, and beside them the colors measured (Swatches with them in mix, pigments, lot or remark).",
-				],
-			],
-		},
+		lines(
+			"A2",
+			"note",
+			"Type a client, words of a title, a mix, a tone or a lot: the last 12 pours with all of them stand below, and beside them the colors measured (Swatches with them in mix, pigments, lot or remark).",
+		),
 		{ at: "A3", look: "label", rows: [["Find"]] },
 		{ at: "B3", look: "input", size: [1, 2], formats: "text", slot: "find" },
 		{ at: "D3", look: "result", rows: [[`=${calling(POURS_COUNT)}`]] },

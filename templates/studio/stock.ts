@@ -7,6 +7,7 @@ const table = typedTable({
 	slot: "stock",
 	fields: STOCK,
 	rows: 80,
+	slots: { materials: "material", remarks: "remark" },
 });
 
 /** What is on the shelf, one row per lot. */
@@ -31,8 +32,6 @@ export const stock: Tab = {
 			],
 		},
 		...table.blocks,
-		{ at: "A5", look: "input", size: [80, 1], slot: "materials" },
-		{ at: "H5", look: "input", size: [80, 1], slot: "remarks" },
 	],
 	choices: table.choices,
 };

@@ -2,7 +2,14 @@ import { CLOSED } from "../../src/job/cells/studiocells";
 import type { Fields } from "../../src/job/fields/field";
 import { SETTING_GROUPS } from "../../src/job/fields/settings";
 import { VERSION } from "../../src/job/version";
-import { area, moved, type Typing, typedList, typedTable } from "../blocks";
+import {
+	area,
+	lines,
+	moved,
+	type Typing,
+	typedList,
+	typedTable,
+} from "../blocks";
 import type { Block, Tab } from "../plan";
 
 const FIRST = "A3";
@@ -69,11 +76,7 @@ const blocks: Block[] = [
 				}
 			: block,
 	),
-	{
-		at: `A${LAST_ROW + 2}`,
-		look: "note",
-		rows: [["Written by Tonefold, version"]],
-	},
+	lines(`A${LAST_ROW + 2}`, "note", "Written by Tonefold, version"),
 	{
 		at: `B${LAST_ROW + 2}`,
 		look: "note",

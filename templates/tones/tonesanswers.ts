@@ -11,7 +11,7 @@ import {
 	MIX_FACTS,
 	type MixFact,
 } from "../../src/job/tabs/tones";
-import { answerList, answerTable, moved } from "../blocks";
+import { answerList, answerTable, lines, moved } from "../blocks";
 import type { Block } from "../plan";
 
 const fact = (key: MixFact): number => MIX_FACTS.indexOf(key);
@@ -86,16 +86,12 @@ export const tonesAnswers: readonly Block[] = [
 		rows: Object.keys(PIGMENT_ROWS).length,
 	}),
 	...pigmentFormats,
-	{
-		at: "J38",
-		look: "note",
-		rows: [
-			["All of the mix is toned in buckets and folded."],
-			[
-				"Faces, edges and drops are toned to the depth typed above; one tone backs the rest.",
-			],
-		],
-	},
+	lines(
+		"J38",
+		"note",
+		"All of the mix is toned in buckets and folded.",
+		"Faces, edges and drops are toned to the depth typed above; one tone backs the rest.",
+	),
 	...answerTable({
 		at: "A43",
 		answer: JOB_SAMPLE,

@@ -1,3 +1,4 @@
+import { lines } from "../blocks";
 import type { Tab } from "../plan";
 import { tonesAnswers } from "./tonesanswers";
 import { TONES_REGION, tonesChoices, tonesTyped } from "./tonestyping";
@@ -20,39 +21,25 @@ export const tones: Tab = {
 	names: { tones: TONES_REGION },
 	blocks: [
 		{ at: "A1", look: "title", rows: [['="Tones · "&{at:Job.title}']] },
-		{
-			at: "A2",
-			look: "note",
-			rows: [
-				[
-					"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face.",
-				],
-			],
-		},
+		lines(
+			"A2",
+			"note",
+			"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face.",
+		),
 		...tonesTyped,
 		...tonesAnswers,
-		{
-			at: "A77",
-			look: "note",
-			rows: [
-				[
-					"Dry mix is every solid but the rows with fiber in their name. Water that comes with pigment is left out of the mix water, on the Pour card and in the sample.",
-				],
-			],
-		},
+		lines(
+			"A77",
+			"note",
+			"Dry mix is every solid but the rows with fiber in their name. Water that comes with pigment is left out of the mix water, on the Pour card and in the sample.",
+		),
 		{ at: "A79", look: "caution", rows: [["Cautions"]] },
-		{
-			at: "A80",
-			look: "note",
-			rows: [
-				[
-					"Pigment and cement dust: measure out with extraction or a fitted respirator, and wet down spills. The data sheet of the actual pigment comes before any number here.",
-				],
-				[
-					"A dose above what its maker allows weakens the piece; fiber-rich mixes stiffen early with strong doses: cast a sample first.",
-				],
-			],
-		},
+		lines(
+			"A80",
+			"note",
+			"Pigment and cement dust: measure out with extraction or a fitted respirator, and wet down spills. The data sheet of the actual pigment comes before any number here.",
+			"A dose above what its maker allows weakens the piece; fiber-rich mixes stiffen early with strong doses: cast a sample first.",
+		),
 	],
 	choices: tonesChoices,
 };

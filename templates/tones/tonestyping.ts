@@ -1,7 +1,7 @@
 /** What is typed on the Tones tab: the look of the job, and its tones with a dose of each pigment. */
 import { LOOK, TONE } from "../../src/job/fields/tone";
 import { MOST } from "../../src/job/jobfile";
-import { area, moved, typedList, typedTable } from "../blocks";
+import { area, lines, moved, typedList, typedTable } from "../blocks";
 import type { Block, Choice } from "../plan";
 
 const LOOK_AT = "A3";
@@ -39,15 +39,11 @@ const lookCell = (key: keyof typeof LOOK): string =>
 export const tonesTyped: readonly Block[] = [
 	...look.blocks,
 	{ at: moved(HEADINGS_AT, -1), look: "total", rows: [["Tones"]] },
-	{
-		at: moved(HEADINGS_AT, -1, 1),
-		look: "note",
-		rows: [
-			[
-				"Name each pigment in the tinted cells; type doses as its maker states them: of what is said below.",
-			],
-		],
-	},
+	lines(
+		moved(HEADINGS_AT, -1, 1),
+		"note",
+		"Name each pigment in the tinted cells; type doses as its maker states them: of what is said below.",
+	),
 	...tones.blocks,
 	{
 		at: PIGMENTS_AT,
