@@ -1,12 +1,12 @@
 /** What the Cure tab answers: the calendar, and what is known of strength, drying, sealing and the paste for voids. */
 import { weekdayOf } from "../../calc/calendar";
 import { CURE_STEPS } from "../../calc/curedays";
-import { cureAnswer } from "../answers/cure/cure";
+import { type CureAnswer, cureAnswer } from "../answers/cure/cure";
 import { STEP_NAMES, stepWords, weekdayWord } from "../answers/cure/curewords";
 import type { PastePigment } from "../answers/cure/finishing";
 import { from, isKnown } from "../answers/known";
 import { MOST } from "../jobfile";
-import type { Shown, TabAnswer, Value } from "./tab";
+import { measured, type ShownOf, type TabAnswer, valuesOf } from "./tab";
 
 export const CURE_CALENDAR: TabAnswer = {
 	name: "CURE_CALENDAR",
@@ -55,27 +55,109 @@ export const CURE_TITLES = [
 	"Pigment in it, for the color of all tones",
 ] as const;
 
-const title = (label: (typeof CURE_TITLES)[number]): Shown => ({
+type CureFact = ShownOf<CureAnswer>;
+
+const title = (label: (typeof CURE_TITLES)[number]): CureFact => ({
 	label,
 	format: "text",
+	of: () => "",
 });
 
-const PIGMENT_FACTS: readonly Shown[] = [
-	{ label: "Pigment", format: "text" },
-	{ label: "Mean dose of binder", format: "share" },
-	{
-		label: "Dry, {pigment}",
-		format: "pigment",
-		unit: "pigment",
-		by: "PIGMENT_GRAMS",
-	},
-	{ label: "As bought, {pigment}", format: "pigment", unit: "pigment" },
+/** What the paste takes of a pigment; blank where the job has no such pigment. */
+const PIGMENT_FACTS: readonly ShownOf<PastePigment>[] = [
+	{ label: "Pigment", format: "text", of: ({ name }) => name },
+	{ label: "Mean dose of binder", format: "share", of: ({ dose }) => dose },
+	{ ...measured("Dry", "pigment", "PIGMENT_GRAMS"), of: ({ dryKg }) => dryKg },
+	{ ...measured("As bought", "pigment"), of: ({ boughtKg }) => boughtKg },
 ];
 
-const pigmentFacts = (pigment: PastePigment | undefined): Value[] =>
-	pigment
-		? [pigment.name, pigment.dose, pigment.dryKg, pigment.boughtKg]
-		: PIGMENT_FACTS.map(() => "");
+const pigmentFacts = (index: number): CureFact[] =>
+	PIGMENT_FACTS.map(({ of, ...shown }) => ({
+		...shown,
+		of({ finishing }) {
+			const pigment = finishing.pastePigments[index];
+			return pigment ? of(pigment) : "";
+		},
+	}));
+
+const FACTS: readonly CureFact[] = [
+	{ label: "In time", format: "text", of: ({ calendar }) => calendar.inTime },
+	title("Strength against age"),
+	{
+		label: "Days at 20 °C (68 °F) for the strength wanted",
+		format: "number",
+		by: "AGE_FOR_STRENGTH",
+		of: ({ strength }) => strength.wantedAfterDays,
+	},
+	{
+		label: "By the log, share of 28 days",
+		format: "percent",
+		by: "STRENGTH_AT_AGE",
+		of: ({ strength }) => strength.byLog,
+	},
+	{
+		label: "Hours since the pour, by the log",
+		format: "number",
+		of: ({ strength }) => strength.loggedHours,
+	},
+	{
+		label: "Hours at 20 °C (68 °F) worth the same",
+		format: "number",
+		by: "EQUIVALENT_AGE",
+		of: ({ strength }) => strength.equivalentHours,
+	},
+	{
+		label: "Warm and old enough",
+		format: "text",
+		of: ({ strength }) => strength.warm,
+	},
+	title("Drying while it is fresh"),
+	{
+		label: "Evaporation, {evaporation}",
+		format: "number",
+		by: "EVAPORATION_RATE",
+		of: ({ drying }) => drying.evaporation,
+	},
+	{
+		label: "Could be as little as, at ±40%",
+		format: "number",
+		of: ({ drying }) => drying.atLeast,
+	},
+	{
+		label: "Could be as much as, at ±40%",
+		format: "number",
+		of: ({ drying }) => drying.atMost,
+	},
+	{
+		label: "Precautions from, {evaporation}",
+		format: "number",
+		note: "ACI 305R for mixes that bleed; half of it for mixes with fiber that do not is common practice.",
+		of: ({ drying }) => drying.limit,
+	},
+	{ label: "Drying", format: "text", of: ({ drying }) => drying.drying },
+	title("Seal on a reading, not on a date"),
+	{
+		label: "Dry enough",
+		format: "text",
+		of: ({ finishing }) => finishing.dryEnough,
+	},
+	{
+		...measured("To seal", "area"),
+		of: ({ finishing }) => finishing.finishM2,
+	},
+	{
+		...measured("Sealer for all coats", "coating", "COATING_AMOUNT"),
+		of: ({ finishing }) => finishing.sealerM3,
+	},
+	title("Paste for voids"),
+	{
+		...measured("Paste", "volume", "VOID_FILL"),
+		of: ({ finishing }) => finishing.pasteM3,
+	},
+	{ ...measured("Paste", "mass"), of: ({ finishing }) => finishing.pasteKg },
+	title("Pigment in it, for the color of all tones"),
+	...Array.from({ length: MOST.pigments }, (_, i) => pigmentFacts(i)).flat(),
+];
 
 export const CURE_FACTS: TabAnswer = {
 	name: "CURE_FACTS",
@@ -83,89 +165,6 @@ export const CURE_FACTS: TabAnswer = {
 		"Whether the job is in time, how strong and how dry it is, and what it takes to fill and to seal it.",
 	needs: ["head", "pieces", "tones", "cure", "mixes", "pigments"],
 	shape: "list",
-	shown: [
-		{ label: "In time", format: "text" },
-		title("Strength against age"),
-		{
-			label: "Days at 20 °C (68 °F) for the strength wanted",
-			format: "number",
-			by: "AGE_FOR_STRENGTH",
-		},
-		{
-			label: "By the log, share of 28 days",
-			format: "percent",
-			by: "STRENGTH_AT_AGE",
-		},
-		{ label: "Hours since the pour, by the log", format: "number" },
-		{
-			label: "Hours at 20 °C (68 °F) worth the same",
-			format: "number",
-			by: "EQUIVALENT_AGE",
-		},
-		{ label: "Warm and old enough", format: "text" },
-		title("Drying while it is fresh"),
-		{
-			label: "Evaporation, {evaporation}",
-			format: "number",
-			by: "EVAPORATION_RATE",
-		},
-		{ label: "Could be as little as, at ±40%", format: "number" },
-		{ label: "Could be as much as, at ±40%", format: "number" },
-		{
-			label: "Precautions from, {evaporation}",
-			format: "number",
-			note: "ACI 305R for mixes that bleed; half of it for mixes with fiber that do not is common practice.",
-		},
-		{ label: "Drying", format: "text" },
-		title("Seal on a reading, not on a date"),
-		{ label: "Dry enough", format: "text" },
-		{ label: "To seal, {area}", format: "area", unit: "area" },
-		{
-			label: "Sealer for all coats, {coating}",
-			format: "coating",
-			unit: "coating",
-			by: "COATING_AMOUNT",
-		},
-		title("Paste for voids"),
-		{
-			label: "Paste, {volume}",
-			format: "volume",
-			unit: "volume",
-			by: "VOID_FILL",
-		},
-		{ label: "Paste, {mass}", format: "mass", unit: "mass" },
-		title("Pigment in it, for the color of all tones"),
-		...Array.from({ length: MOST.pigments }, () => PIGMENT_FACTS).flat(),
-	],
-	values(input) {
-		const { calendar, strength, drying, finishing } = cureAnswer(input);
-		return [
-			[
-				calendar.inTime,
-				"",
-				strength.wantedAfterDays,
-				strength.byLog,
-				strength.loggedHours,
-				strength.equivalentHours,
-				strength.warm,
-				"",
-				drying.evaporation,
-				drying.atLeast,
-				drying.atMost,
-				drying.limit,
-				drying.drying,
-				"",
-				finishing.dryEnough,
-				finishing.finishM2,
-				finishing.sealerM3,
-				"",
-				finishing.pasteM3,
-				finishing.pasteKg,
-				"",
-				...Array.from({ length: MOST.pigments }, (_, index) =>
-					pigmentFacts(finishing.pastePigments[index]),
-				).flat(),
-			],
-		];
-	},
+	shown: FACTS,
+	values: (input) => [valuesOf(FACTS, cureAnswer(input))],
 };

@@ -49,6 +49,32 @@ export interface Shown {
 	wrap?: true;
 }
 
+/** What is counted in SI and shown in the workbook's unit, which stands in its label. */
+export const measured = (
+	label: string,
+	unit: Quantity & Format,
+	by?: string,
+): Shown => ({
+	label: `${label}, {${unit}}`,
+	format: unit,
+	unit,
+	...(by && { by }),
+});
+
+/** Words that take several lines. */
+export const wrapped = (label: string, by?: string): Shown => ({
+	label,
+	format: "text",
+	wrap: true,
+	...(by && { by }),
+});
+
+/** A column of a table or a label of a list, and the value there for a row, or for the job. */
+export type ShownOf<T> = Shown & { of(thing: T): Value };
+
+export const valuesOf = <T>(shown: readonly ShownOf<T>[], thing: T): Value[] =>
+	shown.map(({ of }) => of(thing));
+
 /** A region of a job's tabs or the studio's; `find` is the cell of the Pour log that says what is looked for. */
 export type Region = JobRegion | StudioRegion | "find";
 
