@@ -1,7 +1,5 @@
 import { join } from "node:path";
-import { build, type Plugin } from "esbuild";
-import { helpOf } from "../functions/help";
-import { registry } from "../functions/index";
+import { build } from "esbuild";
 import { tabbed } from "./body";
 import { PRODUCT } from "./bundle";
 import { mended } from "./mended";
@@ -17,26 +15,6 @@ const READABLE = {
 	"preact/jsx-runtime": preact("jsx-runtime/src/index.js"),
 	preact: preact("src/index.js"),
 };
-
-/** What the functions say to a person, as data: the panel explains them, and calls hardly any. */
-const helpAsData: Plugin = {
-	name: "help as data",
-	setup({ onLoad }) {
-		onLoad({ filter: /sidebar\/functions\/all\.ts$/ }, () => ({
-			contents: `export const functionHelp = [\n${functionLines().join(",\n")}\n];`,
-			loader: "ts",
-		}));
-	},
-};
-
-/** A line a function, and in it an object a line. */
-const functionLines = (): string[] =>
-	registry.map((fn) =>
-		JSON.stringify(helpOf(fn)).replace(
-			/([{,])(?="(?:name|answer|example)":)/g,
-			"$1\n",
-		),
-	);
 
 /** One page with the panel's script and style inside, since Apps Script serves no other files. */
 export async function bundlePanel(entry = ENTRY): Promise<string> {
@@ -54,7 +32,6 @@ export async function bundlePanel(entry = ENTRY): Promise<string> {
 		// Without this mark each element stands behind a comment that says it may be left out.
 		jsxSideEffects: true,
 		alias: READABLE,
-		plugins: [helpAsData],
 	});
 	const text = (extension: string): string =>
 		result.outputFiles.find(({ path }) => path.endsWith(extension))?.text ?? "";

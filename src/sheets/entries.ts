@@ -5,6 +5,8 @@
  */
 import { workbook } from "../../templates/index";
 import { InputError } from "../calc/errors";
+import { type FunctionHelp, helpOf } from "../functions/help";
+import { registry } from "../functions/index";
 import { type Answers, answers as answersFor } from "../job/answers/json";
 import { type JobFile, unitsOf } from "../job/jobfile";
 import { checkedJob } from "../job/jobmistakes";
@@ -164,6 +166,11 @@ export function keepDraft(text: string): number {
 /** What was kept of it last. */
 export function keptDraft(): string {
 	return keptDraftText();
+}
+
+/** What every function for cells says to a person. */
+export function functionHelp(): FunctionHelp[] {
+	return registry.map(helpOf);
 }
 
 /** Puts a formula in the current cell and answers the cell's address. */

@@ -1,4 +1,5 @@
 /** What panel and script say to each other: plain data only, since `google.script.run` passes nothing else. */
+import type { FunctionHelp } from "../functions/help";
 import type { Typed } from "../job/fields/field";
 import type { PourRow } from "../job/fields/pour";
 import type { JobFile } from "../job/jobfile";
@@ -113,6 +114,8 @@ export interface PanelCalls {
 	keepDraft(text: string): number;
 	/** What was kept last; `""` where there is none. */
 	keptDraft(): string;
+	/** What every function for cells says to a person. */
+	functionHelp(): FunctionHelp[];
 	/** Puts `=NAME(` … `)` into the current cell when it is blank; answers the cell's address. */
 	insertFormula(formula: string): string;
 	/** Reads the job's tabs and the studio's; writes nothing. */

@@ -103,7 +103,13 @@ export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 		checks: ofJob("checks", (props) => <ChecksView {...props} />),
 		picture: ofJob("picture", (props) => <PictureView {...props} />),
 		record: ofJob("record", (props) => <RecordView {...props} />),
-		functions: <Functions ask={ask} separator={start?.separator ?? ANYWHERE} />,
+		functions: (
+			<Functions
+				ask={ask}
+				separator={start?.separator ?? ANYWHERE}
+				inSight={shown === "functions"}
+			/>
+		),
 	};
 	return (
 		<Tabs

@@ -1,11 +1,11 @@
-/** Something the script is asked for when the panel opens, and again when a person wants it. */
+/** Something the script is asked for when it is first wanted, and again when a person wants it. */
 import { useCallback, useEffect, useState } from "preact/hooks";
 import type { PanelCalls } from "../sheets/messages";
 import { type Failure, failureOf } from "./failure";
 import type { Ask } from "./script";
 
 /** Calls that need nothing said. */
-type Plain = "panelStart";
+type Plain = "panelStart" | "functionHelp";
 
 interface Asked<Answer> {
 	/** The last that came; a later failure does not take it away. */
@@ -17,6 +17,7 @@ interface Asked<Answer> {
 export function useAnswer<Name extends Plain>(
 	ask: Ask,
 	name: Name,
+	wanted = true,
 ): Asked<ReturnType<PanelCalls[Name]>> {
 	const [answer, setAnswer] = useState<ReturnType<PanelCalls[Name]>>();
 	const [failure, setFailure] = useState<Failure>();
@@ -27,6 +28,9 @@ export function useAnswer<Name extends Plain>(
 			(error) => setFailure(failureOf(error)),
 		);
 	}, [ask, name]);
-	useEffect(askAgain, [askAgain]);
+	const due = wanted && answer === undefined;
+	useEffect(() => {
+		if (due) askAgain();
+	}, [askAgain, due]);
 	return { answer, failure, askAgain };
 }

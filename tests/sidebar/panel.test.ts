@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { panelComplaints } from "../../src/build/gates/panel";
+import { helpOf } from "../../src/functions/help";
+import { registry } from "../../src/functions/index";
 import { panelHtml } from "../run/once";
 import { executable, panelInBrowser } from "./opened";
 import type { Answers } from "./page";
@@ -12,6 +14,7 @@ const READY: Answers = {
 	keepDraft: { gives: 0 },
 	createJob: { gives: MADE },
 	createDemoJob: { gives: MADE },
+	functionHelp: { gives: registry.map(helpOf) },
 	insertFormula: { gives: "C7" },
 };
 
@@ -352,6 +355,20 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 			expect(await panel().violations()).toEqual([]);
 			await page().keyboard.press("ArrowRight");
 			expect(await field("Client").inputValue()).toBe("Guesthouse");
+		});
+
+		test("are asked for when they are looked at first, and again where that failed", async () => {
+			await open({ ...READY, functionHelp: { fails: "HTTP 500" } });
+			await field("Client").waitFor();
+			expect(panel().calls("functionHelp")).toHaveLength(0);
+			await page().getByRole("tab", { name: "Functions" }).click();
+			await page().getByText("Google's server had an error").waitFor();
+			panel().answer(READY);
+			await button("Try again").click();
+			await field("What should it work out?").waitFor();
+			await page().getByRole("tab", { name: "New job" }).click();
+			await page().getByRole("tab", { name: "Functions" }).click();
+			expect(panel().calls("functionHelp")).toHaveLength(2);
 		});
 
 		async function openFunction(words: string, name: string): Promise<void> {

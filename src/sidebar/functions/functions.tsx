@@ -3,27 +3,31 @@ import { useState } from "preact/hooks";
 import type { FunctionHelp } from "../../functions/help";
 import { TextField } from "../field";
 import { focusSoon } from "../focus";
+import { Failed, Notice } from "../notice";
 import type { Ask } from "../script";
-import { functionHelp } from "./all";
+import { useAnswer } from "../use-answer";
 import { Detail } from "./detail";
 import { found } from "./find";
 
 interface Props {
 	ask: Ask;
 	separator: string;
+	inSight: boolean;
 }
 
-export function Functions({ ask, separator }: Props) {
+export function Functions({ ask, separator, inSight }: Props) {
+	const {
+		answer: all,
+		failure,
+		askAgain,
+	} = useAnswer(ask, "functionHelp", inSight);
 	const [opened, setOpened] = useState<FunctionHelp>();
 	const [typed, setTyped] = useState("");
+	if (failure) return <Failed failure={failure} again={askAgain} />;
+	if (!all) return <Notice kind="plain">Reading the functions…</Notice>;
 	if (!opened)
 		return (
-			<List
-				all={functionHelp}
-				typed={typed}
-				setTyped={setTyped}
-				open={setOpened}
-			/>
+			<List all={all} typed={typed} setTyped={setTyped} open={setOpened} />
 		);
 	const back = () => {
 		setOpened(undefined);
