@@ -215,12 +215,15 @@ export const calling = ({ name, needs }: TabAnswer): string =>
 export const noteOf = ({ by, note }: Shown): string =>
 	[note, by && `As ${by} answers it.`].filter(Boolean).join(" ");
 
-/** The call while the cells above its headings are as many as they were made: references move with a column put in, answers do not. */
-const whileWhole = (at: string, answer: TabAnswer): string => {
-	const { length } = answer.shown;
-	const above = area(moved(at, -1), 1, length);
-	return `=IF(COLUMNS(${above})=${length};${calling(answer)};NA())`;
-};
+/** Cell of the Studio tab with what to do where a column or a row was put in among answers. */
+export const UNDO = "undo";
+
+/**
+ * The call while its cells are as many as they were made, else what to do: references and formats move with a column put in,
+ * answers do not.
+ */
+const whileWhole = (intact: string, answer: TabAnswer): string =>
+	`=IF(${intact};${calling(answer)};studio_${UNDO})`;
 
 /** A table of answers, its headings on top. `slots` gives keys to the cells of columns, by the column's place. */
 export function answerTable({
@@ -229,7 +232,6 @@ export function answerTable({
 	rows,
 	slots = {},
 	slot,
-	whole = false,
 }: {
 	at: string;
 	answer: TabAnswer;
@@ -237,11 +239,10 @@ export function answerTable({
 	slots?: Readonly<Record<string, number>>;
 	/** Key of all the cells under the headings. */
 	slot?: string;
-	/** Other cells refer to single columns of it: it is an error once a column was put in between. */
-	whole?: boolean;
 }): Block[] {
 	const { shown } = answer;
 	const first = moved(at, 1);
+	const above = area(moved(at, -1), 1, shown.length);
 	return [
 		cells(first, "result", [rows, shown.length], {
 			formats: shown.map(({ format }) => format),
@@ -260,7 +261,7 @@ export function answerTable({
 		...columnKeys(first, "result", rows, slots),
 		cells(at, "heading", [1, shown.length], {
 			wrap: true,
-			rows: [[whole ? whileWhole(at, answer) : `=${calling(answer)}`]],
+			rows: [[whileWhole(`COLUMNS(${above})=${shown.length}`, answer)]],
 		}),
 		...notesOn(at, shown.map(noteOf)),
 	];
@@ -307,6 +308,6 @@ export function answerList({
 		}),
 		...Object.entries(slots).map(([slot, row]) => one(row, { slot })),
 		...Object.entries(names).map(([name, row]) => one(row, { name })),
-		one(0, { rows: [[`=IF(${intact};${calling(answer)};NA())`]] }),
+		one(0, { rows: [[whileWhole(intact, answer)]] }),
 	];
 }

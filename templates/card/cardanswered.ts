@@ -80,7 +80,6 @@ const outOfSight: readonly Block[] = [
 	...answerTable({
 		at: `W${WEIGHED - 1}`,
 		answer: CARD_WEIGH_OUT,
-		whole: true,
 		rows: CARD_ROWS.weighed,
 		slot: "weigh_out",
 		slots: { weigh_notes: 3 },
@@ -94,7 +93,6 @@ const outOfSight: readonly Block[] = [
 	...answerTable({
 		at: `S${STEPS - 1}`,
 		answer: CARD_STEPS,
-		whole: true,
 		rows: CARD_ROWS.steps,
 		slot: "plan",
 	}),

@@ -38,7 +38,7 @@ const pigmentLabels = Object.fromEntries(
 
 /** The calendar with what to do on each day, and below it what is known of the piece. */
 export const cureShownBlocks: readonly Block[] = [
-	...answerTable({ at: CALENDAR, answer: CURE_CALENDAR, whole: true, rows: 7 }),
+	...answerTable({ at: CALENDAR, answer: CURE_CALENDAR, rows: 7 }),
 	...DATED.map(
 		(row, index): Block => ({
 			at: moved(CALENDAR, row + 1, 1),

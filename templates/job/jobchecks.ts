@@ -14,7 +14,6 @@ export const checkBlocks: readonly Block[] = [
 	...answerTable({
 		at: "A62",
 		answer: JOB_CHECKS,
-		whole: true,
 		rows: CHECKS,
 		slot: "checks",
 		slots: { check_results: 1 },
@@ -23,7 +22,6 @@ export const checkBlocks: readonly Block[] = [
 	...answerTable({
 		at: "A91",
 		answer: JOB_LINE,
-		whole: true,
 		rows: 1,
 		slot: "summary",
 		slots: {

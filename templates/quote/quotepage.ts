@@ -51,7 +51,6 @@ export const quoteLineBlocks: readonly Block[] = [
 	...answerTable({
 		at: LINES,
 		answer: QUOTE_LINES,
-		whole: true,
 		rows: MOST.pieces,
 	}),
 	...SUM_KEYS.map((key, row): Block => {

@@ -7,7 +7,7 @@ const at = (slot: string) => `{at:Jobs.${slot}}`;
 
 const DAYS = at("days");
 
-/** Where the answer begins: an error of it stands there. */
+/** Where the answer begins: an error of it stands there, or what to do. */
 const HEAD = at("heading");
 
 /** Columns of the answer, by the keys of their cells. */
@@ -22,7 +22,7 @@ const COLUMNS = {
 
 /** The answer while the days can be worked out, else their error. */
 const whileKnown = (answer: string) =>
-	`=IF(ISERROR(${HEAD});${HEAD};${answer})`;
+	`=IF(LEFT(${HEAD};5)="Look:";${HEAD};${answer})`;
 
 /** The texts of some days, with commas between. */
 const texts = (of: keyof typeof COLUMNS, when: string) =>
@@ -121,7 +121,6 @@ export const weekBlocks: readonly Block[] = [
 	...answerTable({
 		at: "AB4",
 		answer: JOBS_WORK,
-		whole: true,
 		rows: MOST_DAYS,
 		slots: COLUMNS,
 	}),
@@ -132,7 +131,7 @@ export const weekBlocks: readonly Block[] = [
 ];
 
 /** What is to be done today, in words. */
-export const TODAY = `=IF(COUNTA(${at("numbers")})=0;"No job yet: choose Start a job in the Tonefold menu.";IF(ISERROR(${HEAD});"Look: see Day by day";"Today: "&IF(${at("doing")}="";"no work";${at("doing")})))`;
+export const TODAY = `=IF(COUNTA(${at("numbers")})=0;"No job yet: choose Start a job in the Tonefold menu.";IFERROR("Today: "&IF(${at("doing")}="";"no work";${at("doing")});"Look: see Day by day"))`;
 
 /** What is late, and how full the week is. */
 export const THIS_WEEK = `=IF(${at("late")}="";"";"Look: late: "&${at("late")}&" · ")&"This week: "&${at("week_pours")}&" to pour, "&ROUND(${at("week_hours")};0)&" of "&${at("bench")}&" bench hours booked"`;

@@ -9,6 +9,7 @@ import {
 	type Typing,
 	typedList,
 	typedTable,
+	UNDO,
 } from "../blocks";
 import type { Block, Tab } from "../plan";
 
@@ -84,17 +85,24 @@ const blocks: Block[] = [
 		formats: "text",
 		align: "right",
 	},
+	lines(`A${LAST_ROW + 3}`, "note", "In place of answers that were parted"),
+	lines(
+		`B${LAST_ROW + 3}`,
+		"note",
+		"Look: a column or row was put in among these answers. Undo that",
+	),
 ];
 
 /** The studio's own numbers, one set a workbook. */
 export const studio: Tab = {
 	name: "Studio",
-	rows: LAST_ROW + 3,
+	rows: LAST_ROW + 4,
 	widths: [250, 150, 470, 30, 130],
 	frozenRows: 2,
 	names: {
 		settings: area("A2", LAST_ROW - 1, 5),
 		version: `B${LAST_ROW + 2}`,
+		[UNDO]: `B${LAST_ROW + 3}`,
 	},
 	blocks,
 	choices: [

@@ -25,7 +25,6 @@ const toneAnswers: readonly Block[] = [
 	...answerTable({
 		at: "G18",
 		answer: JOB_TONES,
-		whole: true,
 		rows: TONES,
 		slot: "tone_answers",
 		slots: {

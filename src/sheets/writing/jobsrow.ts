@@ -135,10 +135,10 @@ export const lineCells = ({ range, place }: JobsTable, row: number): Range =>
 export const linkTo = (sheet: Sheet, job: number): string =>
 	`=HYPERLINK("#gid=${sheet.getSheetId()}";"${job}")`;
 
-/** The job's line beside its number; an error once columns were put in, here or there, for it would lie under other headings. */
+/** The job's line beside its number; what to do once columns were put in, here or there, for it would lie under other headings. */
 export function lineFrom(cells: string, column: number): string {
 	const own = [column, column + LINE - 1]
 		.map((at) => `$${columnLetters(at)}$1`)
 		.join(":");
-	return `=IF((COLUMNS(${own})=${LINE})*(COLUMNS(${cells})=${LINE});ARRAYFORMULA(${cells});NA())`;
+	return `=IF((COLUMNS(${own})=${LINE})*(COLUMNS(${cells})=${LINE});ARRAYFORMULA(${cells});studio_undo)`;
 }

@@ -94,6 +94,7 @@ const studio: Tab = {
 			formats: "text",
 			name: "version",
 		},
+		{ at: "C1", look: "note", rows: [["Look: undo it"]], name: "undo" },
 	],
 	choices: settings.choices,
 };
