@@ -11,7 +11,7 @@ import {
 export interface Swatch {
 	dose: number;
 	lab: Lab;
-	/** How many swatches it is the mean of. */
+	/** How many readings of a meter it is the mean of; below 1 for one from a photo. */
 	count: number;
 }
 
@@ -48,14 +48,15 @@ export function fitted(
 	const strongest = swatches[swatches.length - 1] as Swatch;
 	const base = absorptions(weakest.lab);
 	const range = strongest.dose - weakest.dose;
-	const readings = swatches.slice(1).map(({ dose, lab }) => ({
+	const readings = swatches.slice(1).map(({ dose, lab, count }) => ({
 		u: (dose - weakest.dose) / range,
+		count,
 		absorptions: absorptions(lab),
 	}));
 	const channels = base.map((q0, j) => ({
 		q0,
-		points: readings.map(({ u, absorptions }) =>
-			pointOf(u, absorptions[j] ?? 0),
+		points: readings.map(({ u, count, absorptions }) =>
+			pointOf(u, absorptions[j] ?? 0, count),
 		),
 	}));
 	return {
@@ -95,10 +96,10 @@ const TIES = LN_SIGMAS.map((common) =>
 	LN_SIGMAS.map((ln) => TIE * (ln - common) ** 2),
 );
 
-function pointOf(u: number, q: number): Point {
+function pointOf(u: number, q: number, count: number): Point {
 	const r = reflectanceOf(q);
 	const w = ((116 / NOISE) * r ** (-2 / 3) * 2 * r * r) / (3 * (1 - r * r));
-	return { u, q, w2: w * w };
+	return { u, q, w2: w * w * Math.min(1, count) };
 }
 
 /** Passes through the one swatch; more σ where pigment of no absorption alone is lighter than the guess allows. */

@@ -10,24 +10,36 @@ export interface SwatchRow {
 	/** A pigment each. */
 	doses: readonly number[];
 	lab: Lab;
+	/** How many readings of a meter it is worth, when that is not 1: a photo's is worth less. */
+	worth?: number;
 }
 
-const mean = (labs: readonly Lab[]): Lab => {
-	const of = (key: keyof Lab) => sum(labs.map((lab) => lab[key])) / labs.length;
+const worthOf = ({ worth = 1 }: SwatchRow): number => worth;
+
+/** The mean of some swatches, each as much as it is worth. */
+export const meanColor = (rows: readonly SwatchRow[]): Lab => {
+	const whole = sum(rows.map(worthOf));
+	const of = (key: keyof Lab) =>
+		sum(rows.map((row) => worthOf(row) * row.lab[key])) / whole;
 	return { l: of("l"), a: of("a"), b: of("b") };
 };
 
 /** The swatches of one pigment alone and those without any, weakest first; repeats of a dose are averaged. */
 export function alone(rows: readonly SwatchRow[], pigment: number): Swatch[] {
-	const byDose = new Map<number, Lab[]>();
-	for (const { doses, lab } of rows) {
+	const byDose = new Map<number, SwatchRow[]>();
+	for (const row of rows) {
+		const { doses } = row;
 		if (doses.some((dose, i) => i !== pigment && dose > 0)) continue;
 		const dose = doses[pigment] ?? 0;
-		byDose.set(dose, [...(byDose.get(dose) ?? []), lab]);
+		byDose.set(dose, [...(byDose.get(dose) ?? []), row]);
 	}
 	return [...byDose]
 		.sort(([a], [b]) => a - b)
-		.map(([dose, labs]) => ({ dose, lab: mean(labs), count: labs.length }));
+		.map(([dose, own]) => ({
+			dose,
+			lab: meanColor(own),
+			count: sum(own.map(worthOf)),
+		}));
 }
 
 /**
