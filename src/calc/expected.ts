@@ -17,6 +17,10 @@ export interface StudioSwatch {
 	/** A pigment of the swatches each; undefined where nothing is typed. */
 	doses: readonly (number | undefined)[];
 	lab: Lab | undefined;
+	/** Why it says nothing of finished pieces, e.g. `younger than 28 days`. */
+	unfit?: string;
+	/** How many readings of a meter it is worth, when that is not 1. */
+	worth?: number;
 }
 
 export interface SwatchSet {
@@ -38,10 +42,11 @@ export interface ExpectedColor {
 
 /** Why a swatch says nothing about the job; undefined when it does. */
 function leftOutFor(
-	{ kinds, doses, lab }: StudioSwatch,
+	{ kinds, doses, lab, unfit }: StudioSwatch,
 	set: SwatchSet,
 ): string | undefined {
 	if (!lab) return "without a color";
+	if (unfit) return unfit;
 	const other = KINDS.findIndex(
 		(_, i) => !sameName(kinds[i] ?? "", set.kinds[i] ?? ""),
 	);
@@ -54,8 +59,8 @@ function leftOutFor(
 	return dosed.length > 1 ? "with several pigments" : undefined;
 }
 
-/** The swatches that count, their doses in the order of the job's pigments. */
-function counting(set: SwatchSet): SwatchRow[] {
+/** The swatches that count, of one pigment or none, their doses in the order of the job's pigments. */
+export function counting(set: SwatchSet): SwatchRow[] {
 	const columns = set.pigments.map((name) =>
 		set.swatchPigments.findIndex((other) => sameName(other, name)),
 	);
@@ -65,6 +70,7 @@ function counting(set: SwatchSet): SwatchRow[] {
 					{
 						doses: columns.map((column) => swatch.doses[column] ?? 0),
 						lab: swatch.lab,
+						worth: swatch.worth,
 					},
 				]
 			: [],

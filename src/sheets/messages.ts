@@ -96,13 +96,19 @@ export interface SwatchInput {
 	state: "dry" | "damp";
 	/** Dry pigment as a share of binder, by pigment name; pigments left out have none. */
 	doses: Record<string, number>;
-	/** `#rrggbb` or `L*, a*, b*` as measured. */
-	color: string;
+	/** `#rrggbb` or `L*, a*, b*` as measured; left out of one that is still to be cast. */
+	color?: string;
 	ageDays?: number;
 	lot?: string;
 	/** `yyyy-mm-dd` */
 	date?: string;
 	remark?: string;
+	/** A meter's reading where nothing is said. */
+	read?: "meter" | "photo";
+	/** Names the casts of one wanted color. */
+	recipe?: string;
+	/** The color that was wanted of a cast. */
+	wanted?: string;
 }
 
 /** The script's functions that the panel calls, by name. Each throws one sentence when it cannot do what is asked. */

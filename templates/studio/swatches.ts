@@ -1,7 +1,8 @@
 import { SWATCH_COLUMNS } from "../../src/job/cells/studioslots";
 import type { Fields } from "../../src/job/fields/field";
 import { SWATCH } from "../../src/job/fields/swatch";
-import { area, moved, typedTable } from "../blocks";
+import { PIGMENTS_KNOWN, SWATCHES_NOTED } from "../../src/job/tabs/swatchfit";
+import { answerTable, area, moved, typedTable } from "../blocks";
 import type { Block, Tab } from "../plan";
 
 const ROWS = 200;
@@ -21,6 +22,11 @@ const measured = typedTable({
 	fields: Object.fromEntries(fields.slice(before)),
 	rows: ROWS,
 });
+
+/** Answers stand right of what is typed, a blank column between. */
+const NOTED_AT = moved("A5", 0, fields.length + pigments + 1);
+const KNOWN_AT = moved(NOTED_AT, 0, SWATCHES_NOTED.shown.length + 1);
+const KNOWN_ROWS = 60;
 
 /** The first cell of a field. */
 const firstCell = (key: keyof typeof SWATCH): string => {
@@ -55,7 +61,16 @@ const doses: readonly Block[] = [
 export const swatches: Tab = {
 	name: "Swatches",
 	rows: 205,
-	widths: [190, ...Array<number>(15).fill(90), 190],
+	widths: [
+		190,
+		...Array<number>(15).fill(90),
+		190,
+		...Array<number>(4).fill(120),
+		240,
+		...Array<number>(12).fill(120),
+		240,
+		240,
+	],
 	frozenRows: 5,
 	names: { swatches: area("A5", ROWS + 1, fields.length + pigments) },
 	blocks: [
@@ -68,13 +83,29 @@ export const swatches: Tab = {
 					"Measure where it is flat and clean, the mean of three spots: a color code by daylight (D65) such as #b8a591, or L*, a*, b* of a meter such as 52.1, 8.0, 14.2. Per pigment two doses or more, and one undosed, all 28 days old.",
 				],
 				[
-					'=IF(COUNTA({at:Swatches.colors})=0;"No swatch yet: cast samples with 0, 1, 2 and 4% of each pigment.";IF(COUNTIF({at:Swatches.remarks};"invented*")>0;"Invented rows count for invented clients.";""))',
+					'=IF(COUNTA({at:Swatches.colors})=0;"No swatch yet: cast 0, 1, 2 and 4% of each pigment.";IF(COUNTIF({at:Swatches.remarks};"invented*")>0;"Invented rows count for invented clients.";""))',
 				],
 			],
 		},
 		...kind.blocks,
 		...doses,
 		...measured.blocks,
+		...answerTable({ at: NOTED_AT, answer: SWATCHES_NOTED, rows: ROWS }),
+		{
+			at: moved(KNOWN_AT, -1),
+			look: "total",
+			rows: [["How well each pigment is known"]],
+		},
+		...answerTable({ at: KNOWN_AT, answer: PIGMENTS_KNOWN, rows: KNOWN_ROWS }),
+		{
+			at: moved(KNOWN_AT, KNOWN_ROWS + 1),
+			look: "note",
+			rows: [
+				[
+					"A tone of several pigments is best cast itself, and its recipe corrected: the panel's Color does both.",
+				],
+			],
+		},
 		{
 			at: "A6",
 			look: "input",

@@ -61,7 +61,7 @@ describe("fields of a job", () => {
 		[
 			"an unknown field of the job",
 			{ customer: "A" },
-			'unknown field "customer": allowed are about, units, client, title, pourDate, dueDate, stage, waste, crew, mix, finish, sealing, state, placing, faceDepth, backedWith, sampleNumber, look, bandStart, folds, seenFrom, sampleMass, startsFrom, strengthWanted, dryingAir, dryingHumidity, dryingMix, dryingWind, bleeds, moistureLimit, moistureReading, sealerWaste, pasteWaste, priceFrom, priceTyped, byCard, spent, quotedOn, priceAgreed, acceptedOn, load, pieces, cutouts, knockouts, tones, pours, cureLog, whatIfs, changes, payments, goods, travel, work, pigments',
+			'unknown field "customer": allowed are about, units, client, title, pourDate, dueDate, stage, waste, crew, mix, finish, sealing, state, placing, faceDepth, backedWith, sampleNumber, look, bandStart, folds, seenFrom, sampleMass, wanted, startsFrom, strengthWanted, dryingAir, dryingHumidity, dryingMix, dryingWind, bleeds, moistureLimit, moistureReading, sealerWaste, pasteWaste, priceFrom, priceTyped, byCard, spent, quotedOn, priceAgreed, acceptedOn, load, pieces, cutouts, knockouts, tones, pours, cureLog, whatIfs, changes, payments, goods, travel, work, pigments',
 		],
 		["a missing field", { client: undefined }, 'missing field "client"'],
 		["a blank one", { title: "  " }, 'missing field "title"'],

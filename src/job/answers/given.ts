@@ -41,7 +41,7 @@ export const lookOf = <K extends keyof typeof LOOK & string>(
 	return readField(LOOK, key, { [key]: typed }, units);
 };
 
-const isInvented = (typed: unknown): boolean =>
+export const isInvented = (typed: unknown): boolean =>
 	/\binvented\b/i.test(String(typed ?? ""));
 
 /** Swatches or stock for this job: rows that were invented for the demo are for invented clients alone. */

@@ -45,7 +45,7 @@ export const pigmentAnswers = (
 ): PigmentAnswer[] =>
 	pigmentNames(given).map((name) => pigmentAnswer(given, mix, name));
 
-function pigmentAnswer(
+export function pigmentAnswer(
 	{ studio, units }: Given,
 	mix: MixAnswers,
 	name: string,

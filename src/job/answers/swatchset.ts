@@ -1,4 +1,5 @@
 /** The studio's swatches as the colors of a job are worked out from them. */
+import type { Lab } from "../../calc/color";
 import type { SwatchSet } from "../../calc/expected";
 import { sameName } from "../../calc/names";
 import { share } from "../fields/field";
@@ -9,12 +10,14 @@ import type { Basis } from "./basis";
 import { lookOf, ownRows } from "./given";
 import {
 	all,
+	from,
 	fromBoth,
 	is,
 	type Known,
 	look,
 	missing,
 	readField,
+	readRow,
 } from "./known";
 
 /** The swatches, and what of them is asked for. */
@@ -42,7 +45,7 @@ export function swatchSet({ given, pigments }: Basis): Known<SwatchSet> {
 }
 
 /** The pigments that have a column of doses, and those that a swatch names besides. */
-function dosedBySwatches(
+export function dosedBySwatches(
 	columns: readonly string[],
 	swatches: readonly SwatchInput[],
 ): string[] {
@@ -54,13 +57,23 @@ function dosedBySwatches(
 
 const DOSE = share("Dose");
 
-function swatchOf(
+/** Color changes strongly from day 7 to 28 (López and Di Sarli 2017), mostly to about day 21 (Takano et al. 2000). */
+export const GROWN_DAYS = 28;
+/** A photo errs about five times as far as a meter: 2 in L* against 0.4, an own guess. */
+const PHOTO_WORTH = 1 / 25;
+
+export function swatchOf(
 	row: SwatchInput,
 	index: number,
 	names: readonly string[],
 ): Known<SwatchSet["swatches"][number]> {
 	const { mix, finish, sealed, state, doses = {} } = row;
 	const color = readField(SWATCH, "color", row, "metric");
+	const reading = readRow(
+		{ ageDays: SWATCH.ageDays, read: SWATCH.read },
+		row,
+		"metric",
+	);
 	const each = all(
 		names.map((name): Known<number | undefined> => {
 			const typed = Object.entries(doses).find(([key]) => sameName(key, name));
@@ -69,13 +82,19 @@ function swatchOf(
 				: readField({ dose: DOSE }, "dose", { dose: typed[1] }, "metric");
 		}),
 	);
-	const read = fromBoth(
-		"missing" in color ? is(undefined) : color,
-		each,
-		(lab, own) => ({
+	const read = from(
+		all(["missing" in color ? is(undefined) : color, each, reading] as [
+			Known<Lab | undefined>,
+			typeof each,
+			typeof reading,
+		]),
+		([lab, own, { ageDays, read: from }]) => ({
 			kinds: [mix, finish, sealed, state].map((kind) => String(kind ?? "")),
 			doses: own,
 			lab,
+			...(ageDays !== undefined &&
+				ageDays < GROWN_DAYS && { unfit: `younger than ${GROWN_DAYS} days` }),
+			...(from === "photo" && { worth: PHOTO_WORTH }),
 		}),
 	);
 	return "look" in read ? look(`swatch ${index + 1}: ${read.look}`) : read;

@@ -98,10 +98,22 @@ export function studioIn(
 const numbered = (row: JobsRow): JobsRow =>
 	/^\d+$/.test(String(row.job)) ? { ...row, job: Number(row.job) } : row;
 
+/** Every row of the Swatches tab, blank ones too. */
+export const swatchRows = (grid: Grid, units: UnitSystem): SwatchInput[] =>
+	swatchTable(grid, units).rows;
+
 function swatchesIn(
 	grid: Grid,
 	units: UnitSystem,
 ): Pick<StudioFile, "swatches" | "swatchPigments"> {
+	const { place, rows } = swatchTable(grid, units);
+	return {
+		swatchPigments: place.others.map(([, name]) => name.trim()),
+		swatches: rows.filter((row) => !isEmpty(row)),
+	};
+}
+
+function swatchTable(grid: Grid, units: UnitSystem) {
 	const place = placeOf(SWATCH, grid, units);
 	const rows = rowsIn(SWATCH, grid, place).map((row, index): SwatchInput => {
 		const cells = grid[place.row + 1 + index] ?? [];
@@ -114,8 +126,5 @@ function swatchesIn(
 			? { ...row, doses: Object.fromEntries(doses) }
 			: row;
 	});
-	return {
-		swatchPigments: place.others.map(([, name]) => name.trim()),
-		swatches: rows.filter((row) => !isEmpty(row)),
-	};
+	return { place, rows };
 }

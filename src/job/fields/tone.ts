@@ -1,5 +1,14 @@
 /** The mix of a job, its tones, and how they are put into the piece. */
-import { length, number, type Row, share, text, whole, word } from "./field";
+import {
+	color,
+	length,
+	number,
+	type Row,
+	share,
+	text,
+	whole,
+	word,
+} from "./field";
 
 export const FINISHES = ["cast", "honed", "polished"] as const;
 export const SEALINGS = ["bare", "sealed"] as const;
@@ -36,6 +45,9 @@ export const LOOK = {
 	sampleMass: number("Make another size, {mass}", {
 		unit: "mass",
 		help: "Of the sample batch; blank: the smallest that the scales dose within 5% (k = 2).",
+	}),
+	wanted: color("Color wanted", {
+		help: "As #b5a99a, or L*, a*, b* of a meter: the recipe for it stands on the right.",
 	}),
 };
 

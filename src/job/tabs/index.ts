@@ -8,6 +8,7 @@ import { JOB_KNOCKOUTS, JOB_LOADS, JOB_PIECES, JOB_TOTALS } from "./pieces";
 import { JOB_INGREDIENTS, JOB_PIGMENTS, JOB_SAMPLE } from "./pigments";
 import { COLORS_FOUND, POURS_COUNT, POURS_FOUND } from "./poursfound";
 import { QUOTE_LINES } from "./quote";
+import { PIGMENTS_KNOWN, SWATCHES_NOTED } from "./swatchfit";
 import type { TabAnswer } from "./tab";
 import { JOB_MIX, JOB_TONES } from "./tones";
 import { JOB_CHECKS, JOB_LINE } from "./wholejob";
@@ -36,4 +37,6 @@ export const tabAnswers: readonly TabAnswer[] = [
 	POURS_COUNT,
 	POURS_FOUND,
 	COLORS_FOUND,
+	SWATCHES_NOTED,
+	PIGMENTS_KNOWN,
 ];

@@ -5,6 +5,7 @@ import { colorsAnswer } from "../answers/colors";
 import { foldingAnswer } from "../answers/folding";
 import { from, type Known } from "../answers/known";
 import { lookWords } from "../answers/lookwords";
+import { wantedWords } from "../answers/recipewords";
 import { tonesCheck } from "../answers/tonescheck";
 import { filledPlaces, toneTable } from "../cells/jobcells";
 import { MOST } from "../jobfile";
@@ -93,6 +94,13 @@ const FACTS = {
 		of: lookWords,
 	},
 	check: { label: "Check", format: "text", of: tonesCheck },
+	recipe: {
+		label: "Recipe for the color wanted",
+		format: "text",
+		by: "PIGMENTS_FOR_COLOR",
+		note: "Doses as their makers state them. The panel's Color has others beside it, and puts one into a tone.",
+		of: wantedWords,
+	},
 } satisfies Record<
 	string,
 	Shown & {

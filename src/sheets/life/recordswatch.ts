@@ -14,7 +14,8 @@ export function keepSwatch(
 	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
 	swatch: SwatchInput,
 ): number {
-	colorIn("color", swatch.color);
+	if (swatch.color !== undefined) colorIn("color", swatch.color);
+	if (swatch.wanted !== undefined) colorIn("color wanted", swatch.wanted);
 	takeTurn(spreadsheet);
 	const { units } = studioOf(spreadsheet);
 	const region = studioRegion(spreadsheet, "swatches");
