@@ -66,6 +66,15 @@ export const strengthShare = (ageDays: number, cement: Cement): number =>
 	Math.exp(CEMENT_S[cement] * (1 - Math.sqrt(28 / ageDays)));
 
 /**
+ * Share of the 28-day tensile strength, and so of the flexural one, at 20 °C: β^α, β as in `strengthShare`, α 1 below 28 days
+ * and 2/3 from then on.
+ *
+ * @source EN 1992-1-1:2004, 3.1.2(9), eq. 3.4.
+ */
+export const tensileShare = (ageDays: number, cement: Cement): number =>
+	strengthShare(ageDays, cement) ** (ageDays < 28 ? 1 : 2 / 3);
+
+/**
  * Age at 20 °C that reaches a share of the 28-day strength, days: 28 / (1 − ln(share) / s)².
  *
  * @throws InputError when the share is eˢ or more, which the formula never reaches.

@@ -3,7 +3,7 @@
 import { withRounding } from "./rounding";
 
 /** Standard gravity, exact. */
-const G_M_PER_S2 = 9.80665;
+export const G_M_PER_S2 = 9.80665;
 
 /** People who lift together, or the word for what they need instead. */
 export type Lifters = 1 | 2 | 3 | "lifting equipment";

@@ -138,7 +138,8 @@ export const partOf = ({ xM, yM, aM, bM }: Hole): Part => ({
 	back: yM + bM / 2,
 });
 
-function overlap(one: Hole, other: Hole): boolean {
+/** Whether two openings overlap; those that touch do not. */
+export function overlap(one: Hole, other: Hole): boolean {
 	if (other.straight) return reachesInto(one, partOf(other));
 	if (one.straight) return reachesInto(other, partOf(one));
 	const isIn = ([x, y]: [number, number], { xM, yM, aM, bM }: Hole) =>

@@ -154,3 +154,7 @@ export const visibleDropM = ({
 	thicknessM,
 }: Piece): number | undefined =>
 	dropHeightM === undefined ? undefined : dropHeightM + thicknessM;
+
+/** Whether it is one flat slab whose outline is known. */
+export const isSlab = ({ shape }: Piece): boolean =>
+	shape !== "basin" && shape !== "tube" && shape !== "area";

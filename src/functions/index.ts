@@ -1,4 +1,5 @@
 /** Every sheet function: subject by subject, in each by name. */
+import * as carrying from "./carrying";
 import * as color from "./color";
 import * as cure from "./cure";
 import type { SheetFunction } from "./declare";
@@ -45,6 +46,7 @@ export const registry: readonly SheetFunction[] = [
 	cure,
 	lifting,
 	handling,
+	carrying,
 	finish,
 	money,
 ].flatMap((subject) =>

@@ -1,4 +1,5 @@
 /** The table of a job's pieces, as several functions take it. */
+import { CUTOUT_SHAPES } from "../calc/cutouts";
 import { at } from "../calc/errors";
 import { SHAPES } from "../calc/shapes";
 import type { Piece } from "../calc/takeoff";
@@ -46,6 +47,15 @@ export const PIECES = table(
 		dropThickness: dimension("Drop edge: thickness; blank = thickness"),
 	},
 );
+
+/** What a person knows of a cutout. */
+export const CUTOUT_COLUMNS = {
+	piece: text("Name of the piece"),
+	count: number("How many in each piece", { min: 1, whole: true }),
+	shape: word(CUTOUT_SHAPES, "Shape"),
+	a: length("A: first dimension, or the diameter"),
+	b: dimension("B: second dimension"),
+};
 
 type PieceRow = Arguments<{ pieces: typeof PIECES }>["pieces"][number];
 

@@ -1,4 +1,3 @@
-import { CUTOUT_SHAPES } from "../calc/cutouts";
 import { polygonAreaM2 } from "../calc/polygon";
 import {
 	longestSideM,
@@ -7,19 +6,10 @@ import {
 	slabVolumeM3,
 	visibleDropM,
 } from "../calc/takeoff";
-import { plain } from "../job/reading/cells";
-import { fromSi, type UnitSystem, unitName } from "../job/reading/units";
-import {
-	coordinate,
-	length,
-	number,
-	table,
-	text,
-	units,
-	word,
-} from "./arguments";
+import { lengthText } from "../job/reading/cells";
+import { coordinate, length, table, units } from "./arguments";
 import { sheetFunction } from "./declare";
-import { PIECES, pieceOf } from "./pieces";
+import { CUTOUT_COLUMNS, PIECES, pieceOf } from "./pieces";
 
 export const SLAB_VOLUME = sheetFunction({
 	name: "SLAB_VOLUME",
@@ -77,9 +67,6 @@ export const POLYGON_AREA = sheetFunction({
 		polygonAreaM2(points.map(({ row, x, y }) => ({ row, xM: x, yM: y }))),
 });
 
-const lengthText = (units: UnitSystem) => (lengthM: number) =>
-	`${plain(fromSi(lengthM, "length", units))} ${unitName("length", units)}`;
-
 const columns = (sizes: PieceSizes): number[] => [
 	sizes.faceM2,
 	sizes.edgeM,
@@ -99,13 +86,7 @@ export const PIECE_TAKEOFF = sheetFunction({
 		pieces: PIECES,
 		cutouts: table(
 			"One row per cutout, e.g. M2:Q9: piece name, count per piece, shape (rectangle, round, oval), A, B",
-			{
-				piece: text("Name of the piece"),
-				count: number("How many in each piece", { min: 1, whole: true }),
-				shape: word(CUTOUT_SHAPES, "Shape"),
-				a: length("A: first dimension, or the diameter"),
-				b: length("B: second dimension", { optional: true }),
-			},
+			CUTOUT_COLUMNS,
 			{ alone: true, optional: true },
 		),
 		units: units(),

@@ -5,11 +5,12 @@ import { dimensionMistakes, outlineOf } from "../calc/shapes";
 import { dropEdge, type Piece, pieceSizes } from "../calc/takeoff";
 import type { Basis } from "./answers/basis";
 import { isKnown } from "./answers/known";
-import { cutoutOf, isIn, lengthText } from "./answers/pieces";
+import { cutoutOf, isIn } from "./answers/pieces";
 import { type Fields, wordOf } from "./fields/field";
 import { CUTOUT, type CutoutRow } from "./fields/openings";
 import { PIECE } from "./fields/piece";
 import { type Mistake, sentenceOf } from "./mistakes";
+import { lengthText } from "./reading/cells";
 
 export const pieceMistakes = (basis: Basis): Mistake[] =>
 	basis.pieces.flatMap(({ piece }, index) => {
@@ -33,7 +34,7 @@ function refusedOf(
 		...dimensions,
 		...[
 			dimensions.length === 0
-				? sentenceOf(() => outlineOf(piece, lengthText(given)))
+				? sentenceOf(() => outlineOf(piece, lengthText(given.units)))
 				: undefined,
 			sentenceOf(() => dropEdge(piece)),
 			sentenceOf(() =>
@@ -70,7 +71,7 @@ function cutoutRefused(
 	if (!isKnown(piece) || !isKnown(cutout)) return undefined;
 	if (refusedOf(basis, piece.is, at).length > 0) return undefined;
 	return sentenceOf(() =>
-		pieceSizes([piece.is], [cutout.is], lengthText(given)),
+		pieceSizes([piece.is], [cutout.is], lengthText(given.units)),
 	);
 }
 

@@ -42,6 +42,7 @@ const SIGNATURES = [
 	"WORKING_TIME(minutes, tested_temp, mix_temp, [units])",
 	"LIFT_LIMIT(reach, height, travel, [twist], [lifts_per_minute], [hours], [grip], [units])",
 	"PEOPLE_TO_LIFT(weight, one_person_limit)",
+	"CARRY_STRESS(pieces, [cutouts], density, [carried], [units])",
 	"SELF_WEIGHT_STRESS(length, thickness, density, [support], [factor], [units])",
 	"MODULUS_OF_RUPTURE(compressive_strength, [units])",
 	"FORM_PRESSURE(depth, density, [units])",

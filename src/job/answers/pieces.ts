@@ -7,6 +7,7 @@ import { type Lie, moldPlan } from "../../calc/mold";
 import { nameKey, sameName } from "../../calc/names";
 import type { Hole, Part } from "../../calc/places";
 import {
+	isSlab,
 	longestSideM,
 	type Piece,
 	type PieceSizes,
@@ -17,8 +18,8 @@ import type { Read } from "../fields/field";
 import { JOB } from "../fields/job";
 import { CUTOUT, type CutoutRow } from "../fields/openings";
 import { PIECE, type PieceRow, pieceFields } from "../fields/piece";
-import { isBlank, plain } from "../reading/cells";
-import { fromSi, type UnitSystem, unitName } from "../reading/units";
+import { isBlank, lengthText } from "../reading/cells";
+import type { UnitSystem } from "../reading/units";
 import { type Given, setting } from "./given";
 import {
 	all,
@@ -91,7 +92,8 @@ function pieceAnswer(
 	const sizes = fromBoth(
 		piece,
 		cutouts,
-		(one, own) => pieceSizes([one], own, lengthText(given))[0] as PieceSizes,
+		(one, own) =>
+			pieceSizes([one], own, lengthText(given.units))[0] as PieceSizes,
 	);
 	const massKg = fromBoth(
 		sizes,
@@ -138,12 +140,6 @@ export function wasteOf(given: Given): Known<number> {
 	const own = readField(JOB, "waste", given.job, given.units);
 	return "missing" in own ? setting(given, "waste") : own;
 }
-
-/** A length as a sentence says it: `980 mm`. */
-export const lengthText =
-	({ units }: Pick<Given, "units">) =>
-	(lengthM: number): string =>
-		`${plain(fromSi(lengthM, "length", units))} ${unitName("length", units)}`;
 
 function pieceOf(
 	read: Known<Read<typeof PIECE>>,
@@ -220,9 +216,6 @@ export const strayCutouts = ({ job }: Given): string[] =>
 			? []
 			: [`cutout ${index + 1}: there is no piece ${name || "without a name"}`];
 	});
-
-const isSlab = ({ shape }: Piece): boolean =>
-	shape !== "basin" && shape !== "tube" && shape !== "area";
 
 function stressOf(
 	piece: Known<Piece>,

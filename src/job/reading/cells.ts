@@ -1,7 +1,7 @@
 /** What a cell holds, read by the rules of the sheet functions: blank, error cell, date, number, text. */
 import { at, InputError, quoted } from "../../calc/errors";
 import { lengthM } from "./typed";
-import { toSi, type UnitSystem } from "./units";
+import { fromSi, toSi, type UnitSystem, unitName } from "./units";
 
 const ERROR_CELL =
 	/^(#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|ERROR!|SPILL!|CALC!)|Loading\.\.\.)$/;
@@ -20,6 +20,12 @@ export function plain(value: number): string {
 	// The largest number there is, rounded up, is none.
 	return String(Number.isFinite(short) ? short : value);
 }
+
+/** A length as a sentence says it: `980 mm`. */
+export const lengthText =
+	(units: UnitSystem) =>
+	(lengthM: number): string =>
+		`${plain(fromSi(lengthM, "length", units))} ${unitName("length", units)}`;
 
 /** What came, for an error sentence. */
 export function came(cell: unknown): string {
