@@ -78,7 +78,7 @@ export function bending(
 			: edgeStress(laid, slab, weight);
 	const worst = greatest(
 		breaksOf(slab),
-		(x, inside) => stressAt(x, across(slab, inside)),
+		(x, inside) => stressAt(x, inside, across(slab, inside)),
 		fine ? (x) => weight(x).shearM3 : undefined,
 	);
 	return {
@@ -114,13 +114,13 @@ function across(slab: Slab, x: number): Strip[] {
 }
 
 type Weight = ReturnType<typeof weightAt>;
-/** Stress at x by the strips there, m: times density and gravity it is Pa. */
-type StressAt = (x: number, strips: readonly Strip[]) => number;
+/** Stress at x by the strips at `inside`, m: times density and gravity it is Pa. */
+type StressAt = (x: number, inside: number, strips: readonly Strip[]) => number;
 
 function flatStress({ piece, lips }: Laid, weight: Weight): StressAt {
 	const { thicknessM: t, dropHeightM: h = 0 } = piece;
 	const { dropThicknessM: d = t } = piece;
-	return (x, strips) => {
+	return (x, _, strips) => {
 		const net = sum(strips.map(widthOf));
 		const plain = (net * t ** 2) / 6;
 		const lipped = (count: number) =>
@@ -167,7 +167,7 @@ function edgeStress(
 	// It stands on a straight side: not on the one that the notch is in.
 	const onFront = notch === undefined || notch.front > 0;
 	const onBack = notch === undefined || notch.back < slab.widthM;
-	return (x, strips) => {
+	return (x, inside, strips) => {
 		const { momentM4 } = weight(x);
 		const { front, back } = edgeModuliM3(strips, t);
 		// Sagging it is the lower fiber that cracks, hogging the upper.
@@ -176,7 +176,7 @@ function edgeStress(
 				? Math.max(onFront ? front : 0, onBack ? back : 0)
 				: Math.min(front, back);
 		const frame = frames
-			.filter(({ from, to }) => x >= from && x <= to)
+			.filter(({ from, to }) => inside > from && inside < to)
 			.map(({ stress }) => stress);
 		return Math.abs(momentM4) / modulus + Math.max(0, ...frame);
 	};
