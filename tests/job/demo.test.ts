@@ -100,7 +100,7 @@ describe("the demo job in metric", { timeout: 60_000 }, () => {
 	test("shows no error, and nothing to look at", () => {
 		expect(desk.errors()).toEqual([]);
 		const checks = [...checksOf(desk)];
-		expect(checks).toHaveLength(23);
+		expect(checks).toHaveLength(25);
 		// Nobody has typed a temperature yet, so three checks do not know; all others are fine.
 		expect(checks.filter(([, says]) => says !== "fine")).toEqual([
 			[

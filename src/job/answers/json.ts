@@ -7,6 +7,7 @@ import { checksOf } from "./checks";
 import { cureDays } from "./cure/cure";
 import { from, is, type Known, orNull, saidOf } from "./known";
 import { loadsOf } from "./loads";
+import { moldJson } from "./mold/moldjson";
 import { buyJson, costJson, quoteJson } from "./money/moneyjson";
 import type { PieceAnswer } from "./pieces";
 import { type Whole, wholeOf } from "./whole";
@@ -52,6 +53,7 @@ export function answersJson(whole: Whole) {
 		})),
 		cards: whole.cards().map(cardJson),
 		cure: cureDays(whole.cure()),
+		mold: moldJson(whole.mold(), whole.cost(), given.units),
 		cost: costJson(whole.cost()),
 		quote: quoteJson(whole.quote()),
 		buy: buyJson(whole.buy()),

@@ -5,6 +5,7 @@ import { type Basis, basisOf } from "./basis";
 import { type CardAnswer, cardAnswers } from "./card/cardanswers";
 import { type ColorsAnswer, colorsAnswer } from "./colors";
 import { type CureAnswer, cureAnswer } from "./cure/cure";
+import { type MoldAnswer, moldAnswer } from "./mold/mold";
 import { type BuyRow, buyAnswer } from "./money/buy";
 import { type CostAnswer, costAnswer } from "./money/cost";
 import { type JobLine, jobLine } from "./money/jobline";
@@ -15,6 +16,7 @@ export interface Whole {
 	colors(): ColorsAnswer;
 	cards(): readonly CardAnswer[];
 	cure(): CureAnswer;
+	mold(): MoldAnswer;
 	cost(): CostAnswer;
 	quote(): QuoteAnswer;
 	buy(): readonly BuyRow[];
@@ -34,13 +36,15 @@ export const wholeOf = (studio: StudioFile, job: JobFile): Whole =>
 
 export function wholeFrom(basis: Basis): Whole {
 	const cure = once(() => cureAnswer(basis));
-	const cost = once(() => costAnswer(basis, cure()));
+	const mold = once(() => moldAnswer(basis));
+	const cost = once(() => costAnswer(basis, cure(), mold()));
 	const quote = once(() => quoteAnswer(basis, cost()));
 	return {
 		basis,
 		colors: once(() => colorsAnswer(basis)),
 		cards: once(() => cardAnswers(basis)),
 		cure,
+		mold,
 		cost,
 		quote,
 		buy: once(() => buyAnswer(basis, cost())),

@@ -57,7 +57,7 @@ export const GOODS = {
 	packPrice: money("Pack price"),
 };
 
-/** The goods that a new job has rows for; how many of each is a person's. */
+/** The goods that a new job has rows for: how many of each is counted from the molds, or a person's. */
 export const GOODS_STARTS = [
 	{ what: "Mold sheet", unit: "sheet" },
 	{ what: "Strips", unit: "strip" },
@@ -65,6 +65,7 @@ export const GOODS_STARTS = [
 	{ what: "Release", unit: "can" },
 	{ what: "Knockouts", unit: "piece" },
 	{ what: "Cover sheet", unit: "roll" },
+	{ what: "Screws", unit: "screw" },
 ] as const;
 
 export const TRAVEL = {

@@ -15,6 +15,8 @@ const ABOVE_ZERO = { above: 0 };
 
 export const WEEKENDS = ["Saturday and Sunday", "Sunday", "none"] as const;
 
+export const SIDES_STAND = ["on the base", "beside the base"] as const;
+
 /** Every number is a start, to be replaced by the studio's own. */
 export const SETTING_GROUPS = {
 	"Units and money": {
@@ -231,6 +233,134 @@ export const SETTING_GROUPS = {
 			start: 60,
 			help: "Hours of work that the studio has in a week",
 		}),
+	},
+	"Molds and boards": {
+		board_length: number(
+			"Board length, {length}",
+			{
+				unit: "length",
+				start: { metric: 2800, us: 96 },
+				help: "Of the boards that molds are cut from, called Mold sheet on Stock and Cost",
+			},
+			ABOVE_ZERO,
+		),
+		board_width: number(
+			"Board width, {length}",
+			{
+				unit: "length",
+				start: { metric: 2070, us: 48 },
+				help: "Across the board",
+			},
+			ABOVE_ZERO,
+		),
+		board_thickness: number(
+			"Board thickness, {length}",
+			{
+				unit: "length",
+				start: { metric: 18, us: 0.75 },
+				help: "Measured: boards sold under one name differ by 1 mm (1/16 in) and more",
+			},
+			ABOVE_ZERO,
+		),
+		kerf: number("Saw cut, {length}", {
+			unit: "length",
+			start: { metric: 3.2, us: 0.125 },
+			help: "What the blade takes away",
+		}),
+		board_trim: number("Trim off each edge, {length}", {
+			unit: "length",
+			start: { metric: 5, us: 0.25 },
+			help: "Taken off a new board first, its cut included",
+		}),
+		sides_stand: word("Sides stand", SIDES_STAND, {
+			start: "on the base",
+			help: "Beside the base its sawn edges set the size of the piece, and sides are higher by its thickness",
+		}),
+		board_modulus: number(
+			"Elasticity of the board, {stress}",
+			{
+				unit: "stress",
+				start: { metric: 1600, us: 232000 },
+				help: "Modulus from its data sheet; 1600 MPa is a requirement of particle board type P2",
+			},
+			ABOVE_ZERO,
+		),
+		side_span: number(
+			"Sides are held every, {length}",
+			{
+				unit: "length",
+				start: { metric: 400, us: 16 },
+				help: "Between two braces or clamps at the foot of a side",
+			},
+			ABOVE_ZERO,
+		),
+		strip_thickness: number(
+			"Bent strip, thickness, {length}",
+			{
+				unit: "length",
+				start: { metric: 6, us: 0.25 },
+				help: "Of what is bent around curves, called Strips on Stock and Cost",
+			},
+			ABOVE_ZERO,
+		),
+		strip_length: number(
+			"Bent strip, length, {length}",
+			{
+				unit: "length",
+				start: { metric: 2440, us: 96 },
+				help: "As it is bought; longer ones are joined",
+			},
+			ABOVE_ZERO,
+		),
+		bead_radius: number(
+			"Sealant bead, radius, {length}",
+			{
+				unit: "length",
+				start: { metric: 6, us: 0.25 },
+				help: "It rounds the edges of the piece",
+			},
+			ABOVE_ZERO,
+		),
+		tube_volume: number(
+			"Sealant tube, {bead}",
+			{
+				unit: "bead",
+				start: { metric: 300, us: 18.2 },
+				help: "As printed on it; 10.1 US fl oz is 18.2 in³",
+			},
+			ABOVE_ZERO,
+		),
+		sealant_waste: share("Sealant wasted", {
+			start: 0.1,
+			help: "Wiped off and left in the tube; 5 to 15% is usual",
+		}),
+		release_coverage: number(
+			"Release covers, {coverage}",
+			{
+				unit: "coverage",
+				start: { metric: 30, us: 1200 },
+				help: "From its data sheet; the start is from memory, for sealed faces",
+			},
+			ABOVE_ZERO,
+		),
+		release_can: number(
+			"Release can, {coating}",
+			{
+				unit: "coating",
+				start: { metric: 5, us: 1 },
+				help: "As it is bought",
+			},
+			ABOVE_ZERO,
+		),
+		screw_spacing: number(
+			"Screws every, {length}",
+			{
+				unit: "length",
+				start: { metric: 200, us: 8 },
+				help: "Along the foot of each side; common practice, no source",
+			},
+			ABOVE_ZERO,
+		),
 	},
 	Finish: {
 		void_share: share("Voids, share of the surface", {

@@ -20,6 +20,7 @@ const QUANTITIES: readonly string[] = [
 	"area",
 	"volume",
 	"coating",
+	"bead",
 	"mass",
 	"pigment",
 	"density",

@@ -64,9 +64,11 @@ export function figuresOf(form: JobForm, basis: Basis): Figures {
 	const { given, pieces, loads, tones } = basis;
 	const shown = (quantity: Quantity, si: Known<number>): number | undefined =>
 		isKnown(si) ? fromSi(si.is, quantity, form.units) : undefined;
-	const materials = materialsAnswer(basis, {
-		finishing: finishingAnswer(basis),
-	});
+	const materials = materialsAnswer(
+		basis,
+		{ finishing: finishingAnswer(basis) },
+		{ goods: [] },
+	);
 	const dryKg = from(all(tones.rows.map((tone) => tone.dryKg)), (each) => each);
 	const names = basis.pigments.map(({ name }) => name);
 	const grams = (kg: number) => fromSi(kg, "pigment", form.units);

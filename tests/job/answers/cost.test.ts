@@ -5,6 +5,7 @@ import { SEALER_L } from "../worked";
 import {
 	cents,
 	FEE,
+	GOODS_MONEY,
 	HOURS,
 	LABOR,
 	MATERIALS,
@@ -30,7 +31,7 @@ describe("cost and price", () => {
 		expect(lineOf({}, "mix")).toBeCloseTo(MIX_MONEY, 9);
 		expect(lineOf({}, "pigment")).toBeCloseTo(PIGMENT_MONEY, 9);
 		expect(lineOf({}, "sealer")).toBeCloseTo(SEALER_MONEY, 9);
-		expect(lineOf({}, "goods")).toBe(0);
+		expect(lineOf({}, "goods")).toBeCloseTo(GOODS_MONEY, 9);
 		expect(lineOf({}, "work")).toBeCloseTo(LABOR, 9);
 		expect(lineOf({}, "overhead")).toBeCloseTo((MATERIALS + LABOR) * 0.18, 9);
 		expect(lineOf({}, "remake")).toBeCloseTo(
@@ -197,10 +198,15 @@ describe("what to buy", () => {
 			expect(known(one.packs)).toBe(pack ? packsOf(kg, 0, pack) : 0);
 			expect(one.reserved).toBeNull();
 		});
-		expect(buy.map(({ name }) => name).slice(-3)).toEqual([
+		expect(buy.map(({ name }) => name).slice(-8)).toEqual([
 			"Umber",
 			"Black",
 			"Sealer",
+			"Mold sheet",
+			"Strips",
+			"Sealant",
+			"Release",
+			"Screws",
 		]);
 	});
 

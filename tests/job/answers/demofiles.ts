@@ -4,6 +4,7 @@ import { expect } from "vitest";
 import { basisOf } from "../../../src/job/answers/basis";
 import { cureAnswer } from "../../../src/job/answers/cure/cure";
 import { isKnown, type Known, saying } from "../../../src/job/answers/known";
+import { moldAnswer } from "../../../src/job/answers/mold/mold";
 import { buyAnswer } from "../../../src/job/answers/money/buy";
 import { costAnswer } from "../../../src/job/answers/money/cost";
 import { jobLine } from "../../../src/job/answers/money/jobline";
@@ -41,7 +42,7 @@ export function answersOf(units: UnitSystem, changed: Changed = {}) {
 	expect(fieldMistakes(job)).toEqual([]);
 	const basis = basisOf(own, job);
 	const cure = cureAnswer(basis);
-	const cost = costAnswer(basis, cure);
+	const cost = costAnswer(basis, cure, moldAnswer(basis));
 	const quote = quoteAnswer(basis, cost);
 	return {
 		cure,

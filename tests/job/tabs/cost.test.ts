@@ -61,6 +61,7 @@ const GOODS_NAMES = [
 	["Release", "can"],
 	["Knockouts", "piece"],
 	["Cover sheet", "roll"],
+	["Screws", "screw"],
 ].map(([what, unit]) => ({ what, unit }));
 
 /** The job with what a new job's cells hold, where the file leaves it out. */

@@ -20,6 +20,7 @@ import {
 	type Said,
 	saidOf,
 } from "../known";
+import type { MoldAnswer } from "../mold/mold";
 import { readStarted } from "../startvalues";
 import { cameToOf } from "./cameto";
 import {
@@ -29,7 +30,12 @@ import {
 	priceOfChanges,
 } from "./changeorders";
 import { type CostLine, costLines } from "./costlines";
-import { costOfMaterials, countedMaterials, unpricedOf } from "./materialcost";
+import {
+	costOfMaterials,
+	countedMaterials,
+	uncountedOf,
+	unpricedOf,
+} from "./materialcost";
 import { type MaterialsAnswer, materialsAnswer } from "./materials";
 import {
 	feeShareOf,
@@ -63,9 +69,13 @@ export interface CostAnswer {
 	cameTo: Known<number>;
 }
 
-export function costAnswer(basis: Basis, cure: CureAnswer): CostAnswer {
+export function costAnswer(
+	basis: Basis,
+	cure: CureAnswer,
+	mold: MoldAnswer,
+): CostAnswer {
 	const { given } = basis;
-	const materials = materialsAnswer(basis, cure);
+	const materials = materialsAnswer(basis, cure, mold);
 	const { batchKg } = basis.loads;
 	const counted =
 		isKnown(batchKg) && batchKg.is === 0
@@ -115,7 +125,7 @@ export function costAnswer(basis: Basis, cure: CureAnswer): CostAnswer {
 		margin: marginLeft(price, cost),
 		hours: flat(from(plan, ({ hours }) => hours)),
 		unpriced,
-		check: saidOf(checkOf(price, cost, unpriced)),
+		check: saidOf(checkOf(price, cost, unpriced, uncountedOf(materials))),
 		cameTo: cameToOf(given, { work, plan, lines, changeCost }),
 	};
 }
@@ -152,6 +162,7 @@ function checkOf(
 	price: Known<number>,
 	cost: Known<number>,
 	unpriced: readonly string[],
+	uncounted: readonly string[],
 ): Known<string> {
 	const both = all<[number, number]>([price, cost]);
 	if (!isKnown(both)) return both;
@@ -159,6 +170,8 @@ function checkOf(
 		return look(
 			`no price is known of ${unpriced.join(", ")}: the cost leaves ${unpriced.length > 1 ? "them" : "it"} out`,
 		);
+	if (uncounted[0] !== undefined)
+		return missing(`${uncounted[0]}; the cost leaves out goods for its mold`);
 	const [money, spent] = both.is;
 	return money < spent ? look("the price is below cost") : is("fine");
 }

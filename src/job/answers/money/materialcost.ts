@@ -34,3 +34,9 @@ export const unpricedOf = (materials: readonly Material[]): string[] =>
 	materials
 		.filter(({ needed, cost }) => isKnown(needed) && "missing" in cost)
 		.map(({ name }) => name);
+
+/** What keeps goods for the molds from being counted; the cost leaves them out. */
+export const uncountedOf = ({ goods }: MaterialsAnswer): string[] =>
+	goods.flatMap(({ needed, isCounted }) =>
+		isCounted && "missing" in needed ? [needed.missing] : [],
+	);

@@ -18,8 +18,9 @@ import {
 	readRow,
 } from "../known";
 import { ingredientMasses } from "../mix";
+import type { MoldAnswer } from "../mold/mold";
 import { knownOr, type Material, priced } from "./pricing";
-import { goodsMaterial, sealerMaterial } from "./shopgoods";
+import { countedGood, goodsMaterial, sealerMaterial } from "./shopgoods";
 
 export interface MaterialsAnswer {
 	/** Ingredients, for the pieces, their waste and the paste. */
@@ -33,15 +34,44 @@ export interface MaterialsAnswer {
 export const materialsAnswer = (
 	basis: Basis,
 	cure: Pick<CureAnswer, "finishing">,
+	mold: Pick<MoldAnswer, "goods">,
 ): MaterialsAnswer => ({
 	mix: mixMaterials(basis, cure),
 	pigments: pigmentMaterials(basis, cure),
 	sealer: sealerMaterial(basis, cure),
-	goods: (basis.given.job.goods ?? [])
-		.map((row, index) => ({ row, number: index + 1 }))
-		.filter(({ row }) => isAskedFor(row))
-		.map(({ row, number }) => goodsMaterial(basis, row, number)),
+	goods: goodsOf(basis, mold),
 });
+
+/** Those typed; where nobody typed how many, as many as the molds take. */
+function goodsOf(
+	basis: Basis,
+	{ goods }: Pick<MoldAnswer, "goods">,
+): Material[] {
+	const typed = (basis.given.job.goods ?? []).map((row, index) => ({
+		row,
+		number: index + 1,
+	}));
+	const nameIs = (name: string) => (each: { row: GoodsRow }) =>
+		sameName(String(each.row.what ?? ""), name);
+	const counted = goods.filter(
+		({ amount }) => !isKnown(amount) || amount.is > 0,
+	);
+	const ofMold = counted.filter(
+		({ name }) =>
+			!typed.some((each) => nameIs(name)(each) && !isBlank(each.row.quantity)),
+	);
+	const own = typed.filter(
+		({ row }) =>
+			isAskedFor(row) &&
+			!ofMold.some(({ name }) => sameName(name, String(row.what ?? ""))),
+	);
+	return [
+		...own.map(({ row, number }) => goodsMaterial(basis, row, number)),
+		...ofMold.map((good) =>
+			countedGood(basis, good, typed.find(nameIs(good.name))?.row ?? {}),
+		),
+	];
+}
 
 /** A name that a new job has stands for nothing until somebody says how many, or for how much. */
 const isAskedFor = ({ what, unit, ...amounts }: GoodsRow): boolean =>

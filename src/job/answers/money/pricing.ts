@@ -9,6 +9,8 @@ export interface Material {
 	packPrice: Known<number>;
 	/** Water of the tap: nobody buys it. */
 	isFree: boolean;
+	/** Its amount is worked out and not typed. */
+	isCounted?: boolean;
 	/** Of what the job uses, not of whole packs. */
 	cost: Known<number>;
 }

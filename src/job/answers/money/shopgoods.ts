@@ -5,6 +5,7 @@ import type { Basis } from "../basis";
 import type { CureAnswer } from "../cure/cure";
 import { inUnit, setting } from "../given";
 import { from, fromBoth, isKnown, readRow } from "../known";
+import type { MoldGood } from "../mold/mold";
 import { knownOr, type Material, priced } from "./pricing";
 import { packedLot } from "./shelf";
 
@@ -65,3 +66,13 @@ export function goodsMaterial(
 			: price,
 	});
 }
+
+/** Goods for the molds, as many as these take. */
+export const countedGood = (
+	basis: Basis,
+	{ name, unit, amount }: MoldGood,
+	row: GoodsRow,
+): Material => {
+	const typed = goodsMaterial(basis, { ...row, what: name, unit }, 0);
+	return { ...priced({ ...typed, needed: amount }), isCounted: true };
+};
