@@ -70,7 +70,7 @@ function plainReference(reference: BaseReferenceObject): unknown {
 }
 
 /** An argument as Sheets passes it: one cell a scalar, a range rows, blank `""`, an error its text. */
-function plainArgument(variant: FunctionVariantType): unknown {
+export function plainArgument(variant: FunctionVariantType): unknown {
 	if (variant.isReferenceObject())
 		return plainReference(variant as BaseReferenceObject);
 	if (variant.isArray())

@@ -3,6 +3,7 @@ import type { Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import type { BaseFunction, IFunctionNames } from "@univerjs/engine-formula";
 import type { Limits } from "./limits";
+import type { Drawing } from "./sparkline/drawing";
 
 /** A function class of the engine and the name it has in formulas. */
 export type EngineFunction = [
@@ -195,6 +196,8 @@ export interface Desk {
 	/** The shown texts of a range. */
 	display(tab: string, range: string): string[][];
 	formula(tab: string, cell: string): string;
+	/** What a cell draws, if it does. */
+	drawing(tab: string, cell: string): Drawing | undefined;
 	/** Where the link in a cell leads: its address, and the tab and cells where it leads to some of this file. */
 	linkAt(
 		tab: string,

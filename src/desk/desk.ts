@@ -12,6 +12,7 @@ import { readScript, type Script } from "./script";
 import type { Call, Host } from "./services/call";
 import { settler } from "./settle";
 import { snapshot } from "./snapshot";
+import { forgetDrawings } from "./sparkline/cells";
 import { besideFrom, besideOf, stateOf } from "./state";
 import { takeTurns } from "./turns";
 import { translateTyped } from "./typing";
@@ -94,6 +95,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 	const book: Book = { engine, workbook, locale, timeZone };
 	const host = hostOf(book, script, options);
 	const stopTranslating = translateTyped(book);
+	const stopForgetting = forgetDrawings(engine);
 	const rest = settler(engine, workbook);
 	const turns = takeTurns(rest);
 	let last: Call | undefined;
@@ -153,6 +155,7 @@ export async function openDesk(options: DeskOptions): Promise<Desk> {
 		}),
 		dispose() {
 			stopTranslating();
+			stopForgetting();
 			rest.dispose();
 			engine.dispose();
 		},

@@ -45,7 +45,7 @@ function inParts(
 }
 
 /** What a formula is and not what it shows. */
-const formulaOf = ({ v: _, t: __, ...cell }: Part): Part => cell;
+const formulaOf = ({ v: _, t: __, custom: ___, ...cell }: Part): Part => cell;
 
 /** Cells with the formats that their styles stand for; an id that both have is looked up once. */
 function cellComparer(kept: Sheets, now: Sheets, butShown: boolean) {

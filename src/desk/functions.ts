@@ -5,6 +5,7 @@ import { within } from "./limits";
 import { links } from "./links";
 import { isPublic, loadScript, type Script } from "./script";
 import { refusedServices, SERVICES } from "./services/services";
+import { sparkline } from "./sparkline/cells";
 
 export interface CellFunctions {
 	names: readonly string[];
@@ -100,6 +101,7 @@ export function cellFunctions(
 			...names.map((name) => bridged(name, invoke, enabled, failed)),
 			arrayFormula(),
 			linked.engineFunction,
+			sparkline(),
 		],
 		calls: () => calls,
 		reset() {

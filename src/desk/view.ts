@@ -13,12 +13,14 @@ import type { CellError, Desk } from "./contract";
 import type { CellFunctions } from "./functions";
 import { placeInFile } from "./links";
 import { namedRange } from "./names";
+import { drawingIn } from "./sparkline/cells";
 import { displayAt, formulaAt, isCalculated, rawAt, valueAt } from "./values";
 import { neverLoading } from "./volatile";
 
 type View = Pick<
 	Desk,
 	| "display"
+	| "drawing"
 	| "errorAt"
 	| "errors"
 	| "formula"
@@ -99,6 +101,13 @@ export function viewOf(book: Book, functions: CellFunctions): View {
 			return mapBlock(blockOf(sheet, range), (row, column) =>
 				displayAt(book, sheet, row, column),
 			);
+		},
+		drawing(tab, cell) {
+			const sheet = tabNamed(book, tab);
+			const { startRow: row, startColumn: col } = blockOf(sheet, cell);
+			const unitId = book.workbook.getId();
+			const place = { unitId, subUnitId: sheet.getSheetId(), row, col };
+			return drawingIn(book.engine, place, sheet.getCellRaw(row, col));
 		},
 		formula(tab, cell) {
 			const sheet = tabNamed(book, tab);

@@ -24,8 +24,16 @@ const escaped = (text: string) =>
 /** Functions that came after the first edition of the format are written with a prefix. */
 const LATER = /\b(TEXTJOIN|CONCAT|IFS|SWITCH|MAXIFS|MINIFS)\(/g;
 
+/** Sheets writes what other programs have not as a function of no meaning, with what the cell holds beside it. */
+const drawn = (formula: string) =>
+	/\bSPARKLINE\(/.test(formula)
+		? `IFERROR(__xludf.DUMMYFUNCTION("${formula.replace(/"/g, '""')}"),"")`
+		: formula;
+
 const inFile = (formula: string) =>
-	formula.replace(/\bARRAYFORMULA\(/g, "(").replace(LATER, "_xlfn.$1(");
+	drawn(formula)
+		.replace(/\bARRAYFORMULA\(/g, "(")
+		.replace(LATER, "_xlfn.$1(");
 
 function formulaElement(cell: BookCell, formula: string): string {
 	const { rows, columns } = cell.fills;

@@ -1,5 +1,6 @@
 /** The line under the grid: what is wrong in the selected cell, or whether anything is. */
 import type { CellError, Desk } from "../contract";
+import { drawingText } from "../sparkline/drawing";
 import { button, element } from "./elements";
 import { onCalculated, onSelected, soonOnce } from "./events";
 
@@ -58,6 +59,14 @@ function linkHere(desk: Desk, here: Here): (string | Node)[] | undefined {
 		: [`A link to ${link.address}`];
 }
 
+/** What the active cell draws, for whoever does not see the grid. */
+function drawingHere(desk: Desk, here: Here): string[] | undefined {
+	const drawing = desk.drawing(here.tab, here.cell);
+	return (
+		drawing && [`${here.tab}, ${here.cell} draws ${drawingText(drawing)}.`]
+	);
+}
+
 /** What to say of the whole workbook, with a way to the first error. */
 function summary(desk: Desk, errors: readonly CellError[]): (string | Node)[] {
 	// one with a sentence of its own is nearer to the cause
@@ -80,9 +89,9 @@ export function keepLineBelow(desk: Desk): void {
 		);
 		const line = element("below");
 		line.classList.toggle("wrong", wrong !== undefined);
-		const link = here && linkHere(desk, here);
+		const says = here && (linkHere(desk, here) ?? drawingHere(desk, here));
 		line.replaceChildren(
-			...(wrong ? [described(wrong)] : (link ?? summary(desk, errors))),
+			...(wrong ? [described(wrong)] : (says ?? summary(desk, errors))),
 		);
 	};
 	const look = () => {

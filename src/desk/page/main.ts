@@ -6,6 +6,7 @@ import { fetchAddOn, fetchRunner } from "./addon";
 import { keepLineBelow } from "./below";
 import { showSpilledBlanks } from "./blanks";
 import { coverFails, coverSays, uncover } from "./cover";
+import { showDrawings } from "./drawings";
 import { element, sentence } from "./elements";
 import { startPageEngine } from "./engine";
 import { readHelp } from "./help";
@@ -87,6 +88,7 @@ function startOver(): void {
 async function start(): Promise<void> {
 	const { desk } = await openEverything();
 	showSpilledBlanks(desk.engine);
+	showDrawings(desk.engine);
 	if (!asked.has("empty")) {
 		await coverSays("Writing the demo job …");
 		await desk.call("createDemoJob", [

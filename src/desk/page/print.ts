@@ -1,5 +1,6 @@
 /** One tab on one sheet of paper, A4 or Letter, upright or across. */
 import type { Desk } from "../contract";
+import { printedDrawing } from "./drawings";
 import { element } from "./elements";
 import { imageOf } from "./pictures";
 import { type PrintCell, type PrintedTab, printedTab } from "./printed";
@@ -13,6 +14,10 @@ const SIDES = ["top", "right", "bottom", "left"] as const;
 function tableCell(cell: PrintCell): HTMLTableCellElement {
 	const box = document.createElement("td");
 	box.textContent = cell.text;
+	if (cell.drawing) {
+		const { of, width, height } = cell.drawing;
+		box.append(printedDrawing(of, width, height));
+	}
 	box.colSpan = cell.columns;
 	box.rowSpan = cell.rows;
 	Object.assign(box.style, cell.style);

@@ -1,11 +1,13 @@
 /** What of a tab goes on paper: its cells as they are shown, without what is hidden or empty at the end. */
 import type { IStyleData, Worksheet } from "@univerjs/core";
-import { type Block, columnLetters, parseA1 } from "../a1";
+import { type Block, cellA1, columnLetters, parseA1 } from "../a1";
 import type { CellValue, Desk, PictureNote } from "../contract";
+import type { Drawing } from "../sparkline/drawing";
 import { type Borders, bordersOf, cssOf } from "./printlook";
 
 export interface PrintCell {
 	text: string;
+	drawing: { of: Drawing; width: number; height: number } | undefined;
 	rows: number;
 	columns: number;
 	style: Partial<CSSStyleDeclaration>;
@@ -23,6 +25,7 @@ interface Tab {
 	sheet: Worksheet;
 	texts: string[][];
 	values: CellValue[][];
+	drawings: (Drawing | undefined)[][];
 	styles: IStyleData[][];
 }
 
@@ -41,6 +44,11 @@ function openTab(desk: Desk): Tab {
 		sheet,
 		texts: desk.display(sheet.getName(), whole),
 		values: desk.read(sheet.getName(), whole),
+		drawings: count(0, rows - 1).map((row) =>
+			count(0, columns - 1).map((column) =>
+				desk.drawing(sheet.getName(), cellA1(row, column)),
+			),
+		),
 		// getCell, not getCellRaw: it has the conditional formats in it
 		styles: count(0, rows - 1).map((row) =>
 			count(0, columns - 1).map(
@@ -82,7 +90,7 @@ function cellsUnder(sheet: Worksheet, notes: readonly PictureNote[]) {
 }
 
 /** The tab's print area, where a name ending in `_print` says it; else all cells that say something. */
-function printArea(desk: Desk, { sheet, texts }: Tab): Block {
+function printArea(desk: Desk, { sheet, texts, drawings }: Tab): Block {
 	const named = desk.engine.api
 		.getActiveWorkbook()
 		?.getDefinedNames()
@@ -96,7 +104,7 @@ function printArea(desk: Desk, { sheet, texts }: Tab): Block {
 	let { endRow, endColumn } = cellsUnder(sheet, desk.pictures(sheet.getName()));
 	texts.forEach((line, row) => {
 		line.forEach((text, column) => {
-			if (text === "") return;
+			if (text === "" && !drawings[row]?.[column]) return;
 			endRow = Math.max(endRow, row);
 			endColumn = Math.max(endColumn, column);
 		});
@@ -110,7 +118,7 @@ function printCell(
 	row: number,
 	column: number,
 ): PrintCell | undefined {
-	const { sheet, texts, values, styles } = tab;
+	const { sheet, texts, values, drawings, styles } = tab;
 	const merged = sheet.getMergedCell(row, column);
 	if (merged && (merged.startRow !== row || merged.startColumn !== column))
 		return undefined;
@@ -121,14 +129,21 @@ function printCell(
 	const next = covers.at(-1) ?? column;
 	const css = cssOf(style, isNumber);
 	// a text runs on over blank neighbors, and is cut at the next one that says something
-	if (texts[row]?.[next + 1]) css.overflow = "hidden";
+	if (texts[row]?.[next + 1] || drawings[row]?.[next + 1])
+		css.overflow = "hidden";
+	const down = count(row, merged?.endRow ?? row);
+	const of = drawings[row]?.[column];
+	const total = (sizes: number[]) => sizes.reduce((sum, size) => sum + size, 0);
 	return {
 		text,
+		drawing: of && {
+			of,
+			width: total(covers.map((each) => sheet.getColumnWidth(each))),
+			height: total(down.map((each) => sheet.getRowHeight(each))),
+		},
 		style: css,
 		borders: bordersOf(style),
-		rows: count(row, merged?.endRow ?? row).filter((each) =>
-			sheet.getRowVisible(each),
-		).length,
+		rows: down.filter((each) => sheet.getRowVisible(each)).length,
 		columns: covers.filter((each) => sheet.getColVisible(each)).length,
 	};
 }
