@@ -14,7 +14,7 @@ export interface Dist {
 
 /** Larger files would work as well: the limits are there to notice how they grow. */
 export const LIMITS_KB = {
-	"Code.js": 640,
+	"Code.js": 700,
 	"Templates.js": 250,
 	"Panel.html": 600,
 };
