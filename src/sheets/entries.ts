@@ -18,6 +18,7 @@ import { putFormula } from "./front/insertformula";
 import {
 	closeAsked,
 	copyAsked,
+	openAsked,
 	recordAsked,
 	removeAsked,
 	told,
@@ -33,6 +34,7 @@ import { placePicture } from "./life/putpicture";
 import { logPours } from "./life/recordpours";
 import { keepSwatch } from "./life/recordswatch";
 import { deleteJob } from "./life/removejob";
+import { reopenJob } from "./life/reopenjob";
 import type {
 	JobMade,
 	JobState,
@@ -61,6 +63,7 @@ export function onOpen(): void {
 		.addItem("Record a pour", "recordAPour")
 		.addItem("Copy a job", "copyAJob")
 		.addItem("Close a job", "closeAJob")
+		.addItem("Open a closed job", "openAClosedJob")
 		.addItem("Remove a job", "removeAJob")
 		.addToUi();
 }
@@ -105,6 +108,11 @@ export function copyAJob(): void {
 /** Keeps a finished job's tabs as values, hidden. */
 export function closeAJob(): void {
 	told(closeAsked);
+}
+
+/** Makes a closed job live again. */
+export function openAClosedJob(): void {
+	told(openAsked);
 }
 
 /** Asks, then takes a job's tabs away. */
@@ -218,9 +226,17 @@ export function copyJob(job: number): JobMade {
 	return repeatJob(file(), job);
 }
 
-/** Keeps a job's tabs as values, hidden. */
-export function closeJob(job: number): string[] {
-	return closeJobTabs(file(), job);
+/** Keeps a job's tabs as values, hidden; refuses while something is open in it, unless it is to be closed anyway. */
+export function closeJob(job: number, anyway = false): string[] {
+	const { tabs, open } = closeJobTabs(file(), job, anyway === true);
+	if (open.length > 0)
+		throw new InputError(`Job ${job} is not closed. ${open.join(". ")}`);
+	return tabs;
+}
+
+/** Makes a closed job's tabs anew from the file that it keeps. */
+export function openJobAgain(job: number): JobMade {
+	return reopenJob(file(), job);
 }
 
 /** Takes a job's tabs away; whoever calls it asks first. */

@@ -140,8 +140,10 @@ export interface PanelCalls {
 	putPicture(job: number, png: string): string;
 	/** A repeat order for the same client: a new job with the inputs of this one but those typed for one pour. */
 	copyJob(job: number): JobMade;
-	/** Keeps the job's tabs as values, hidden; answers their names. */
-	closeJob(job: number): string[];
+	/** Keeps the job's tabs as values, hidden; answers their names. Refuses while something is open, unless told to. */
+	closeJob(job: number, anyway?: boolean): string[];
+	/** Makes a closed job's tabs anew from the file that it keeps. */
+	openJobAgain(job: number): JobMade;
 	/** Takes the job's tabs away without asking: whoever calls it asks first. Answers their names. */
 	removeJob(job: number): string[];
 }

@@ -9,7 +9,7 @@ test("keeps what leads to its tabs, and no name, formula or copy of them", async
 	await desk.settle();
 	const tabs = desk.tabs();
 	const [row] = desk.display("Jobs", "A5:R5");
-	await desk.call("closeJob", [1]);
+	await desk.call("closeJob", [1, true]);
 	expect(desk.tabs()).toEqual(tabs);
 	expect(desk.display("Jobs", "A5:R5")).toEqual([row]);
 	expect(desk.read("Sheet1", "A1")).toEqual([["Slab"]]);
@@ -32,7 +32,7 @@ test("jobs are made, closed and removed for a script that keeps no properties wi
 	const desk = await openSmall({ bound: false });
 	await desk.call("createDemoJob", ["metric"]);
 	await desk.call("copyJob", [1]);
-	await desk.call("closeJob", [1]);
+	await desk.call("closeJob", [1, true]);
 	await desk.call("removeJob", [1]);
 	expect(desk.tabs().filter((tab) => /^\d/.test(tab))).toEqual([
 		"2 Job",

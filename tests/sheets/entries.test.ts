@@ -43,6 +43,7 @@ describe("the menu", () => {
 				"Record a pour",
 				"Copy a job",
 				"Close a job",
+				"Open a closed job",
 				"Remove a job",
 			],
 		]);

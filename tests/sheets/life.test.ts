@@ -273,7 +273,7 @@ describe("copied, closed, removed", { timeout: 480_000 }, () => {
 		const before = shown();
 		const row = rowOf("Jobs", 1);
 		const other = desk.display("2 Cost", "A1:H60");
-		await desk.call("closeJob", [1]);
+		await desk.call("closeJob", [1, true]);
 		expect(shown()).toEqual(before);
 		expect(desk.formula("1 Cost", "A1")).toBe("");
 		expect(rowOf("Jobs", 1)).toEqual(row);

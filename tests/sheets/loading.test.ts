@@ -52,7 +52,9 @@ test("a job that calculates is not closed", async () => {
 	const desk = await openSmall();
 	await desk.call("createDemoJob", ["metric"]);
 	const before = desk.state();
-	await expect(desk.call("closeJob", [1], LOADING)).rejects.toThrow(NOT_YET);
+	await expect(desk.call("closeJob", [1, true], LOADING)).rejects.toThrow(
+		NOT_YET,
+	);
 	expect(desk.state()).toBe(before);
 	desk.dispose();
 }, 60_000);

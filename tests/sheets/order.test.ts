@@ -32,9 +32,9 @@ test.each([
 );
 
 test.each([
-	["closing", "closeJob"],
-	["removing", "removeJob"],
-])("%s writes no formula", async (_, name) => {
-	await desk.call(name, [2]);
+	["closing", "closeJob", [2, true]],
+	["removing", "removeJob", [2]],
+])("%s writes no formula", async (_, name, args) => {
+	await desk.call(name, args);
 	expect(desk.counts().order.filter((call) => call.endsWith(" ="))).toEqual([]);
 });

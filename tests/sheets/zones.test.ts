@@ -35,8 +35,8 @@ async function lived(desk: Desk, day: string): Promise<void> {
 		number,
 	])) as JobFile;
 	expect([pourDate, dueDate]).toEqual([day, day]);
-	await desk.call("closeJob", [number]);
-	await desk.call("closeJob", [copy.number]);
+	await desk.call("closeJob", [number, true]);
+	await desk.call("closeJob", [copy.number, true]);
 	expect(shown(number)[1]).toEqual([day, day]);
 	const row = await desk.call("recordSwatch", [
 		{ doses: { Umber: 0.01 }, color: "#b5a99a", date: day },

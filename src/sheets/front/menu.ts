@@ -4,14 +4,14 @@ import { closeJobTabs } from "../life/closejob";
 import { repeatJob } from "../life/copyjob";
 import { logPours } from "../life/recordpours";
 import { belongings, deleteJob } from "../life/removejob";
+import { reopenJob } from "../life/reopenjob";
 import { openJob } from "./openjob";
 
 const ui = () => SpreadsheetApp.getUi();
 const file = () => SpreadsheetApp.getActiveSpreadsheet();
 
 /** The job whose tab is open, or the one whose number the person types; 0 when they changed their mind. */
-export function askedJob(what: string): number {
-	const open = openJob(file());
+export function askedJob(what: string, open = openJob(file())): number {
 	if (open > 0) return open;
 	const answer = ui().prompt(
 		what,
@@ -47,9 +47,23 @@ export function copyAsked(): string {
 
 export function closeAsked(): string {
 	const job = askedJob("Close a job");
-	const question = `Close job ${job}? Its tabs are kept as values and hidden, and do not calculate any more. This cannot be undone.`;
+	const question = `Close job ${job}? Its tabs are kept as values and hidden, and do not calculate any more. Open a closed job brings it back.`;
 	if (job === 0 || !agreed(question)) return "";
-	return `Job ${job} is closed. Its tabs are hidden: ${closeJobTabs(file(), job).join(", ")}.`;
+	const { tabs, open } = closeJobTabs(file(), job, false);
+	if (open.length === 0) return closedText(job, tabs);
+	const sentences = open.map((sentence) => `${sentence}.`).join("\n");
+	if (!agreed(`${sentences}\nClose job ${job} all the same?`)) return "";
+	return closedText(job, closeJobTabs(file(), job, true).tabs);
+}
+
+const closedText = (job: number, tabs: readonly string[]): string =>
+	`Job ${job} is closed. Its tabs are hidden: ${tabs.join(", ")}. A payment that comes later goes beside those received on the Jobs tab.`;
+
+export function openAsked(): string {
+	const job = askedJob("Open a closed job", 0);
+	if (job === 0) return "";
+	reopenJob(file(), job);
+	return `Job ${job} is open again, with what was typed in it. A picture on its quote is not: put it there again.`;
 }
 
 export function removeAsked(): string {

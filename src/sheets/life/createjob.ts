@@ -25,7 +25,7 @@ import {
 } from "../writing/jobsrow";
 import { type Making, noteBegun, noteDone } from "../writing/journal";
 import { quoted } from "../writing/tokens";
-import { type Added, reason, takeBack } from "../writing/undo";
+import { type Added, asideOf, reason, takeBack } from "../writing/undo";
 import { writePages } from "../writing/writepages";
 import { takeTurn } from "./taketurn";
 
@@ -39,6 +39,12 @@ interface Found {
 	studio: StudioRead | undefined;
 	units: UnitSystem;
 	jobs: JobsRow;
+}
+
+/** A closed job that is made anew under its number, its tabs by id with their names. */
+interface ClosedBefore {
+	number: number;
+	aside: [id: number, name: string][];
 }
 
 /** Where the new job's row goes: its tab, its number there, and the columns of the job's number and line from 0. */
@@ -70,27 +76,31 @@ export function writeInto(
 	spreadsheet: Spreadsheet,
 	studio: StudioRead | undefined,
 	job: JobFile,
+	closed?: ClosedBefore,
 ): JobMade {
 	const file = fileOf(studio, job.units);
 	const mistakes = roomMistakes(job, file);
 	if (mistakes.length > 0) throw new InputError(mistakes.join("\n"));
-	const found = placeFor(spreadsheet, studio, job.units);
+	const found = placeFor(spreadsheet, studio, job.units, closed);
 	const pages = jobPages({ ...found, slots: jobSlots(job, file) });
-	return write(spreadsheet, pages, found);
+	return write(spreadsheet, pages, found, closed);
 }
 
-/** A number and a row for one more job. */
+/** A number, where it has none yet, and a row for one more job. */
 function placeFor(
 	spreadsheet: Spreadsheet,
 	studio: StudioRead | undefined,
 	units: UnitSystem,
+	closed?: ClosedBefore,
 ): Found {
 	const table = studio && jobsTable(spreadsheet);
 	return {
-		number: nextJobNumber(
-			(number) => isTaken(spreadsheet, number),
-			(table ? lastJob(table) : 0) + 1,
-		),
+		number:
+			closed?.number ??
+			nextJobNumber(
+				(free) => isTaken(spreadsheet, free),
+				(table ? lastJob(table) : 0) + 1,
+			),
 		tabs: spreadsheet.getNumSheets(),
 		studio,
 		units,
@@ -137,6 +147,7 @@ function write(
 	spreadsheet: Spreadsheet,
 	{ pages: own, made, line, lists }: JobPages,
 	{ tabs, studio, units, jobs }: Found,
+	closed?: ClosedBefore,
 ): JobMade {
 	const sets = [studio ? [] : studioPages(units), own];
 	const pages = sets.flat();
@@ -150,9 +161,12 @@ function write(
 		names: pages.flatMap(({ names }) => Object.keys(names)),
 		first: made.tabs[0] ?? "",
 		row: [jobs.tab, cellOf(jobs.columns.job)],
+		...(closed && { aside: closed.aside }),
 	};
 	try {
 		noteBegun(begun);
+		added.aside = asideOf(spreadsheet, begun);
+		for (const { name, sheet } of added.aside) sheet.setName(`${name}, closed`);
 		writePages(sets, added, tabs, lists);
 		const first = added.tabs.find(({ name }) => name === begun.first)?.sheet;
 		if (!first) throw new Error("A tab was not made");
@@ -170,7 +184,8 @@ function write(
 		]);
 		spreadsheet.setActiveSheet(first);
 		SpreadsheetApp.flush();
-		insistently(() => noteDone(begun));
+		// A closed job's tabs go next, and a run that ends before they are gone is finished by the next.
+		if (!closed) insistently(() => noteDone(begun));
 		return made;
 	} catch (error) {
 		const left = takeBack(added);

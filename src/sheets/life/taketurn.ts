@@ -6,9 +6,9 @@ import {
 	type Unfinished,
 	unfinished,
 } from "../writing/journal";
-import { takeBackMaking } from "../writing/undo";
+import { isWhole, takeBackMaking } from "../writing/undo";
 import { closeTabs } from "./closetabs";
-import { removeTabs } from "./removetabs";
+import { closedBefore, removeTabs } from "./removetabs";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
@@ -78,7 +78,10 @@ function endedNow(
 
 function finish(spreadsheet: Spreadsheet, entry: Unfinished): Ended[] {
 	if (entry.act === "making") {
-		if (takeBackMaking(spreadsheet, entry).length === 0) noteDone(entry);
+		if (entry.aside && isWhole(spreadsheet, entry))
+			removeTabs(spreadsheet, closedBefore(entry.job, entry.aside));
+		else if (takeBackMaking(spreadsheet, entry).length > 0) return [];
+		noteDone(entry);
 		return [];
 	}
 	if (entry.act === "recording") {

@@ -121,8 +121,11 @@ export const lastJob = ({ numbers }: JobsTable): number =>
 		0,
 	);
 
-/** All cells of the table in a row of the tab. */
-export function wholeRow({ range }: JobsTable, row: number): Range {
+/** All cells of the table in the job's row; null where it has none. */
+export function jobRow(table: JobsTable, job: number): Range | null {
+	const { range } = table;
+	const row = jobsRowOf(table, job);
+	if (row === undefined) return null;
 	const { column, columns } = areaIn(range);
 	return range.getSheet().getRange(row, column + 1, 1, columns);
 }

@@ -14,6 +14,8 @@ export interface Making {
 	first: string;
 	/** Tab and cell of the job's row. */
 	row: [tab: string, cell: string];
+	/** The job's closed tabs by id, and the names that they gave up for the new ones. */
+	aside?: [id: number, name: string][];
 }
 
 /** A job that is being closed or removed; there is only forward. */
@@ -23,6 +25,10 @@ export interface Ending {
 	/** Ids of its tabs. */
 	tabs: number[];
 	names: string[];
+	/** The job is made anew beside them: its newest row stays. */
+	isAnew?: true;
+	/** Rows of the first tab before the job's file is kept below them. */
+	rows?: number;
 }
 
 /** Rows that are being written; they are there or not, but their formats may be missing. */
@@ -37,7 +43,8 @@ export type Unfinished = Making | Ending | Recording;
 
 const PREFIX = "unfinished ";
 
-const keyOf = ({ act, job }: Unfinished): string => `${PREFIX}${act} ${job}`;
+const keyOf = ({ act, job }: Pick<Unfinished, "act" | "job">): string =>
+	`${PREFIX}${act} ${job}`;
 
 /** Google keeps none for a script that is neither published nor bound to the file: there a killed run leaves what it leaves. */
 function kept(): GoogleAppsScript.Properties.Properties | null {
@@ -55,7 +62,7 @@ export function noteBegun(entry: Unfinished): void {
 }
 
 /** Forgets it after the last. */
-export function noteDone(entry: Unfinished): void {
+export function noteDone(entry: Pick<Unfinished, "act" | "job">): void {
 	kept()?.deleteProperty(keyOf(entry));
 }
 

@@ -14,6 +14,8 @@ export interface Added {
 	names: string[];
 	/** Cells of an older tab that were blank. */
 	cells: GoogleAppsScript.Spreadsheet.Range[];
+	/** Older tabs, and the names that they gave up. */
+	aside?: { name: string; sheet: Sheet }[];
 }
 
 /** The message of whatever was thrown. */
@@ -27,6 +29,7 @@ export function takeBack({
 	tabs,
 	names,
 	cells,
+	aside = [],
 }: Added): string[] {
 	return [
 		...cells.flatMap((range) =>
@@ -37,6 +40,9 @@ export function takeBack({
 		),
 		...tabs.flatMap(({ name, sheet }) =>
 			left(`the tab ${name}`, () => spreadsheet.deleteSheet(sheet)),
+		),
+		...aside.flatMap(({ name, sheet }) =>
+			left(`another name for the tab ${name}`, () => sheet.setName(name)),
 		),
 		...left("another tab is open", () =>
 			open ? spreadsheet.setActiveSheet(open) : undefined,
@@ -68,11 +74,25 @@ export function takeBackMaking(
 		return sheet && isOwn ? [{ name, sheet }] : [];
 	});
 	const names = named.map(({ name }) => name);
-	return takeBack({ spreadsheet, tabs, names, cells: [] });
+	const aside = asideOf(spreadsheet, made);
+	return takeBack({ spreadsheet, tabs, names, cells: [], aside });
 }
 
+/** The closed tabs of a job that is made anew, as far as they are there. */
+export const asideOf = (
+	spreadsheet: Spreadsheet,
+	{ aside = [] }: Making,
+): { name: string; sheet: Sheet }[] =>
+	spreadsheet.getSheets().flatMap((sheet) => {
+		const [, name] = aside.find(([id]) => id === sheet.getSheetId()) ?? [];
+		return name === undefined ? [] : [{ name, sheet }];
+	});
+
 /** The job's row is written last, and leads to its first tab. */
-function isWhole(spreadsheet: Spreadsheet, { row, first }: Making): boolean {
+export function isWhole(
+	spreadsheet: Spreadsheet,
+	{ row, first }: Making,
+): boolean {
 	const [tab = "", cell = ""] = row;
 	const formula = spreadsheet.getSheetByName(tab)?.getRange(cell).getFormula();
 	const id = spreadsheet.getSheetByName(first)?.getSheetId();

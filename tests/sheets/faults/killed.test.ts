@@ -123,7 +123,7 @@ test("what a killed run left of a job does not keep another from being closed, a
 	const workbook = desk.engine.api.getActiveWorkbook();
 	workbook?.getSheetByName("2 Tones")?.setName("My own");
 	workbook?.create("2 Tones", 5, 5).getRange("A1").setValue("typed by hand");
-	await desk.call("closeJob", [1]);
+	await desk.call("closeJob", [1, true]);
 	expect(desk.tabs().filter((tab) => /^2 |^My/.test(tab))).toEqual([
 		"My own",
 		"2 Tones",

@@ -25,7 +25,7 @@ export const SWATCH = {
 export const WORKS = [
 	["creating a job", "createDemoJob", ["metric"]],
 	["copying", "copyJob", [1]],
-	["closing", "closeJob", [1]],
+	["closing", "closeJob", [1, true]],
 	["removing", "removeJob", [1]],
 	["recording a sample", "recordSwatch", [SWATCH]],
 ] as const;

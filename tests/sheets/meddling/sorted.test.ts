@@ -77,7 +77,7 @@ test("jobs in another order are closed and removed by their number", async () =>
 	jobs.setFormulas([...formulas].reverse());
 	await desk.settle();
 	expect(desk.read("Jobs", "A5:A6")).toEqual([["2"], ["1"]]);
-	await desk.call("closeJob", [1]);
+	await desk.call("closeJob", [1, true]);
 	await desk.call("removeJob", [2]);
 	expect(filled(desk.read("Jobs", "A5:A20"))).toEqual([["1"]]);
 	expect(desk.tabs()).toContain("1 Job");

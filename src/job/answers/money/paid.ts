@@ -12,7 +12,10 @@ export interface PaidAnswer {
 	total: Known<number>;
 }
 
-export function paidAnswer({ job, units }: Given): PaidAnswer {
+export function paidAnswer({
+	job,
+	units,
+}: Pick<Given, "job" | "units">): PaidAnswer {
 	const payments = all(
 		(job.payments ?? []).map((row, index) => {
 			const read = readRow(PAYMENT, row, units);
