@@ -23,6 +23,10 @@ export interface PlanRow {
 	amountKg: number;
 	/** Of the vessel, after the step. */
 	dose: number;
+	/** The same, a pigment each. */
+	doses: readonly number[];
+	/** Undosed mix in a tone that the step finishes; 0 for another step. */
+	toneKg: number;
 	/** In the vessel, after the step. */
 	undosedKg: number;
 	/** Pigments of a finished tone that are off by more than 1%. */
@@ -95,6 +99,8 @@ function planRow(
 		step,
 		amountKg,
 		dose: sum(from.doses),
+		doses: [...from.doses],
+		toneKg: tone ? toneKg : 0,
 		undosedKg: from.undosedKg,
 		misses,
 		bringsBackKg: toneKg * excess,

@@ -27,7 +27,15 @@ import {
 	type KnockoutRow,
 } from "./fields/openings";
 import { PIECE, type PieceRow, pieceFields } from "./fields/piece";
-import { CURE_LOG, type CureLogRow, POUR, type PourRow } from "./fields/pour";
+import {
+	ADDED,
+	CORRECTION,
+	type CorrectionRow,
+	CURE_LOG,
+	type CureLogRow,
+	POUR,
+	type PourRow,
+} from "./fields/pour";
 import { LOOK, type LookRow, TONE, type ToneRow } from "./fields/tone";
 import { type Mistake, mistakesIn, type Shape } from "./mistakes";
 import type { UnitSystem } from "./reading/units";
@@ -44,6 +52,14 @@ export interface PourInput extends PourRow {
 	weighed?: Readonly<Record<string, Typed>>;
 	/** What the scale said at each step by its number; 0 is the reserve. */
 	steps?: Readonly<Record<string, Typed>>;
+	/** In the order in which they were made. */
+	corrections?: readonly CorrectionInput[];
+}
+
+/** What was done to a tone that came out too strong or too weak. */
+export interface CorrectionInput extends CorrectionRow {
+	/** Grams of each pigment as it goes on the scale. */
+	added?: Readonly<Record<string, Typed>>;
 }
 
 /** Hours of each operation, by its key. */
@@ -79,6 +95,7 @@ export const MOST = {
 	pigments: 4,
 	tones: 6,
 	pours: 8,
+	corrections: 4,
 	cureLog: 12,
 	changes: 6,
 	payments: 8,
@@ -130,6 +147,12 @@ export const JOB_SHAPE: Shape = {
 				values: {
 					weighed: weight("Weighed", { once: true }),
 					steps: WEIGHED,
+				},
+				lists: {
+					corrections: {
+						of: { fields: CORRECTION, values: { added: ADDED } },
+						most: MOST.corrections,
+					},
 				},
 			},
 			most: MOST.pours,

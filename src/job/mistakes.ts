@@ -154,6 +154,7 @@ const JSON_KINDS: Readonly<Record<Kind, readonly [is: string, words: string]>> =
 		word: ["string", "text"],
 		length: ["number or string", "a number or a text"],
 		number: ["number", "a number"],
+		weight: ["number or string", "a number or a text"],
 		share: ["number", "a number from 0 to 1"],
 		money: ["number", "a number"],
 		day: ["string", "a day such as 2026-05-04"],

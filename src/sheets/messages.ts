@@ -1,5 +1,6 @@
 /** What panel and script say to each other: plain data only, since `google.script.run` passes nothing else. */
 import type { FunctionHelp } from "../functions/help";
+import type { CorrectionPart } from "../job/cells/jobcells";
 import type { Typed } from "../job/fields/field";
 import type { PourRow } from "../job/fields/pour";
 import type { JobFile } from "../job/jobfile";
@@ -52,10 +53,11 @@ export interface JobState {
 	recorded: number[];
 }
 
-/** A cell of a load on the Pour card: beside an ingredient, beside a step (0 is the reserve), or a note. */
+/** A cell of a load on the Pour card: beside an ingredient, beside a step (0 is the reserve), a part of a correction (from 1), or a note. */
 export type CardCell =
 	| { weighed: string }
 	| { step: number }
+	| { correction: number; part: CorrectionPart }
 	| { note: keyof PourRow };
 
 /** A weight, or a note, as the panel wants it written. */

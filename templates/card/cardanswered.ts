@@ -1,5 +1,6 @@
 /** What the Pour card answers for the load that it shows: out of sight as it is answered, and in sight where it is needed. */
 import { CARD_ROWS } from "../../src/job/cells/jobcells";
+import { MOST } from "../../src/job/jobfile";
 import {
 	CARD_FACTS,
 	CARD_LOAD,
@@ -11,7 +12,7 @@ import {
 import type { Shown } from "../../src/job/tabs/tab";
 import { answerList, answerTable, lines, noteOf, ofTab } from "../blocks";
 import type { Block, Format } from "../plan";
-import { STEPS, WEIGHED } from "./cardtyping";
+import { CORRECTIONS, STEPS, TONES, WEIGHED } from "./cardtyping";
 
 /** A fact of the load, where people look for it. */
 function fact(key: CardFact, at: string, look: Block["look"] = "total"): Block {
@@ -93,9 +94,21 @@ const outOfSight: readonly Block[] = [
 	...answerTable({
 		at: `S${STEPS - 1}`,
 		answer: CARD_STEPS,
-		rows: CARD_ROWS.steps,
+		rows: TONES - STEPS + MOST.tones,
 		slot: "plan",
 	}),
+	{
+		at: `T${TONES}`,
+		look: "result",
+		size: [MOST.tones, 3],
+		slot: "tone_lines",
+	},
+	{
+		at: `W${TONES}`,
+		look: "result",
+		size: [MOST.tones, 4],
+		slot: "tone_figures",
+	},
 	{
 		at: `S${STEPS}`,
 		look: "result",
@@ -174,21 +187,40 @@ export const cardAnswered: readonly Block[] = [
 	fact("total", "C33"),
 	{ at: "D33", look: "total", rows: [["{mass}"]] },
 	note("waterCheck", "N33"),
-	labels("B57", [
+	labels("B58", [
 		"workingMinutes",
 		"minutesLeft",
 		"placeBy",
 		"sinceLoadBefore",
+		"freshDensity",
 	]),
-	fact("workingMinutes", "C57"),
-	note("workingAt", "N57"),
-	fact("minutesLeft", "C58"),
-	note("timeCheck", "N58"),
-	fact("placeBy", "C59"),
+	fact("workingMinutes", "C58"),
+	note("workingAt", "N58"),
+	fact("minutesLeft", "C59"),
+	note("timeCheck", "N59"),
+	fact("placeBy", "C60"),
 	note("placed", "N50"),
-	fact("sinceLoadBefore", "C60"),
-	labels("B63", ["vessels"]),
-	fact("vessels", "C63", "result"),
+	fact("sinceLoadBefore", "C61"),
+	...known("freshDensity", "C62"),
+	note("yieldSay", "N62"),
+	labels(`B${STEPS - 1}`, ["vessels"]),
+	fact("vessels", `C${STEPS - 1}`, "result"),
+	note("sharesSay", `N${TONES + MOST.tones}`),
+	labels(`B${CORRECTIONS - 1}`, ["reserveLeft"]),
+	fact("reserveLeft", `C${CORRECTIONS - 1}`),
+	columns({
+		at: `B${TONES}`,
+		slot: "tone_lines",
+		rows: MOST.tones,
+		formats: ["text", "weighed", "text"],
+	}),
+	large(TONES, MOST.tones),
+	columns({
+		at: `N${TONES}`,
+		slot: "tone_figures",
+		rows: MOST.tones,
+		formats: ["text", "number", "mass", "share"],
+	}),
 	columns({
 		at: `A${STEPS}`,
 		slot: "step_lines",

@@ -1,13 +1,21 @@
 import type { Tab } from "../plan";
 import { cardAnswered } from "./cardanswered";
-import { CARD_REGION, cardChoices, cardTyped, chosenRule } from "./cardtyping";
+import {
+	CARD_REGION,
+	CORRECTIONS,
+	cardChoices,
+	cardTyped,
+	chosenRule,
+	STEPS,
+	TONES,
+} from "./cardtyping";
 import { mixingOrder } from "./mixingorder";
 
 /** What lies beside the mixer on pour day: one load at a time, each with its own weights. */
 export const pourCard: Tab = {
 	name: "Pour card",
 	color: "#8a5a2b",
-	rows: 130,
+	rows: 145,
 	widths: [
 		...[24, 166, 78, 30],
 		...Array<number>(9).fill(52),
@@ -37,7 +45,7 @@ export const pourCard: Tab = {
 			look: "heading",
 			size: [1, 1],
 			align: "right",
-			note: "Of the mix: as RESCALE_BATCH answers it. Of the steps: as PULL_OFF_PLAN answers it, to the scale's divisions.",
+			note: "Of the mix: as RESCALE_BATCH answers it, once a weight is off by more than its tolerance. Of the steps: as PULL_OFF_PLAN answers it, to the scale's divisions.",
 		},
 		{
 			at: "N4",
@@ -62,14 +70,29 @@ export const pourCard: Tab = {
 		},
 		...mixingOrder,
 		{ at: "A44", look: "total", rows: [["Fresh tests and times"]] },
-		{ at: "A62", look: "total", rows: [["Pull off and dose"]] },
+		{ at: `A${STEPS - 2}`, look: "total", rows: [["Pull off and dose"]] },
 		{
-			at: "F63",
+			at: `F${STEPS - 1}`,
 			look: "note",
 			rows: [
 				[
 					"Type what the scale said beside each step: every later amount follows from it.",
 				],
+			],
+		},
+		{ at: `A${TONES - 1}`, look: "total", rows: [["As it came out"]] },
+		{
+			at: `N${TONES - 1}`,
+			look: "heading",
+			rows: [["Note", "", "Undosed, {mass}", "Share"]],
+		},
+		{ at: `O${TONES - 1}`, look: "heading", size: [1, 3], align: "right" },
+		{ at: `A${CORRECTIONS - 2}`, look: "total", rows: [["Corrections"]] },
+		{
+			at: `F${CORRECTIONS - 1}`,
+			look: "note",
+			rows: [
+				["What was done to a tone once it was pulled off or kept, in order."],
 			],
 		},
 		...cardTyped,

@@ -189,6 +189,16 @@ const tones = fc.array(
 
 const weight = amount(0, 500);
 
+const correction = fc.record(
+	{
+		tone: fc.constantFrom("Plain", "'Deep", "=7"),
+		foldedIn: weight,
+		takenOut: weight,
+		added: fc.dictionary(fc.constantFrom(...PIGMENTS), weight, { minKeys: 1 }),
+	},
+	{ requiredKeys: ["tone"] },
+);
+
 const pours = (ingredients: readonly string[]) =>
 	fc.uniqueArray(
 		fc
@@ -204,6 +214,10 @@ const pours = (ingredients: readonly string[]) =>
 						weight,
 						{ minKeys: 1 },
 					),
+					corrections: fc.array(correction, {
+						minLength: 1,
+						maxLength: MOST.corrections,
+					}),
 				},
 				{ requiredKeys: ["load", "own", "steps"] },
 			)

@@ -316,8 +316,6 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 	const mixer = BATCH - HELD;
 	const binder = (BINDER * BATCH) / mixer;
 	const fits = () => value(fact("Weights fit the plan"));
-	const STRONG =
-		/20% too strong: fold in .* kg of undosed mix to bring it back/;
 
 	test("a reserve first; what it came to changes all that follows", async () => {
 		expect(value(ofStep(0, "Do"))).toBe("Pull off a reserve, cover it");
@@ -334,9 +332,12 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 		const planned = deep * binder * 0.04 * 1.5 * 1000;
 		// 20% more than planned: a fifth of the tone as undosed mix brings it back.
 		await type([weighedStep(2), String(planned * 1.2)]);
-		const back = Number((deep * 0.2).toPrecision(4));
+		const shown = (kg: number) => Number(onScale(kg, 0.02).toFixed(2));
+		// The reserve of 5 kg is less: with it the dose is 4.8% × deep / (deep + 5); of 25 kg it brings all back.
+		const still = (deep * 1.2) / (deep + 5) - 1;
+		const kept = 25 * (1 + binder * 0.04 * 1.5 * 1.2);
 		expect(value(ofStep(3, "Note"))).toBe(
-			`Look: 20% too strong: fold in ${back} kg of undosed mix to bring it back`,
+			`Look: 20% too strong: ${shown(deep * 0.2)} kg of undosed mix would bring it back, and 5 kg is left of the reserve: fold that in and it is still ${Number((still * 100).toFixed(1))}% too strong; or scoop out all but ${shown(kept)} kg of it first, and it is as wanted; or mix more without pigment`,
 		);
 		// What can be placed of the last tone: all but the 0.3 kg that stick.
 		expect(number(ofStep(3))).toBeCloseTo(
@@ -348,7 +349,7 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 
 	test("weights without a plan's number, or of another plan, are said loudly", async () => {
 		expect(fits()).toBe("Look: no number typed");
-		expect(value(SAYS)).toMatch(/^Look: type the plan number/);
+		expect(value(SAYS)).toMatch(/^Look: Deep: 20% too strong/);
 		await type([ofLoad("planNumber"), String(value(onCard("Plan number")))]);
 		expect(fits()).toBe("the same");
 		for (const [place, other, own] of [
@@ -364,6 +365,29 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 			await type([place, own]);
 			expect(fits(), place.join(" ")).toBe("the same");
 		}
+	});
+
+	test("a correction is typed under its load: what it came to, and what is left of the reserve", async () => {
+		const ofCorrection = (row: number) =>
+			cellOf("Pour card.corrections", row, 0);
+		const left = () => number(fact("Reserve left"));
+		expect(left()).toBeCloseTo(5, 9);
+		await type([ofCorrection(0), "Deep"], [ofCorrection(1), "6"]);
+		expect(value(SAYS)).toBe(
+			"Look: correction 1: 6 kg folded in is more than the 5 kg that is left of the reserve",
+		);
+		await type([ofCorrection(1), "4.5"]);
+		expect(left()).toBeCloseTo(0.5, 9);
+		const deep = (mixer - 5) * 0.25;
+		const dose = (0.048 * deep) / (deep + 4.5);
+		const [tab, first] = under(desk, CARD, "Undosed", 0);
+		const down = 1;
+		const row = Number(/\d+/.exec(first)?.[0]) + down;
+		expect(number([tab, `P${row}`])).toBeCloseTo(deep + 4.5, 8);
+		expect(value([tab, `B${row}`])).toBe("Deep");
+		expect(String(value([tab, `N${row}`]))).toContain(
+			`Look: Umber ${Number((dose * 100).toFixed(2))}%, `,
+		);
 	});
 
 	test("a load without weights has none of another's", async () => {
@@ -398,6 +422,8 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 			loads: [1],
 			left: ["Load 2 has no weights yet"],
 		});
+		const deep = (mixer - 5) * 0.25;
+		const folded = (0.048 * deep) / (deep + 4.5);
 		const [row = [], ...others] = desk
 			.read(...cellsOf("Pour log.pours", 300, 17))
 			.filter(([, job]) => job === 1) as CellValue[][];
@@ -407,9 +433,7 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 			"Nobody (invented) · Slab",
 			1,
 			"White casting mix, invented",
-			expect.stringMatching(
-				new RegExp(`^Plain: undosed; Deep: Umber 4% \\(${STRONG.source}\\)$`),
-			),
+			`Plain: undosed; Deep: Umber ${Number((folded * 100).toFixed(2))}% (folded in 4.5 kg; wanted Umber 4%: ${Number(((folded / 0.04 - 1) * 100).toFixed(1))}% too strong)`,
 			// A length is logged as it was typed.
 			"610",
 			27,

@@ -35,7 +35,17 @@ export interface PlanStep {
 }
 
 /** The plan's steps. @throws InputError for something weighed that cannot be. */
-export function planSteps(input: PlanInput): PlanStep[] {
+export const planSteps = (input: PlanInput): PlanStep[] =>
+	planRows(input).map(({ plan }) => plan);
+
+/** A step as a person reads it, and as it is worked out. */
+export interface PlanLine {
+	plan: PlanStep;
+	row: PlanRow;
+}
+
+/** The plan's steps with what they were worked out from. @throws as `planSteps`. */
+export function planRows(input: PlanInput): PlanLine[] {
 	const steps = pullOffSteps(input.tones);
 	const { weighed, units, calls = "row" } = input;
 	blankBelow(steps.length, weighed, calls);
@@ -49,7 +59,7 @@ export function planSteps(input: PlanInput): PlanStep[] {
 		refused: (problem) =>
 			new InputError(`${calls} ${problem.row}: ${refusal(problem, units)}`),
 	});
-	return rows.map((row, i) => stepOf(input, row, i + 1));
+	return rows.map((row, i) => ({ plan: stepOf(input, row, i + 1), row }));
 }
 
 function blankBelow(

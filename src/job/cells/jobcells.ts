@@ -12,14 +12,26 @@ import {
 	WORK_ROW,
 } from "../fields/cost";
 import { CURE } from "../fields/cure";
-import { type Field, type Fields, number, type Row } from "../fields/field";
+import {
+	type Field,
+	type Fields,
+	number,
+	type Row,
+	type Typed,
+} from "../fields/field";
 import { JOB } from "../fields/job";
 import { CUTOUT, KNOCKOUT } from "../fields/openings";
 import { operationKey } from "../fields/operations";
 import { PIECE } from "../fields/piece";
 import { CURE_LOG, POUR } from "../fields/pour";
 import { LOOK, TONE } from "../fields/tone";
-import { type JobFile, MOST, type PourInput, type ToneInput } from "../jobfile";
+import {
+	type CorrectionInput,
+	type JobFile,
+	MOST,
+	type PourInput,
+	type ToneInput,
+} from "../jobfile";
 import { isBlank } from "../reading/cells";
 import type { UnitSystem } from "../reading/units";
 import type { StudioFile } from "../studiofile";
@@ -71,6 +83,46 @@ export const weighedKey = (row: number): string => `Weighed ${row}`;
 /** What heads the column of a load. */
 export const loadHeading = (load: number): string => `Load ${load}`;
 export const stepKey = (step: number): string => `Step ${step}`;
+
+/** What stands in the card's column of keys beside a part of a correction. */
+export const correctionKey = (
+	correction: number,
+	part: CorrectionPart,
+): string =>
+	`Correction ${correction} ${{ tone: "tone", foldedIn: "folded in", added: "added", takenOut: "scooped out" }[part]}`;
+
+export const CORRECTION_PARTS = [
+	"tone",
+	"foldedIn",
+	"added",
+	"takenOut",
+] as const;
+export type CorrectionPart = (typeof CORRECTION_PARTS)[number];
+
+/** Grams by pigment as one cell holds them: `Umber 20; Black 5`. */
+export const addedText = (
+	added: Readonly<Record<string, Typed>> = {},
+): string =>
+	Object.entries(added)
+		.map(([pigment, grams]) => `${pigment} ${grams}`.trim())
+		.join("; ");
+
+const ADDED_TEXT = /^(?:(.*?)\s+)?(-?\d+(?:[.,]\d+)?(?:e[+-]?\d+)?)\s*g?$/i;
+
+/** The inverse; a part that has no number keeps its words, so that the answers can say so. */
+export const addedIn = (typed: Typed): Record<string, Typed> =>
+	Object.fromEntries(
+		String(typed)
+			.split(";")
+			.map((part) => part.trim())
+			.filter((part) => part !== "")
+			.map((part) => {
+				const [, pigment = "", grams] = ADDED_TEXT.exec(part) ?? [];
+				return grams === undefined
+					? [part, part]
+					: [pigment, Number(grams.replace(",", "."))];
+			}),
+	);
 
 const WEIGHED: Field = number("", {}, {});
 
@@ -227,12 +279,34 @@ function poursIn(
 		).flatMap((typed, step) =>
 			typed === undefined ? [] : [[String(step), typed] as const],
 		);
+		const corrections = withoutEnd(
+			Array.from({ length: MOST.corrections }, (_, i): CorrectionInput => {
+				const part = (key: CorrectionPart) =>
+					at(correctionKey(i + 1, key), column);
+				const added = part("added");
+				return Object.fromEntries(
+					Object.entries({
+						tone: part("tone"),
+						foldedIn: part("foldedIn"),
+						takenOut: part("takenOut"),
+						...(added !== undefined && { added: addedIn(added) }),
+					}).filter(([, typed]) => typed !== undefined),
+				);
+			}),
+		);
 		return {
 			load,
 			...listIn(POUR, grid, units, heading),
 			...(weighed.length > 0 && { weighed: Object.fromEntries(weighed) }),
 			...(steps.length > 0 && { steps: Object.fromEntries(steps) }),
+			...(corrections.length > 0 && { corrections }),
 		};
 	}).filter((pour) => Object.keys(pour).length > 1);
 	return pours.length > 0 ? { pours } : {};
+}
+
+/** Without the empty rows behind the last one: those between keep their places. */
+function withoutEnd<R extends object>(rows: readonly R[]): R[] {
+	const last = rows.reduce((at, row, i) => (isEmpty(row) ? at : i), -1);
+	return rows.slice(0, last + 1);
 }

@@ -24,7 +24,13 @@ import { isBlank } from "../reading/cells";
 import { isDay, serialDay } from "../reading/days";
 import type { UnitSystem } from "../reading/units";
 import type { StudioFile } from "../studiofile";
-import { CARD_ROWS, ICE, ingredientsOf } from "./jobcells";
+import {
+	addedText,
+	CARD_ROWS,
+	CORRECTION_PARTS,
+	ICE,
+	ingredientsOf,
+} from "./jobcells";
 
 /** One value, or rows. */
 export type Slots = Readonly<
@@ -124,6 +130,14 @@ function pourSlots(
 		steps: Array.from({ length: CARD_ROWS.steps }, (_, step) =>
 			across(({ steps = {} }) => steps[String(step)]),
 		),
+		corrections: Array.from({ length: MOST.corrections }, (_, i) =>
+			CORRECTION_PARTS.map((part) =>
+				across(({ corrections = [] }) => {
+					const { added, ...typed } = corrections[i] ?? {};
+					return part === "added" ? addedText(added) : typed[part];
+				}),
+			),
+		).flat(),
 	};
 }
 

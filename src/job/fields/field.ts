@@ -20,6 +20,7 @@ export type Kind =
 	| "word"
 	| "length"
 	| "number"
+	| "weight"
 	| "share"
 	| "money"
 	| "day"
@@ -139,7 +140,7 @@ export const weight = (
 ): Field<number> => ({
 	...options,
 	label,
-	kind: "number",
+	kind: "weight",
 	limits: NOT_NEGATIVE,
 	read: (name, typed, units) =>
 		limited(

@@ -8,6 +8,7 @@ import {
 	temperature,
 	text,
 	time,
+	weight,
 	whole,
 	word,
 } from "./field";
@@ -47,7 +48,36 @@ export const POUR = {
 	humidity: share("Humidity", ofOnePour),
 	pouredOn: day("Poured on", ofOnePour),
 	finished: word("Finished", ["yes", "no"], ofOnePour),
+	bucketMass: number(
+		"Bucket of fresh mix, net, {mass}",
+		{
+			...ofOnePour,
+			unit: "mass",
+			wanted: "what the bucket of fresh mix weighs",
+			help: "Of a bucket that is filled level and tapped; its volume stands on the Studio tab.",
+		},
+		{ above: 0 },
+	),
 };
+
+/** A correction of a tone that was pulled off or kept. Beside these it has what was added of each pigment, as weighed. */
+export const CORRECTION = {
+	tone: text("tone", { ...ofOnePour, from: "tones" }),
+	foldedIn: weight("folded in, {mass}", {
+		...ofOnePour,
+		help: "Of the undosed reserve.",
+	}),
+	takenOut: weight("scooped out, {mass}", {
+		...ofOnePour,
+		help: "Of the tone, with its pigment.",
+	}),
+};
+
+/** What is added of a pigment in a correction, grams as they go on the scale. */
+export const ADDED = number("added, g (like Umber 20)", {
+	...ofOnePour,
+	help: "The pigment and its grams as weighed, with its water. Several: Umber 20; Black 5.",
+});
 
 /** One row of the log of temperatures while it cures. */
 export const CURE_LOG = {
@@ -61,5 +91,6 @@ export const CURE_LOG = {
 	}),
 };
 
+export type CorrectionRow = Row<typeof CORRECTION>;
 export type PourRow = Row<typeof POUR>;
 export type CureLogRow = Row<typeof CURE_LOG>;

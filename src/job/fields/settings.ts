@@ -110,6 +110,15 @@ export const SETTING_GROUPS = {
 			},
 			ABOVE_ZERO,
 		),
+		bucket_volume: number(
+			"Bucket for the fresh density holds, {volume}",
+			{
+				unit: "volume",
+				wanted: "what the bucket holds, on the Studio tab",
+				help: "By the weight of the water that fills it; with it a weighed bucket of fresh mix tells what a load yields",
+			},
+			ABOVE_ZERO,
+		),
 		sticks: number("Sticks in each vessel, {mass}", {
 			unit: "mass",
 			start: { metric: 0.3, us: 0.6 },

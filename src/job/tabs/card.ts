@@ -1,12 +1,22 @@
 /** What the Pour card answers of the load that is chosen. */
 
-import { vesselCount } from "../answers/card/cardsteps";
+import { type CardTone, vesselCount } from "../answers/card/cardsteps";
 import {
 	type ChosenCard,
 	chosenCard,
 	weighOutRows,
 } from "../answers/card/chosencard";
-import { from, isKnown, type Said } from "../answers/known";
+import { doseWords } from "../answers/card/tonewords";
+import {
+	flat,
+	from,
+	is,
+	isKnown,
+	type Known,
+	look,
+	type Said,
+	saidOf,
+} from "../answers/known";
 import { CARD_ROWS } from "../cells/jobcells";
 import { unitName } from "../reading/units";
 import type { Shown, TabAnswer, TabInput, Value } from "./tab";
@@ -152,6 +162,27 @@ const FACTS = {
 		format: "whole",
 		of: ({ times }) => times.sinceLoadBefore,
 	},
+	freshDensity: {
+		label: "Fresh density, {density}",
+		format: "density",
+		unit: "density",
+		of: ({ fresh }) => fresh.density,
+	},
+	yieldSay: {
+		label: "What this load yields",
+		format: "text",
+		of: ({ fresh }) => fresh.say,
+	},
+	reserveLeft: {
+		label: "Reserve left, {mass}",
+		format: "mass",
+		of: ({ reserveLeft }) => reserveLeft,
+	},
+	sharesSay: {
+		label: "Shares of the tones",
+		format: "text",
+		of: ({ sharesSay }) => sharesSay,
+	},
 	check: {
 		label: "Check",
 		format: "text",
@@ -214,7 +245,7 @@ export const CARD_WEIGH_OUT: TabAnswer = {
 export const CARD_STEPS: TabAnswer = {
 	name: "CARD_STEPS",
 	summary:
-		"The steps that pull the tones of a load off and dose them, each after what was weighed before it; the reserve is step 0.",
+		"The steps that pull the tones of a load off and dose them, each after what was weighed before it; the reserve is step 0. Under them what each tone came to, corrections included.",
 	needs: NEEDS,
 	shape: "table",
 	shown: [
@@ -232,7 +263,7 @@ export const CARD_STEPS: TabAnswer = {
 		const card = chosenCard(input);
 		const steps = isKnown(card) ? card.is.steps : card;
 		if (!isKnown(steps)) return [["", steps]];
-		return Array.from({ length: CARD_ROWS.steps }, (_, number) => {
+		const rows = Array.from({ length: CARD_ROWS.steps }, (_, number) => {
 			const step = steps.is.find((one) => one.number === number);
 			return step
 				? [
@@ -248,5 +279,34 @@ export const CARD_STEPS: TabAnswer = {
 					]
 				: [];
 		});
+		const tones = from(card, (own) => own.tones);
+		return [
+			...rows,
+			[],
+			[],
+			...toneRows(flat(tones), unitName("mass", input.units)),
+		];
 	},
 };
+
+/** What the tones came to: under the steps, in the same columns. */
+const toneRows = (
+	tones: Known<readonly CardTone[]>,
+	unit: string,
+): Value[][] =>
+	isKnown(tones)
+		? tones.is.map(({ name, onScale, undosed, share, reached, said }) => [
+				"",
+				name,
+				onScale,
+				unit,
+				saidOf(
+					"look" in said
+						? look(`${doseWords(reached)}, ${said.look}`)
+						: is(doseWords(reached)),
+				),
+				undefined,
+				undosed,
+				share,
+			])
+		: [["", "", "", "", tones]];

@@ -10,6 +10,8 @@ export function formatOf({ kind, unit, limits }: Field): Format {
 			return "share";
 		case "money":
 			return "money";
+		case "weight":
+			return "weighed";
 		case "number":
 			if (limits?.whole) return "whole";
 			return unit === "mass" || unit === "pigment" || unit === "temperature"

@@ -3,6 +3,7 @@ import { InputError } from "../../calc/errors";
 import { nameKey, sameName } from "../../calc/names";
 import {
 	CARD_ROWS,
+	correctionKey,
 	ingredientsOf,
 	loadHeading,
 	stepKey,
@@ -42,6 +43,7 @@ export const noCell = (): string => "There is no such cell on the Pour card";
 /** What stands beside the cell in the card's column of keys. */
 function keyOf({ job, studio }: JobRead, cell: CardCell): string {
 	if ("step" in cell) return stepKey(cell.step);
+	if ("correction" in cell) return correctionKey(cell.correction, cell.part);
 	if ("note" in cell) {
 		if (!(cell.note in POUR)) throw new InputError(noCell());
 		return labelText(POUR[cell.note].label, studio.units);

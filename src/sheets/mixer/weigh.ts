@@ -23,6 +23,11 @@ const LONGEST = 10_000;
 
 const isNote = ({ cell }: Weighing): boolean => "note" in cell;
 
+/** A name of a tone, or pigments with their grams. */
+const isText = ({ cell }: Weighing): boolean =>
+	"note" in cell ||
+	("correction" in cell && ["tone", "added"].includes(cell.part));
+
 /** @throws InputError for what is no weighing. */
 function checked(weighing: Weighing): Weighing {
 	const { load, cell, value } = weighing;
@@ -35,7 +40,7 @@ function checked(weighing: Weighing): Weighing {
 	const least = isNote(weighing) ? -Infinity : 0;
 	if (typeof value === "number" && !(Number.isFinite(value) && value >= least))
 		throw new InputError(`A weight is 0 or more, got ${value}`);
-	if (typeof value === "string" && value !== "" && !isNote(weighing))
+	if (typeof value === "string" && value !== "" && !isText(weighing))
 		throw new InputError(`A weight is a number, got "${value}"`);
 	return weighing;
 }

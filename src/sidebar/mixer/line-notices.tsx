@@ -1,4 +1,6 @@
 /** What does not go as it should: the connection, weights not taken, weights typed on the card. */
+
+import { correctionKey } from "../../job/cells/jobcells";
 import type { JobFile } from "../../job/jobfile";
 import type { CardCell } from "../../sheets/messages";
 import { Notice } from "../notice";
@@ -57,5 +59,7 @@ function placeText(job: JobFile, place: Place): string {
 function cellText(cell: CardCell): string {
 	if ("weighed" in cell) return cell.weighed;
 	if ("note" in cell) return cell.note;
+	if ("correction" in cell)
+		return correctionKey(cell.correction, cell.part).toLowerCase();
 	return cell.step === 0 ? "reserve" : `step ${cell.step} of the plan`;
 }

@@ -17,7 +17,7 @@ import { typedAt } from "./weighings";
 export interface Step {
 	id: string;
 	/** Where its weight is written. */
-	cell: Exclude<CardCell, { note: unknown }>;
+	cell: Extract<CardCell, { weighed: unknown } | { step: unknown }>;
 	/** `Weigh`, `Add`, `Pull off`, `Keep`, `Fill`. */
 	does: string;
 	what: string;
@@ -126,12 +126,20 @@ function planStep(
 }
 
 function hintOf(
-	{ number, gramsPerLeft, sticks }: CardStep,
+	{ number, gramsPerLeft, dry, amount, sticks, doseOff }: CardStep,
 	massUnit: string,
 ): string {
 	if (number === 0)
 		return "Cover it: it lightens a tone that came out too dark.";
-	if (gramsPerLeft !== null)
-		return `Wetted, with its water: ${Number(gramsPerLeft.toPrecision(3))} g for each ${massUnit} in it`;
+	if (gramsPerLeft !== null && dry !== null)
+		return [
+			...(Math.abs(dry - amount) < 0.05
+				? []
+				: [`As weighed, with its water: ${Number(dry.toFixed(1))} g dry`]),
+			`${Number(gramsPerLeft.toPrecision(3))} g for each ${massUnit} in it`,
+			...(doseOff === null
+				? []
+				: [`±${Number((doseOff * 100).toPrecision(2))}% (k = 2)`]),
+		].join("; ");
 	return sticks > 0 ? `About ${plain(sticks)} ${massUnit} of it sticks.` : "";
 }

@@ -1,12 +1,15 @@
 /** One load at the mixer. */
+import type { CardTone } from "../../job/answers/card/cardsteps";
+import { orNull } from "../../job/answers/known";
 import type { JobState } from "../../sheets/messages";
 import { Notice } from "../notice";
 import { ended } from "../sentence";
+import { Correction } from "./correction";
 import type { Line } from "./line";
 import type { Step } from "./load-steps";
 import type { MixerLoad } from "./mixer-loads";
 import { PourNotes } from "./pour-notes";
-import { StepCard } from "./step-card";
+import { remarkOf, StepCard } from "./step-card";
 import { useWalk } from "./use-walk";
 import { WorkingTime } from "./working-time";
 
@@ -27,7 +30,10 @@ export function LoadView(props: Props) {
 	const { step } = walk;
 	return (
 		<>
-			<Problems load={load} />
+			<Problems
+				load={load}
+				said={step ? remarkOf(step, load.steps[walk.at - 1]) : ""}
+			/>
 			<WorkingTime
 				state={state}
 				load={load}
@@ -54,6 +60,13 @@ export function LoadView(props: Props) {
 					{step && step.weighed !== "" ? "Next" : "Skip"}
 				</button>
 			</div>
+			{load.steps.length > 0 && (
+				<Correction
+					key={`correct ${walk.at}`}
+					{...{ line, state, load }}
+					tone={lastTone(load, walk.at)}
+				/>
+			)}
 			<PourNotes job={state.job} load={load.card.load} line={line} />
 		</>
 	);
@@ -66,7 +79,23 @@ const isMixing = (steps: readonly Step[]): boolean =>
 		({ cell, weighed }) => "step" in cell && cell.step > 0 && weighed !== "",
 	);
 
-function Problems({ load: { problems, waits } }: { load: MixerLoad }) {
+/** The tone that this step finishes, or the last one that was finished before it. */
+function lastTone(
+	{ card, steps }: MixerLoad,
+	at: number,
+): CardTone | undefined {
+	const ids = steps.slice(0, at + 1).map(({ id }) => id);
+	return (orNull(card.tones) ?? [])
+		.filter(({ step }) => ids.includes(`step ${step}`))
+		.pop();
+}
+
+/** What the step says itself is not said twice. */
+function Problems({ load, said }: { load: MixerLoad; said: string }) {
+	const { waits } = load;
+	const problems = load.problems.filter(
+		(one) => said === "" || !(one.endsWith(said) || said.endsWith(one)),
+	);
 	return (
 		<>
 			{problems.length > 0 && (

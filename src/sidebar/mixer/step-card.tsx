@@ -1,6 +1,5 @@
 /** One step, large enough to read from the mixer. */
 import { useState } from "preact/hooks";
-import { onScale } from "../../calc/weighing";
 import type { Typed } from "../../job/fields/field";
 import type { JobState } from "../../sheets/messages";
 import type { Step } from "./load-steps";
@@ -23,7 +22,7 @@ export function StepCard({ walk, step, state, load, separator }: Props) {
 	const trial = (weight: Typed) => loadWith(weight, { step, state, load });
 	const then =
 		typed === undefined ? walk.next : trial(typed).steps[walk.at + 1];
-	const remark = remarkOf(step, load.steps[walk.at - 1], separator);
+	const remark = remarkOf(step, load.steps[walk.at - 1]);
 	return (
 		<>
 			<p class="count">
@@ -87,19 +86,8 @@ function loadWith(
 	);
 }
 
-/** How far the tone of this step is off, or the one that was finished just before; as the mix scale can weigh it. */
-function remarkOf(
-	step: Step,
-	before: Step | undefined,
-	separator: string,
-): string {
-	const told = step.remark ? step : before;
-	if (!told?.remark) return "";
-	const { division } = told.scale;
-	const sentence = told.remark.replace(
-		/fold in ([\d.e-]+) \w+ of undosed mix/,
-		(_, mass) =>
-			`fold in ${weightShown(onScale(Number(mass), division), told.scale, separator)} of the reserve`,
-	);
-	return told === step ? sentence : `${told.what}: ${sentence}`;
+/** How far the tone of this step is off, or the one that was finished just before. */
+export function remarkOf(step: Step, before: Step | undefined): string {
+	if (step.remark) return step.remark;
+	return before?.remark ? `${before.what}: ${before.remark}` : "";
 }

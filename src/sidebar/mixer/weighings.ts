@@ -1,8 +1,14 @@
 /** What was weighed or noted and may not be on the card yet, laid over the job file. */
 import { nameKey, sameName } from "../../calc/names";
 import { pourOf, weighedOf } from "../../job/answers/card/loadpour";
+import {
+	addedIn,
+	addedText,
+	CORRECTION_PARTS,
+	correctionKey,
+} from "../../job/cells/jobcells";
 import type { Typed } from "../../job/fields/field";
-import type { JobFile, PourInput } from "../../job/jobfile";
+import type { CorrectionInput, JobFile, PourInput } from "../../job/jobfile";
 import { isBlank } from "../../job/reading/cells";
 import type { CardCell, Weighing } from "../../sheets/messages";
 
@@ -13,6 +19,7 @@ export const samePlace = (one: Place, other: Place): boolean =>
 
 function cellKey(cell: CardCell): string {
 	if ("weighed" in cell) return `weighed ${nameKey(cell.weighed)}`;
+	if ("correction" in cell) return correctionKey(cell.correction, cell.part);
 	return "step" in cell ? `step ${cell.step}` : `note ${cell.note}`;
 }
 
@@ -20,6 +27,10 @@ function cellKey(cell: CardCell): string {
 export function typedAt(job: JobFile, { load, cell }: Place): Typed {
 	const pour = pourOf({ job }, load);
 	if ("weighed" in cell) return weighedOf(pour, cell.weighed) ?? "";
+	if ("correction" in cell) {
+		const { added, ...typed } = pour.corrections?.[cell.correction - 1] ?? {};
+		return cell.part === "added" ? addedText(added) : (typed[cell.part] ?? "");
+	}
 	return (
 		("step" in cell ? pour.steps?.[String(cell.step)] : pour[cell.note]) ?? ""
 	);
@@ -49,9 +60,30 @@ function withCell(pour: PourInput, cell: CardCell, value: Typed): PourInput {
 		const { [cell.note]: _, ...rest } = pour;
 		return value === "" ? rest : { ...rest, [cell.note]: value };
 	}
+	if ("correction" in cell) return withPart(pour, cell, value);
 	return "step" in cell
 		? { ...pour, steps: withEntry(pour.steps, String(cell.step), value) }
 		: { ...pour, weighed: withEntry(pour.weighed, cell.weighed, value) };
+}
+
+/** Corrections before it keep their places. */
+function withPart(
+	pour: PourInput,
+	{ correction, part }: Extract<CardCell, { correction: unknown }>,
+	value: Typed,
+): PourInput {
+	const { corrections = [] } = pour;
+	const rows = Array.from(
+		{ length: Math.max(correction, corrections.length) },
+		(_row, i): CorrectionInput => {
+			const row = corrections[i] ?? {};
+			if (i !== correction - 1) return row;
+			const { [part]: _, ...rest } = row;
+			if (value === "") return rest;
+			return { ...rest, [part]: part === "added" ? addedIn(value) : value };
+		},
+	);
+	return { ...pour, corrections: rows };
 }
 
 type Weights = Readonly<Record<string, Typed>>;
@@ -77,10 +109,16 @@ export const changedPlaces = (before: JobFile, after: JobFile): Place[] =>
 	);
 
 const weightPlaces = ({ pours = [] }: JobFile): Place[] =>
-	pours.flatMap(({ load, weighed = {}, steps = {} }) => [
+	pours.flatMap(({ load, weighed = {}, steps = {}, corrections = [] }) => [
 		...Object.keys(weighed).map((name) => ({ load, cell: { weighed: name } })),
 		...Object.keys(steps).map((step) => ({
 			load,
 			cell: { step: Number(step) },
 		})),
+		...corrections.flatMap((row, i) =>
+			CORRECTION_PARTS.filter((part) => part in row).map((part) => ({
+				load,
+				cell: { correction: i + 1, part },
+			})),
+		),
 	]);

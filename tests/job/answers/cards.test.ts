@@ -32,6 +32,12 @@ function cardOf(basis: Basis, load = 1): CardAnswer {
 	if (!card) throw new Error(`There is no load ${load}`);
 	return card;
 }
+/** How far off a dose may be, by hand. */
+const uncertainty = (step: CardStep | undefined): number =>
+	Math.hypot(
+		(2 * Math.SQRT2 * 0.1) / Math.sqrt(12) / (step?.amount ?? 0),
+		(Math.sqrt(3) * 2 * Math.SQRT2 * 0.02) / Math.sqrt(12) / (TONED / 4),
+	);
 const stepsOf = (basis: Basis): readonly CardStep[] =>
 	known(cardOf(basis).steps);
 const ingredient = (index: number): string => String(ROWS[index]?.ingredient);
@@ -281,7 +287,7 @@ describe("the pull-off plan", () => {
 			poured({ load: 1, steps: { 1: TONED * 0.75, 2: grams * 1.1 } }),
 		);
 		expect(tooMuch[3]?.say.say).toBe(
-			`Look: 10% too strong: fold in ${Number((TONED * 0.25 * 0.1).toPrecision(4))} kg of undosed mix to bring it back`,
+			`Look: 10% too strong: fold in ${Number(onScale(TONED * 0.25 * 0.1, 0.02).toFixed(2))} kg of the reserve to bring it back`,
 		);
 	});
 
@@ -365,7 +371,21 @@ describe("the pull-off plan", () => {
 			settings: { ...studio.settings, gram_division: 500 },
 		};
 		const steps = known(cardOf(slabCore({}, coarse)).steps);
-		expect(steps[2]?.say.say).toBe("Look: too little for the gram scale");
+		// Tared, k = 2: 2 · √2 · 500 g / √12 of the pigment's grams; the mix, weighed three times, adds next to nothing.
+		const grams = TONED * 0.25 * BINDER_MIXED * 0.04 * WET * 1000;
+		const off = Math.hypot(
+			(2 * Math.SQRT2 * 500) / Math.sqrt(12) / grams,
+			(Math.sqrt(3) * 2 * Math.SQRT2 * 0.02) / Math.sqrt(12) / (TONED / 4),
+		);
+		expect(steps[2]?.doseOff).toBeCloseTo(off, 9);
+		expect(steps[2]?.say.say).toBe(
+			`Look: too little for the gram scale: ±${Number((off * 100).toPrecision(2))}% (k = 2)`,
+		);
+		const fine = stepsOf(slabCore())[2];
+		expect(fine?.say).toEqual({
+			state: "fine",
+			say: `with its water; ${Number((grams / WET).toFixed(1))} g dry; ±${Number((uncertainty(fine) * 100).toPrecision(2))}% (k = 2)`,
+		});
 	});
 
 	test("all that is toned and kept apart is what was mixed, whatever was weighed", () => {

@@ -55,10 +55,29 @@ test("a dose that came out too strong stands beside its tone", () => {
 	const row = known(
 		rowOf(poured({ load: 1, steps: { 2: (umber ?? 0) * 1.05 } })),
 	);
-	expect(row.tones).toMatch(
-		/^Plain: undosed; Deep: Umber 4% \(5% too strong: fold in .* kg of undosed mix to bring it back\)$/,
+	expect(row.tones).toBe(
+		"Plain: undosed; Deep: Umber 4.2% (wanted Umber 4%: 5% too strong)",
 	);
 	expect(row.offTarget).toBeCloseTo(0.05, 9);
+});
+
+test("a tone that was brought back has the dose that it reached, and what was done", () => {
+	const [card] = cardAnswers(slabCore());
+	const [, , umber] = card ? known(card.steps) : [];
+	const strong = { 2: (umber?.amount ?? 0) * 1.05 };
+	const deep = known(card?.tones ?? { missing: "" })[1]?.undosed ?? 0;
+	const row = known(
+		rowOf(
+			poured({
+				load: 1,
+				steps: strong,
+				corrections: [{ tone: "Deep", foldedIn: deep / 20 }],
+			}),
+		),
+	);
+	expect(row.tones).toBe(
+		`Plain: undosed; Deep: Umber 4% (folded in ${Number((deep / 20).toPrecision(10))} kg)`,
+	);
 });
 
 test("neither the reserve nor what is kept is off target: both are what they are", () => {

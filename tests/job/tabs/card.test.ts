@@ -282,7 +282,7 @@ describe.each(UNITS)("answers of the Pour card, %s", (units) => {
 		const planned = plain.steps[1] ?? [];
 		const { facts, steps } = cardOf({
 			...typed,
-			steps: { 1: Number(planned[2]) * 1.05 },
+			steps: { 1: Number(planned[2]) * 1.03 },
 		});
 		const plan = calledRows(
 			"PULL_OFF_PLAN",
@@ -290,7 +290,7 @@ describe.each(UNITS)("answers of the Pour card, %s", (units) => {
 			[names],
 			number(facts, "toTone"),
 			(mixFact("binder") * number(facts, "mass")) / number(facts, "total"),
-			[[Number(planned[2]) * 1.05]],
+			[[Number(planned[2]) * 1.03]],
 			units,
 		);
 		expect(plan.length).toBeGreaterThan(5);
@@ -315,7 +315,8 @@ describe.each(UNITS)("answers of the Pour card, %s", (units) => {
 	test("every row is as wide as its headings, and stands beside its typed row", () => {
 		for (const [answer, rows] of [
 			[CARD_WEIGH_OUT, CARD_ROWS.weighed],
-			[CARD_STEPS, CARD_ROWS.steps],
+			// Under the steps two blank rows, and the tones as they came out.
+			[CARD_STEPS, CARD_ROWS.steps + 2 + job.tones.length],
 		] as const) {
 			const cells = answerOf(answer, regions);
 			expect(cells).toHaveLength(rows + 1);

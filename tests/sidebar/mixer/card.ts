@@ -110,6 +110,13 @@ export function cardScript(first: JobState = stateWith()) {
 	const holds = ({ load, cell }: Pick<Weighing, "load" | "cell">): Typed => {
 		const own = at(load);
 		if ("note" in cell) return own[cell.note] ?? "";
+		if ("correction" in cell) {
+			const { added, ...rest } = own.corrections?.[cell.correction - 1] ?? {};
+			const [[pigment, grams] = ["", ""]] = Object.entries(added ?? {});
+			return cell.part === "added"
+				? `${pigment} ${grams}`.trim()
+				: (rest[cell.part] ?? "");
+		}
 		return (
 			("step" in cell ? own.steps?.[cell.step] : own.weighed?.[cell.weighed]) ??
 			""
@@ -125,7 +132,16 @@ export function cardScript(first: JobState = stateWith()) {
 				),
 			);
 		if ("note" in cell) own[cell.note] = value;
-		else if ("step" in cell) own.steps = filled(own.steps, cell.step);
+		else if ("correction" in cell) {
+			const [, pigment = "", grams] = /^(\S+) (.*)$/.exec(String(value)) ?? [];
+			const typed =
+				cell.part === "added" ? { [pigment]: Number(grams) } : value;
+			const at = cell.correction - 1;
+			const all = [...(own.corrections ?? [])];
+			const { [cell.part]: _, ...rest } = all[at] ?? {};
+			all[at] = value === "" ? rest : { ...rest, [cell.part]: typed };
+			own.corrections = all;
+		} else if ("step" in cell) own.steps = filled(own.steps, cell.step);
 		else own.weighed = filled(own.weighed, cell.weighed);
 		if (!("note" in cell) && value !== "" && planNumber !== "")
 			own.planNumber ??= planNumber;

@@ -61,7 +61,7 @@ test("a weight corrects the next amounts, and says how far the tone is off", () 
 	const { steps: all } = load({ steps: { 1: 525 } });
 	// By hand: 525 g for 500 g is 5% too strong; of 75 kg, 5% more undosed mix brings it back: 3.75 kg.
 	expect(all[4]?.remark).toBe(
-		"5% too strong: fold in 3.75 kg of undosed mix to bring it back",
+		"5% too strong: fold in 3.8 kg of the reserve to bring it back",
 	);
 	// 75 × (1 + 50% × 1.05%) = 75.394; 25 × 50% × (4% − 1.05%) = 368.75 g
 	expect(all[4]?.amount).toBe(75.4);
@@ -71,8 +71,10 @@ test("a weight corrects the next amounts, and says how far the tone is off", () 
 test("what is asked is what the scale can show, with grams for each kilogram beside it", () => {
 	const [, , , add, , second, keep] = load().steps;
 	// 500 g / 100 kg; 375 g / 25 kg
-	expect(add?.hint).toBe("Wetted, with its water: 5 g for each kg in it");
-	expect(second?.hint).toBe("Wetted, with its water: 15 g for each kg in it");
+	// Tared, k = 2, the mix weighed twice: hypot(0.0816 / 500, √2 · 0.0816 / 100), the mix scale in tenths of a kilogram.
+	expect(add?.hint).toBe("5 g for each kg in it; ±0.12% (k = 2)");
+	// Three weighings of the mix: hypot(0.0816 / 375, √3 · 0.0816 / 25).
+	expect(second?.hint).toBe("15 g for each kg in it; ±0.57% (k = 2)");
 	expect(keep?.hint).toBe("About 0.2 kg of it sticks.");
 });
 

@@ -96,6 +96,44 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		]);
 	});
 
+	test("a tone too strong: what was folded in is written, and the tone is as wanted", async () => {
+		const card = cardScript(
+			stateWith({
+				pours: [
+					pour(1, {
+						weighed: { "Dry mix": 88, Water: 22 },
+						steps: { 0: 10, 1: 525, 2: 75.4 },
+						planNumber: PLAN,
+					}),
+					pour(2),
+				],
+			}),
+		);
+		await open(answersOf(card));
+		await view("At the mixer");
+		await at(6);
+		await page().getByText("Reserve left: 10 kg").waitFor();
+		expect(await field("How much").inputValue()).toBe("3.8");
+		expect(await panel().violations()).toEqual([]);
+		await field("How much").fill("11");
+		await button("It was folded in").click();
+		await page()
+			.getByText("11 kg folded in is more than the 10 kg that is left")
+			.waitFor();
+		await field("How much").fill("3.8");
+		await button("It was folded in").click();
+		await page().getByText("light: folded in 3.8 kg").waitFor();
+		await page().getByText("Reserve left: 6.2 kg").waitFor();
+		await expect
+			.poll(() => card.load(1).corrections)
+			.toEqual([{ tone: "light", foldedIn: 3.8 }]);
+		// 75 kg × 1.05% in 78.8 kg are 0.9994%.
+		expect(await page().getByText("too strong").count()).toBe(0);
+		await button("Take back").click();
+		await page().getByText("light: 5% too strong").first().waitFor();
+		await expect.poll(() => card.load(1).corrections).toEqual([{}]);
+	});
+
 	test("targets are large enough for a gloved finger, and text for an arm's length", async () => {
 		await atTheMixer();
 		await done();

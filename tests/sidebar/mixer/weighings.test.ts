@@ -15,6 +15,16 @@ const cells: fc.Arbitrary<CardCell> = fc.oneof(
 	})),
 	fc.nat(20).map((step) => ({ step })),
 	fc
+		.tuple(
+			fc.integer({ min: 1, max: 4 }),
+			fc.constantFrom(
+				"tone" as const,
+				"foldedIn" as const,
+				"takenOut" as const,
+			),
+		)
+		.map(([correction, part]) => ({ correction, part })),
+	fc
 		.constantFrom("spread", "waterInAt", "remarks")
 		.map((note) => ({ note }) as CardCell),
 );
@@ -48,6 +58,20 @@ test("a blank takes it out again, and the file that was given stays as it was", 
 			expect(JOB_FILE).toEqual(before);
 		}),
 	);
+});
+
+test("what was added stands as one text, with its pigment", () => {
+	const place = { load: 1, cell: { correction: 2, part: "added" } } as const;
+	const job = withWeighing(JOB_FILE, {
+		...place,
+		value: "Umber 12.5; Black 3",
+		planNumber: "",
+	});
+	expect(job.pours?.find(({ load }) => load === 1)?.corrections).toEqual([
+		{},
+		{ added: { Umber: 12.5, Black: 3 } },
+	]);
+	expect(typedAt(job, place)).toBe("Umber 12.5; Black 3");
 });
 
 test("the number of the plan is written with the first weight, and kept", () => {

@@ -7,6 +7,7 @@ import {
 	is,
 	isKnown,
 	type Known,
+	look,
 	orNull,
 	type Said,
 	saidOf,
@@ -14,6 +15,7 @@ import {
 import { type Load, loadsOf } from "../loads";
 import { type CardStepsAnswer, cardSteps } from "./cardsteps";
 import { type CardTimesAnswer, cardTimes } from "./cardtimes";
+import { type FreshAnswer, freshAnswer } from "./freshdensity";
 import { pourOf } from "./loadpour";
 import { type MixWaterAnswer, mixWater } from "./mixwater";
 import { fitSaid, type PlanFit, planFit, planNumberOf } from "./planfit";
@@ -37,8 +39,13 @@ export interface CardAnswer {
 	/** Undosed mix that is left to tone. */
 	toToneMass: Known<number>;
 	steps: CardStepsAnswer["steps"];
+	tones: CardStepsAnswer["tones"];
+	reserveLeft: Known<number>;
+	sharesSay: Said;
+	corrections: CardStepsAnswer["corrections"];
 	water: MixWaterAnswer;
 	times: CardTimesAnswer;
+	fresh: FreshAnswer;
 	/** The first thing that is wrong with the load, or is still missing. */
 	check: Said;
 }
@@ -76,11 +83,15 @@ export function cardOf(
 		...steps,
 		water,
 		times,
+		fresh: freshAnswer(basis, pour, ingredients.total),
 		check: firstWrong([
 			...(fit === "other" ? [fitSaid(fit)] : []),
 			saidOf(from(ingredients.weights, () => "")),
 			saidOf(from(steps.steps, () => "")),
 			weighCheck(ingredients),
+			saidOf(from(steps.reserveLeft, () => "")),
+			toneCheck(steps),
+			steps.sharesSay,
 			water.waterCheck,
 			...("look" in water.mixC ? [saidOf(water.mixC)] : []),
 			times.timeCheck.state === "look" ? times.timeCheck : saidOf(is("")),
@@ -95,6 +106,14 @@ function weighCheck({ lines }: WeighOutAnswer): Said {
 	return wrong
 		? { ...wrong.say, say: named(wrong.name, wrong.say.say) }
 		: saidOf(from(lines, () => ""));
+}
+
+/** The first tone that is off. */
+function toneCheck({ tones }: CardStepsAnswer): Said {
+	const off = orNull(tones)?.find(({ said }) => "look" in said);
+	return off && "look" in off.said
+		? saidOf(look(`${off.name}: ${off.said.look}`))
+		: saidOf(is(""));
 }
 
 /** A sentence on a weight that cannot be names its ingredient by itself. */

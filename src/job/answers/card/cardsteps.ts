@@ -1,22 +1,40 @@
 /** The steps that pull the tones of a load off and dose them, each worked out from what was weighed before it. */
 import { InputError } from "../../../calc/errors";
-import { pullOffSteps, type Step } from "../../../calc/steps";
+import { pullOffSteps } from "../../../calc/steps";
+import { sum } from "../../../calc/sum";
 import { onScale } from "../../../calc/weighing";
 import type { PourInput } from "../../jobfile";
 import { plain } from "../../reading/cells";
 import { toSi, unitName } from "../../reading/units";
 import type { Basis } from "../basis";
-import { type Given, setting } from "../given";
-import { all, from, fromBoth, type Known } from "../known";
-import { planSteps } from "../plan";
+import { type Given, inUnit, setting } from "../given";
+import {
+	all,
+	flat,
+	from,
+	fromBoth,
+	isKnown,
+	type Known,
+	orNull,
+	type Said,
+	saidOf,
+} from "../known";
+import { type PlanLine, planRows } from "../plan";
 import { stepWeights } from "./loadpour";
 import {
 	type CardStep,
 	cardStep,
-	type PlanLine,
 	reserveStep,
+	type Scales,
 	scalesOf,
 } from "./stepline";
+import {
+	type CorrectionStep,
+	type Reached,
+	type ToneReached,
+	tonesReached,
+} from "./tonesreached";
+import { type Proposal, sharesSaid, toneSaid } from "./tonewords";
 import type { WeighOutAnswer } from "./weighout";
 
 export interface CardStepsAnswer {
@@ -26,6 +44,30 @@ export interface CardStepsAnswer {
 	toToneMass: Known<number>;
 	/** The reserve, then the plan. */
 	steps: Known<readonly CardStep[]>;
+	/** What the tones came to, corrections included. */
+	tones: Known<readonly CardTone[]>;
+	/** What corrections have left of it. */
+	reserveLeft: Known<number>;
+	/** Whether each tone has its share of the mix. */
+	sharesSay: Said;
+	corrections: Known<readonly CorrectionStep[]>;
+}
+
+/** A tone of a load as it came out; masses in the person's unit, doses dry and of binder. */
+export interface CardTone {
+	name: string;
+	/** Number of the step that finishes it. */
+	step: number;
+	undosed: number;
+	onScale: number;
+	/** Of all that was toned. */
+	share: number;
+	shareWanted: number;
+	reached: Readonly<Record<string, number>>;
+	wanted: Readonly<Record<string, number>>;
+	/** How far it is off, and what brings it back. */
+	said: Known<string>;
+	proposal?: Proposal;
 }
 
 export function cardSteps(
@@ -53,6 +95,30 @@ export function cardSteps(
 		([whole, wanted, own]) => whole - reserveIn(given, whole, wanted, own),
 	);
 	const plan = planOf(basis, { toToneMass, binderShare, typed });
+	const reached = from(
+		all([plan, total, toToneMass, binderShare] as [
+			typeof plan,
+			Known<number>,
+			Known<number>,
+			Known<number>,
+		]),
+		([lines, whole, toTone, share]) =>
+			tonesReached(basis, {
+				lines,
+				reserveKg: toSi(whole - toTone, "mass", given.units),
+				binderShare: share,
+				corrections: pour.corrections ?? [],
+			}),
+	);
+	const tones = from(
+		all([reached, binderShare, scales] as [
+			typeof reached,
+			Known<number>,
+			typeof scales,
+		]),
+		([came, share, divisions]) =>
+			came.tones.map(toneOf(basis, came, share, divisions)),
+	);
 	return {
 		reserve,
 		toToneMass,
@@ -67,13 +133,89 @@ export function cardSteps(
 				...(kept > 0 || own.reserve !== undefined
 					? [reserveStep(given, kept, own.reserve, divisions)]
 					: []),
-				...rows.map((row) =>
-					cardStep(basis, row, own.plan[row.plan.step - 1], divisions),
+				...rows.map((line, i) =>
+					cardStep(
+						basis,
+						line,
+						{
+							weighed: own.plan[i],
+							said: saidOfStep(tones, line),
+							weighings: weighingsOf(rows, i, kept > 0),
+							isPast: own.plan.slice(i + 1).some((one) => one !== undefined),
+						},
+						divisions,
+					),
 				),
 			],
 		),
+		tones,
+		reserveLeft: from(reached, ({ reserveKg }) =>
+			inUnit(given, "mass", reserveKg),
+		),
+		sharesSay: saidOf(flat(from(reached, sharesSaid))),
+		corrections: from(reached, ({ done }) => done),
 	};
 }
+
+/** What is left in a vessel is what was filled in, less each pull-off. */
+const weighingsOf = (
+	rows: readonly PlanLine[],
+	at: number,
+	hasReserve: boolean,
+): number => {
+	const { vessel } = (rows[at] as PlanLine).row.step;
+	const pulls = rows
+		.slice(0, at)
+		.filter(({ row }) => row.step.vessel === vessel && row.step.kind !== "add");
+	return 1 + pulls.length + (vessel === 0 && hasReserve ? 1 : 0);
+};
+
+function saidOfStep(
+	tones: Known<readonly CardTone[]>,
+	{ plan, row }: PlanLine,
+): Known<string> | undefined {
+	if (!("tone" in row.step)) return undefined;
+	return isKnown(tones)
+		? tones.is.find(({ step }) => step === plan.step)?.said
+		: (tones as Known<string>);
+}
+
+const toneOf =
+	(basis: Basis, reached: Reached, binderShare: number, scales: Scales) =>
+	(tone: ToneReached): CardTone => {
+		const { given, pigments } = basis;
+		const { say, proposal } = toneSaid(
+			basis,
+			tone,
+			{ reserveKg: reached.reserveKg, binderShare },
+			scales,
+		);
+		const undosed = inUnit(given, "mass", tone.undosedKg);
+		return {
+			name: tone.name,
+			step: tone.step,
+			undosed,
+			onScale: undosed * (1 + binderShare * sum(tone.doses)),
+			share: tone.share,
+			shareWanted: tone.shareWanted,
+			reached: dryDoses(pigments, tone.doses),
+			wanted: dryDoses(pigments, tone.wanted),
+			said: say,
+			...(proposal && { proposal }),
+		};
+	};
+
+/** Doses of binder, dry, by the pigments' names. */
+const dryDoses = (
+	pigments: Basis["pigments"],
+	wet: readonly number[],
+): Record<string, number> =>
+	Object.fromEntries(
+		pigments.map(({ name, wetPerDry }, i) => [
+			name,
+			(wet[i] ?? 0) / (orNull(wetPerDry) ?? 1),
+		]),
+	);
 
 /** Vessels that the tones of every load are dosed in, the mixer among them. */
 export const vesselCount = ({ tones }: Basis): Known<number> =>
@@ -125,8 +267,7 @@ function planOf(
 			Known<StepWeights>,
 		]),
 		([wet, mass, share, own]) => {
-			const steps = pullOffSteps(wet);
-			return planSteps({
+			return planRows({
 				tones: wet,
 				pigments: pigments.map(({ name }) => name),
 				massKg: toSi(mass, "mass", given.units),
@@ -134,7 +275,7 @@ function planOf(
 				weighed: own.plan,
 				units: given.units,
 				calls: "step",
-			}).map((plan, i) => ({ plan, step: steps[i] as Step }));
+			});
 		},
 	);
 }

@@ -1,14 +1,16 @@
 /** A poured load as a row of the Pour log. */
-import { sameName } from "../../../calc/names";
 import type { Typed } from "../../fields/field";
 import type { LoggedRow } from "../../fields/log";
 import { isBlank, plain } from "../../reading/cells";
 import type { Basis } from "../basis";
 import { inUnit } from "../given";
-import { from, fromBoth, isKnown, type Known } from "../known";
+import { all, from, fromBoth, isKnown, type Known, orNull } from "../known";
 import type { CardAnswer } from "./cardanswers";
+import type { CardTone } from "./cardsteps";
 import { isWeighed, pourOf } from "./loadpour";
 import type { CardStep } from "./stepline";
+import type { CorrectionStep } from "./tonesreached";
+import { doseWords } from "./tonewords";
 import type { WeighOutLine } from "./weighline";
 
 /** The load's row as the studio logs it; its cost is typed once it is known. */
@@ -26,25 +28,31 @@ export function logRow(
 	);
 	const minutes = card.times.sinceLoadBefore;
 	const { client, title } = given.job;
-	return fromBoth(card.steps, card.weighOut, (steps, lines) =>
-		filled({
-			date: pour.pouredOn || given.job.pourDate,
-			job,
-			heading: [client, title].filter((text) => !isBlank(text)).join(" · "),
-			load: card.load,
-			mix: given.job.mix,
-			tones: tonesReached(basis, steps),
-			spread: pour.spread,
-			mixTemperature: pour.mixTemperature,
-			airTemperature: pour.airTemperature,
-			offTarget: isWeighed(pour) ? mostOff(steps, lines) : undefined,
-			minutes: minutes && isKnown(minutes) ? minutes.is : undefined,
-			weighedBy: pour.weighedBy,
-			lots: pour.lots,
-			remarks: pour.remarks,
-			result: pour.result,
-			estimate: isKnown(estimate) ? estimate.is : undefined,
-		}),
+	return from(
+		all([card.steps, card.weighOut, card.tones] as [
+			typeof card.steps,
+			typeof card.weighOut,
+			typeof card.tones,
+		]),
+		([steps, lines, tones]) =>
+			filled({
+				date: pour.pouredOn || given.job.pourDate,
+				job,
+				heading: [client, title].filter((text) => !isBlank(text)).join(" · "),
+				load: card.load,
+				mix: given.job.mix,
+				tones: tonesReached(tones, card),
+				spread: pour.spread,
+				mixTemperature: pour.mixTemperature,
+				airTemperature: pour.airTemperature,
+				offTarget: isWeighed(pour) ? mostOff(steps, lines) : undefined,
+				minutes: minutes && isKnown(minutes) ? minutes.is : undefined,
+				weighedBy: pour.weighedBy,
+				lots: pour.lots,
+				remarks: pour.remarks,
+				result: pour.result,
+				estimate: isKnown(estimate) ? estimate.is : undefined,
+			}),
 	);
 }
 
@@ -56,33 +64,33 @@ const filled = (
 		Object.entries(row).filter(([, value]) => !isBlank(value)),
 	) as LoggedRow;
 
-/** Every tone with its doses of binder, and how far it came out off them. */
-function tonesReached(basis: Basis, steps: readonly CardStep[]): string {
-	const doses = from(basis.tones.dry, (tones) =>
-		tones.map((tone) => ({ name: tone.name, words: doseWords(basis, tone) })),
-	);
-	const words = isKnown(doses) ? doses.is : [];
-	return steps
-		.filter((step) => step.number > 0 && ["keep", "pull off"].includes(step.do))
-		.map(({ what, remark }) => {
-			const dose = words.find(({ name }) => sameName(name, what))?.words ?? "";
-			return `${what}: ${dose}${remark ? ` (${remark})` : ""}`;
+/** Every tone with its doses of binder as it came out, what was done to it, and how far it is still off. */
+const tonesReached = (tones: readonly CardTone[], card: CardAnswer): string =>
+	tones
+		.map(({ name, reached, wanted, said }) => {
+			const remarks = [
+				...(orNull(card.corrections) ?? [])
+					.filter(({ tone }) => tone === name)
+					.map(correctionWords),
+				"look" in said
+					? `wanted ${doseWords(wanted)}: ${offWords(said.look)}`
+					: "",
+			].filter((words) => words !== "");
+			return `${name}: ${doseWords(reached)}${remarks.length > 0 ? ` (${remarks.join("; ")})` : ""}`;
 		})
 		.join("; ");
-}
 
-/** `Umber 4% Black 0.5%`. */
-function doseWords(
-	{ pigments }: Basis,
-	{ doses }: { doses: readonly number[] },
-): string {
-	const each = doses.flatMap((dose, i) =>
-		dose > 0
-			? [`${pigments[i]?.name} ${plain(Number((dose * 100).toFixed(2)))}%`]
-			: [],
-	);
-	return each.length > 0 ? each.join(" ") : "undosed";
-}
+/** How far it is off; what would have brought it back is past. */
+const offWords = (look: string): string => look.split(": ")[0] ?? look;
+
+const correctionWords = (step: CorrectionStep): string => {
+	const amount = `${plain(step.amount)} ${step.unit}`;
+	return {
+		"fold in": `folded in ${amount}`,
+		add: `added ${amount} of ${step.pigment}`,
+		"scoop out": `scooped out ${amount}`,
+	}[step.do];
+};
 
 /** The weight that was furthest from its target, as a share of it. */
 const mostOff = (

@@ -1,6 +1,6 @@
 /** A line of the card's pull-off plan, as its scale shows it. */
 import type { Step } from "../../../calc/steps";
-import { doseUncertainty, onScale } from "../../../calc/weighing";
+import { COVERAGE, doseUncertainty, onScale } from "../../../calc/weighing";
 import { plain } from "../../reading/cells";
 import { unitName } from "../../reading/units";
 import type { Basis } from "../basis";
@@ -15,7 +15,7 @@ import {
 	type Said,
 	saidOf,
 } from "../known";
-import type { PlanStep } from "../plan";
+import type { PlanLine, PlanStep } from "../plan";
 
 export interface CardStep {
 	/** 0 is the reserve. */
@@ -45,7 +45,7 @@ export interface CardStep {
 	dose: number | null;
 	/** How far a finished tone is off, and what brings it back. */
 	remark: string;
-	/** One standard uncertainty of a dose, as a share of it. */
+	/** Share by which a dose may be off, k = 2. */
 	doseOff: number | null;
 	say: Said;
 }
@@ -74,12 +74,6 @@ export const scalesOf = (given: Given): Known<Scales> =>
 		}),
 	);
 
-/** A row of the plan, and the step that it is of. */
-export interface PlanLine {
-	plan: PlanStep;
-	step: Step;
-}
-
 export const reserveStep = (
 	{ units }: Given,
 	mass: number,
@@ -105,18 +99,34 @@ export const reserveStep = (
 	say: saidOf(is("undosed, to lighten a tone too dark")),
 });
 
+/** What a step is, beside its row of the plan. */
+export interface StepInput {
+	weighed: number | undefined;
+	/** How far the tone that it finishes is off; undefined for another step. */
+	said: Known<string> | undefined;
+	/** Weighings that what is left in its vessel is the difference of. */
+	weighings: number;
+	/** Whether something was weighed after it. */
+	isPast: boolean;
+}
+
 export function cardStep(
 	{ given, pigments }: Basis,
-	{ plan, step }: PlanLine,
-	weighed: number | undefined,
+	{ plan, row }: PlanLine,
+	{ weighed, said, weighings, isPast }: StepInput,
 	scales: Scales,
 ): CardStep {
-	const { amount, unit, remark } = plan;
+	const { amount, unit } = plan;
+	const { step } = row;
 	const left = inUnit(given, "mass", plan.leftKg);
 	const wet =
 		step.kind === "add" ? pigments[step.pigment]?.wetPerDry : undefined;
-	const doseOff = wet ? doseOffOf(amount, left, scales) : null;
+	const dry = wet && isKnown(wet) ? amount / wet.is : null;
+	const doseOff = wet ? doseOffOf(amount, left, scales, weighings) : null;
 	const sticks = step.kind === "keep" ? Math.min(amount, scales.sticks) : 0;
+	const remark = said && "look" in said ? said.look : "";
+	const pulled = wet || isPast ? "" : pullWords(amount, weighed, unit, step);
+	const looks = [remark, pulled].filter((words) => words !== "");
 	return {
 		number: plan.step,
 		do: step.kind,
@@ -127,7 +137,7 @@ export function cardStep(
 		sticks,
 		shown: onScale(amount - sticks, wet ? scales.grams : scales.mix),
 		unit,
-		dry: wet && isKnown(wet) ? amount / wet.is : null,
+		dry,
 		weighed: weighed ?? null,
 		gramsPerLeft: wet && left > 0 ? amount / left : null,
 		left,
@@ -135,29 +145,66 @@ export function cardStep(
 		remark,
 		doseOff,
 		say: saidOf(
-			remark
-				? look(remark)
+			looks.length > 0
+				? look(looks.join("; "))
 				: step.kind === "keep"
 					? is(`to place; ${plain(scales.sticks)} ${unit} more sticks`)
-					: doseOff !== null && doseOff > TOO_LITTLE
-						? look("too little for the gram scale")
+					: wet
+						? doseSaid(amount, dry, doseOff)
 						: is(""),
 		),
 	};
+}
+
+/** A pull-off that is off by more than this share makes other tones short. */
+const PULL_OFF = 1 / 20;
+
+function pullWords(
+	amount: number,
+	weighed: number | undefined,
+	unit: string,
+	{ kind }: Step,
+): string {
+	if (kind === "keep" || weighed === undefined) return "";
+	const more = weighed - amount;
+	if (Math.abs(more) <= amount * PULL_OFF) return "";
+	const off = `${Number(Math.abs(more).toFixed(2))} ${unit}`;
+	return more > 0
+		? `${off} more than asked for: put it back before anything else, or the tones after it come out short`
+		: `${off} less than asked for: pull off that much more, or the tones after it get more than their share`;
+}
+
+/** Dry and as weighed, and how well it is known. */
+function doseSaid(
+	amount: number,
+	dry: number | null,
+	doseOff: number | null,
+): Known<string> {
+	const isWetted = dry !== null && Math.abs(dry - amount) > 1e-9 * amount;
+	const grams = isWetted
+		? `with its water; ${Number(dry.toFixed(1))} g dry`
+		: "";
+	if (doseOff === null) return is(grams);
+	const off = `±${plain(Number((doseOff * 100).toPrecision(2)))}% (k = 2)`;
+	return doseOff > TOO_LITTLE
+		? look(`too little for the gram scale: ${off}`)
+		: is([grams, off].filter((words) => words !== "").join("; "));
 }
 
 const doseOffOf = (
 	grams: number,
 	left: number,
 	scales: Scales,
+	weighings: number,
 ): number | null =>
 	grams > 0 && left > 0
-		? doseUncertainty({
+		? COVERAGE *
+			doseUncertainty({
 				pigmentKg: grams,
 				pigmentDivisionKg: scales.grams,
 				massKg: left,
 				massDivisionKg: scales.mix,
-				weighings: 1,
+				weighings,
 			})
 		: null;
 
