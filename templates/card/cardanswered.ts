@@ -158,7 +158,8 @@ export const cardAnswered: readonly Block[] = [
 	fact("reserve", "C8"),
 	fact("toTone", "C9"),
 	fact("plan", "C10"),
-	labels("B11", ["fit"]),
+	labels("B11", ["fit", "tonedShare"]),
+	fact("tonedShare", "C12", "result"),
 	note("fit", "C11"),
 	note("allFit", "N10"),
 	lines(

@@ -113,7 +113,7 @@ function poured(whole: Whole, number: number) {
 	return {
 		waterHeld: card ? orNull(card.waterHeld) : null,
 		reserve: card ? orNull(card.reserve) : null,
-		tonedShare: orNull(whole.basis.tones.faceShare) ?? 1,
+		tonedShare: card ? orNull(card.tonedShare) : null,
 	};
 }
 

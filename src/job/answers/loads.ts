@@ -20,6 +20,8 @@ export interface LoadsAnswer {
 export interface Load {
 	number: number;
 	castings: readonly string[];
+	/** What each casting takes of the load. */
+	parts: readonly { name: string; massKg: number }[];
 	massKg: number;
 	capacityShare: number;
 }
@@ -95,6 +97,7 @@ export const loadsOf = ({ castings }: LoadsAnswer): Known<readonly Load[]> =>
 			return {
 				number,
 				castings: own.map(({ name }) => name),
+				parts: own.map(({ name, massKg }) => ({ name, massKg })),
 				massKg: sum(own.map(({ massKg }) => massKg)),
 				capacityShare: own[0]?.capacityShare ?? 0,
 			};

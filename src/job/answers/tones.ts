@@ -1,32 +1,42 @@
 /** The tones of the job: their part of the mix, their doses dry and as weighed, and what each takes. */
+import { facedVolumeM3 } from "../../calc/facedepth";
 import { pigmentHeadroom } from "../../calc/headroom";
 import { nameKey, sameName } from "../../calc/names";
 import { sum } from "../../calc/sum";
 import { batchShares, type Tone, toneWeights } from "../../calc/tones";
 import { TONE } from "../fields/tone";
 import type { ToneInput } from "../jobfile";
-import { isBlank } from "../reading/cells";
+import { isBlank, lengthText } from "../reading/cells";
 import { shareIn } from "../reading/limits";
 import type { Given } from "./given";
 import {
 	all,
 	attempt,
+	flat,
 	from,
 	fromBoth,
+	is,
 	type Known,
 	look,
 	missing,
 	readRow,
 } from "./known";
 import { readLength } from "./lengths";
-import { type LoadsAnswer, overPieces } from "./loads";
+import { type Load, type LoadsAnswer, overPieces } from "./loads";
 import type { MixAnswers } from "./mix";
 import type { PieceAnswer } from "./pieces";
 import type { PigmentAnswer } from "./pigments";
 
-export interface TonesAnswer {
+export interface TonesAnswer extends ToneShares {
 	/** Tones with their shares as typed and dry doses of binder; in a mold lay-up the shares are of the face. */
 	typed: Known<readonly Tone[]>;
+	/** Of one load: in a mold lay-up by its own castings. */
+	ofLoad(load: Load): ToneShares;
+	rows: readonly ToneAnswer[];
+}
+
+/** The tones of the whole job, or of one load. */
+export interface ToneShares {
 	/** Tones with their shares of all the mix and dry doses of binder. */
 	dry: Known<readonly Tone[]>;
 	/** The same, doses as they go on the scale: pigment with its water. */
@@ -35,7 +45,6 @@ export interface TonesAnswer {
 	faceShare: Known<number>;
 	/** Water that comes with the pigment, share of the undosed mix. */
 	pigmentWater: Known<number>;
-	rows: readonly ToneAnswer[];
 }
 
 /** In SI. */
@@ -63,9 +72,50 @@ export interface ToneInputs {
 }
 
 export function tonesAnswer(inputs: ToneInputs): TonesAnswer {
-	const { given, mix, loads, pigments } = inputs;
+	const { given, mix, loads } = inputs;
 	const typed = typedTones(inputs);
-	const faceShare = faceShareOf(inputs);
+	const of = (faceShare: Known<number>): ToneShares =>
+		toneShares(inputs, typed, faceShare);
+	const shares = of(faceShareOf(inputs, allParts(inputs)));
+	const { dry, asWeighed, pigmentWater } = shares;
+	const weights = (tones: Known<readonly Tone[]>) =>
+		from(
+			all([tones, loads.batchKg, mix.binderShare, pigmentWater] as [
+				typeof tones,
+				Known<number>,
+				Known<number>,
+				Known<number>,
+			]),
+			([each, batchKg, binderShare, water]) =>
+				toneWeights({
+					tones: each,
+					massKg: batchKg * (1 - water),
+					binderShare: binderShare / (1 - water),
+				}),
+		);
+	const wetWeights = weights(asWeighed);
+	const dryWeights = weights(dry);
+	return {
+		typed,
+		...shares,
+		ofLoad: (load) =>
+			isLayUp(given) ? of(faceShareOf(inputs, is(partsOf(load)))) : shares,
+		rows: given.job.tones.map((row, i) => ({
+			name: String(row.name ?? "").trim(),
+			undosedKg: from(wetWeights, (all) => all[i]?.undosedKg ?? 0),
+			scaleKg: from(wetWeights, (all) => all[i]?.scaleKg ?? 0),
+			weighedKg: from(wetWeights, (all) => all[i]?.pigmentsKg ?? []),
+			dryKg: from(dryWeights, (all) => all[i]?.pigmentsKg ?? []),
+			headroom: headroomOf(inputs, dry, i),
+		})),
+	};
+}
+
+function toneShares(
+	{ given, mix, pigments }: ToneInputs,
+	typed: Known<readonly Tone[]>,
+	faceShare: Known<number>,
+): ToneShares {
 	const dry = withBacking(given, typed, faceShare);
 	const wet = all(pigments.map(({ wetPerDry }) => wetPerDry));
 	const asWeighed = fromBoth(dry, wet, (tones, factors) =>
@@ -93,38 +143,7 @@ export function tonesAnswer(inputs: ToneInputs): TonesAnswer {
 			);
 		},
 	);
-	const weights = (tones: Known<readonly Tone[]>) =>
-		from(
-			all([tones, loads.batchKg, mix.binderShare, pigmentWater] as [
-				typeof tones,
-				Known<number>,
-				Known<number>,
-				Known<number>,
-			]),
-			([each, batchKg, binderShare, water]) =>
-				toneWeights({
-					tones: each,
-					massKg: batchKg * (1 - water),
-					binderShare: binderShare / (1 - water),
-				}),
-		);
-	const wetWeights = weights(asWeighed);
-	const dryWeights = weights(dry);
-	return {
-		typed,
-		dry,
-		asWeighed,
-		faceShare,
-		pigmentWater,
-		rows: given.job.tones.map((row, i) => ({
-			name: String(row.name ?? "").trim(),
-			undosedKg: from(wetWeights, (all) => all[i]?.undosedKg ?? 0),
-			scaleKg: from(wetWeights, (all) => all[i]?.scaleKg ?? 0),
-			weighedKg: from(wetWeights, (all) => all[i]?.pigmentsKg ?? []),
-			dryKg: from(dryWeights, (all) => all[i]?.pigmentsKg ?? []),
-			headroom: headroomOf(inputs, dry, i),
-		})),
-	};
+	return { dry, asWeighed, faceShare, pigmentWater };
 }
 
 /** The tones as typed, doses turned into shares of binder. */
@@ -183,29 +202,60 @@ function doseIn({ name, doses = {} }: ToneInput, pigment: string): number {
 		: shareIn(`the dose of ${pigment} in ${name}`, typed[1], {});
 }
 
-/** Share of the mix that faces, edges and drops take to the typed depth. */
-function faceShareOf({ given, pieces }: ToneInputs): Known<number> {
+/** Castings, and how much of the mix each takes: in any unit, the same for all. */
+type Parts = readonly { name: string; part: number }[];
+
+/** All castings of the job. */
+const allParts = ({ given, pieces }: ToneInputs): Known<Parts> =>
+	overPieces(given, pieces, ({ name, sizes }) =>
+		from(sizes, ({ volumeAllM3 }) => ({ name, part: volumeAllM3 })),
+	);
+
+const partsOf = ({ parts }: Load): Parts =>
+	parts.map(({ name, massKg }) => ({ name, part: massKg }));
+
+/** Share of the mix of these castings that lies within the typed depth of their faces, edges and drops. */
+function faceShareOf(
+	{ given, pieces }: ToneInputs,
+	parts: Known<Parts>,
+): Known<number> {
 	const { job } = given;
 	if (isBlank(job.faceDepth)) return missing("how deep the toned face is");
-	const sizes = overPieces(given, pieces, ({ sizes, quantity }) =>
-		fromBoth(sizes, quantity, ({ finishM2, volumeAllM3 }, count) => ({
-			finishM2: finishM2 * count,
-			volumeM3: volumeAllM3,
-		})),
+	const depth = readLength(given, "the toned face", job.faceDepth);
+	const faced = fromBoth(depth, parts, (depthM, own) =>
+		all(
+			own.map(({ name, part }) => {
+				const one = pieces.find((each) => sameName(each.name, name));
+				return one
+					? from(
+							all([one.piece, one.cutouts, one.sizes] as [
+								typeof one.piece,
+								typeof one.cutouts,
+								typeof one.sizes,
+							]),
+							([piece, cutouts, { volumeM3 }]) => ({
+								part,
+								share:
+									volumeM3 > 0
+										? facedVolumeM3(
+												piece,
+												cutouts,
+												depthM,
+												lengthText(given.units),
+											) / volumeM3
+										: 0,
+							}),
+						)
+					: look(`there is no piece ${name}`);
+			}),
+		),
 	);
-	return fromBoth(
-		sizes,
-		readLength(given, "the toned face", job.faceDepth),
-		(each, depthM) => {
-			const volumeM3 = sum(each.map((size) => size.volumeM3));
-			return volumeM3 > 0
-				? Math.min(
-						1,
-						(sum(each.map((size) => size.finishM2)) * depthM) / volumeM3,
-					)
-				: 0;
-		},
-	);
+	return from(flat(faced), (each) => {
+		const whole = sum(each.map(({ part }) => part));
+		return whole > 0
+			? sum(each.map(({ part, share }) => part * share)) / whole
+			: 0;
+	});
 }
 
 export const isLayUp = ({ job }: Given): boolean =>

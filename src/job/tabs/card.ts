@@ -1,6 +1,6 @@
 /** What the Pour card answers of the load that is chosen. */
 
-import { type CardTone, vesselCount } from "../answers/card/cardsteps";
+import type { CardTone } from "../answers/card/cardsteps";
 import {
 	type ChosenCard,
 	chosenCard,
@@ -60,6 +60,11 @@ const FACTS = {
 		format: "mass",
 		by: "MIXER_LOADS",
 		of: ({ mass }) => mass,
+	},
+	tonedShare: {
+		label: "Toned, share of this load",
+		format: "share",
+		of: ({ tonedShare }) => tonedShare,
 	},
 	waterHeld: {
 		label: "Water held for pigment, {mass}",
@@ -124,7 +129,11 @@ const FACTS = {
 	vessels: {
 		label: "Vessels to dose in",
 		format: "whole",
-		of: (_, input) => vesselCount(input),
+		of: ({ steps }) =>
+			from(
+				steps,
+				(all) => all.filter(({ do: does }) => does === "keep").length,
+			),
 	},
 	workingMinutes: {
 		label: "Working time, minutes",

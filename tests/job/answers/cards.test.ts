@@ -533,10 +533,10 @@ test("a lay-up that nothing backs, and tones without a share, have no plan", () 
 		"Look: choose the tone that backs it",
 	);
 	const backed = cardOf(slabCore({ ...layUp, backedWith: "Plain" }));
-	// Toned face: 1.2 m² × 10 mm of 0.05 m³; a quarter of it is Deep.
+	// Toned face: 0.05 m³ less a core of 0.98 × 0.98 × 0.04 m; a quarter of it is Deep.
 	const [, plain] = known(backed.steps);
 	expect(plain?.amount).toBeCloseTo(
-		known(backed.toToneMass) * (1 - (0.25 * 1.2 * 0.01) / 0.05),
+		known(backed.toToneMass) * (1 - (0.25 * (0.05 - 0.98 ** 2 * 0.04)) / 0.05),
 		9,
 	);
 	const shareless = cardOf(slabCore({ tones: [{ name: "Plain" }] }));

@@ -1,5 +1,6 @@
 /** Colors, lay-up, folds and the sample of the slab's tones, by hand or by printed numbers. */
 import { describe, expect, test } from "vitest";
+import { cardAnswers } from "../../../src/job/answers/card/cardanswers";
 import { colorsAnswer } from "../../../src/job/answers/colors";
 import { foldingAnswer } from "../../../src/job/answers/folding";
 import { saying } from "../../../src/job/answers/known";
@@ -133,8 +134,8 @@ describe("colors", () => {
 });
 
 describe("bucket fold or lay-up", () => {
-	// 1 m × 1 m × 50 mm: face 1 m² and edges 4 × 50 mm, toned 10 mm deep, of 0.05 m³.
-	const FACE = (1.2 * 0.01) / 0.05;
+	// 1 m × 1 m × 50 mm, toned 10 mm deep on the face and four edges: all but a core of 0.98 × 0.98 × 0.04 m.
+	const FACE = 1 - (0.98 ** 2 * 0.04) / 0.05;
 	const BUCKET_KG = BATCH * BINDER * 0.25 * 0.04;
 	const face = { faceDepth: 10 };
 
@@ -154,6 +155,49 @@ describe("bucket fold or lay-up", () => {
 		expect(known(layUp.cost)).toBeCloseTo(expected * 24, 9);
 		expect(known(saves.totalKg)).toBeCloseTo(BUCKET_KG - expected, 9);
 		expect(known(saves.cost)).toBeCloseTo((BUCKET_KG - expected) * 24, 9);
+	});
+
+	test("each load by its own castings: one is nearly all face, the other hardly", () => {
+		// A plate 20 mm thick and a slab of 120 mm, each a load of its own; 15 mm are toned.
+		const small = {
+			...studio,
+			settings: { ...studio.settings, mixer_capacity: 150 },
+		};
+		const job = {
+			placing: "mold lay-up",
+			backedWith: "Plain",
+			faceDepth: 15,
+			waste: 0,
+			pieces: [
+				{ ...slab.pieces[0], name: "Plate", a: 1600, b: 1600, thickness: 20 },
+				{ ...slab.pieces[0], name: "Block", a: 700, b: 700, thickness: 120 },
+			],
+		};
+		const basis = slabCore(job, small);
+		const cards = cardAnswers(basis);
+		const plate = 1 - (1.57 ** 2 * 0.005) / (1.6 ** 2 * 0.02);
+		const block = 1 - (0.67 ** 2 * 0.105) / (0.7 ** 2 * 0.12);
+		expect(cards.map(({ castings }) => castings)).toEqual([
+			["Plate"],
+			["Block"],
+		]);
+		[plate, block].forEach((share, load) => {
+			const card = cards[load];
+			expect(known(card?.tonedShare ?? { missing: "" })).toBeCloseTo(share, 9);
+			const deep = known(card?.tones ?? { missing: "" })[1];
+			expect(deep?.shareWanted).toBeCloseTo(0.25 * share, 9);
+			expect(deep?.share).toBeCloseTo(0.25 * share, 9);
+			expect(known(card?.waterHeld ?? { missing: "" })).toBeCloseTo(
+				(card?.mass ?? 0) * 0.25 * share * 0.04 * BINDER * 0.5,
+				9,
+			);
+		});
+		// Together they are what the job is bought for.
+		const [a, b] = [1.6 ** 2 * 0.02, 0.7 ** 2 * 0.12];
+		expect(known(basis.tones.faceShare)).toBeCloseTo(
+			(plate * a + block * b) / (a + b),
+			9,
+		);
 	});
 
 	test("of a liquid more is bought than its pigment", () => {

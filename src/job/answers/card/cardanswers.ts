@@ -13,6 +13,7 @@ import {
 	saidOf,
 } from "../known";
 import { type Load, loadsOf } from "../loads";
+import { isLayUp } from "../tones";
 import { type CardStepsAnswer, cardSteps } from "./cardsteps";
 import { type CardTimesAnswer, cardTimes } from "./cardtimes";
 import { type FreshAnswer, freshAnswer } from "./freshdensity";
@@ -25,6 +26,8 @@ import { type WeighOutAnswer, weighOut } from "./weighout";
 export interface CardAnswer {
 	load: number;
 	castings: readonly string[];
+	/** Toned face over all mix; 1 where all of it is toned. */
+	tonedShare: Known<number>;
 	/** Of the mix that the load is cast of, pigment's water included. */
 	mass: number;
 	/** Water left out of the mixer, for it comes with the pigment. */
@@ -60,11 +63,14 @@ export function cardAnswers(basis: Basis): CardAnswer[] {
 }
 
 export function cardOf(
-	basis: Basis,
-	{ number, castings, massKg }: Load,
-	plan = planNumberOf(basis),
+	whole: Basis,
+	load: Load,
+	plan = planNumberOf(whole),
 ): CardAnswer {
-	const { given } = basis;
+	const { number, castings, massKg } = load;
+	const { given } = whole;
+	const tones = whole.tones.ofLoad(load);
+	const basis = { ...whole, tones: { ...whole.tones, ...tones } };
 	const pour = pourOf(given, number);
 	const water = mixWater(basis, pour, massKg);
 	const ingredients = weighOut(basis, pour, water);
@@ -74,6 +80,7 @@ export function cardOf(
 	return {
 		load: number,
 		castings,
+		tonedShare: isLayUp(given) ? tones.faceShare : is(1),
 		mass: inUnit(given, "mass", massKg),
 		waterHeld: from(water.heldKg, (kg) => inUnit(given, "mass", kg)),
 		plan,
