@@ -46,6 +46,19 @@ describe.each(["metric", "us"] as const)("a job in %s", (units) => {
 		);
 	}, 60_000);
 
+	test("a row with nothing but the title of a table in it ends no table", () => {
+		const { about: _, ...rest } = demo[units];
+		const job = {
+			...rest,
+			pieces: [{ name: "Cutouts" }, { name: "Knockouts" }, ...rest.pieces],
+			changes: [{ what: "Payments" }, { what: "Work" }, { what: "Rush" }],
+		};
+		const { pieces, changes, cutouts } = readBack(job, studio);
+		expect(pieces).toHaveLength(rest.pieces.length + 2);
+		expect(changes).toEqual(job.changes);
+		expect(cutouts).toHaveLength(rest.cutouts?.length ?? 0);
+	});
+
 	test("the demo reads back as its file says", () => {
 		const { about: _, ...job } = demo[units];
 		const back = readBack(job, studio);

@@ -42,6 +42,7 @@ import {
 	listIn,
 	placeOf,
 	rowsIn,
+	type Titled,
 	typedIn,
 } from "./regions";
 
@@ -70,7 +71,15 @@ export const TABLE_TITLES = {
 	work: "Work",
 } as const;
 
-const TITLES = Object.values(TABLE_TITLES);
+const TABLES: Titled = {
+	[TABLE_TITLES.cutouts]: CUTOUT,
+	[TABLE_TITLES.knockouts]: KNOCKOUT,
+	[TABLE_TITLES.changes]: CHANGE,
+	[TABLE_TITLES.payments]: PAYMENT,
+	[TABLE_TITLES.goods]: GOODS,
+	[TABLE_TITLES.travel]: TRAVEL,
+	[TABLE_TITLES.work]: WORK_ROW,
+};
 
 /** Rows of the weigh-out and of the plan that the card has room for; row 0 of the plan is the reserve. */
 export const CARD_ROWS = { weighed: 13, steps: 37 } as const;
@@ -131,7 +140,7 @@ const tableIn = <F extends Fields>(
 	fields: F,
 	grid: Grid,
 	units: UnitSystem,
-): Row<F>[] => rowsIn(fields, grid, placeOf(fields, grid, units, TITLES));
+): Row<F>[] => rowsIn(fields, grid, placeOf(fields, grid, units, TABLES));
 
 type Rows = readonly object[];
 

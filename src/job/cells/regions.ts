@@ -122,10 +122,50 @@ export interface TablePlace {
 	end: number;
 }
 
+/** Which words head the column of each field. */
+const headingsOf = (fields: Fields, units: UnitSystem) =>
+	Object.entries(fields).map(
+		([key, field]) => [key, wordsOf(field, units)] as const,
+	);
+
+/** How many of the headings stand in the row. */
+function matchesIn(
+	row: readonly unknown[],
+	headings: ReturnType<typeof headingsOf>,
+): number {
+	const there = row.map(wordOf);
+	return headings.filter(([, any]) => any.some((word) => there.includes(word)))
+		.length;
+}
+
+const isFilled = (row: readonly unknown[]): boolean =>
+	row.some((cell) => !isBlank(cell));
+
+/** Tables that may stand below another, by their titles. */
+export type Titled = Readonly<Record<string, Fields>>;
+
+/** Whether a table begins in this row: its title alone, and its headings in the next row that holds anything. */
+function beginsTable(
+	grid: Grid,
+	index: number,
+	tables: Titled,
+	units: UnitSystem,
+): boolean {
+	const [title, ...others] = (grid[index] ?? []).filter(
+		(cell) => !isBlank(cell),
+	);
+	const [, fields] =
+		Object.entries(tables).find(([text]) => nameKey(text) === wordOf(title)) ??
+		[];
+	if (!fields || others.length > 0) return false;
+	const next = grid.slice(index + 1).find(isFilled) ?? [];
+	return matchesIn(next, headingsOf(fields, units)) > 1;
+}
+
 /**
  * The table with these headings.
  *
- * It ends at the region's end or at `titles`, the first cells of what stands below.
+ * It ends at the region's end or where one of the tables `below` begins.
  *
  * @throws InputError where a heading is gone.
  */
@@ -133,16 +173,10 @@ export function placeOf(
 	fields: Fields,
 	grid: Grid,
 	units: UnitSystem,
-	titles: readonly string[] = [],
+	below: Titled = {},
 ): TablePlace {
-	const words = Object.entries(fields).map(
-		([key, field]) => [key, wordsOf(field, units)] as const,
-	);
-	const matches = grid.map((row) => {
-		const there = row.map(wordOf);
-		return words.filter(([, any]) => any.some((word) => there.includes(word)))
-			.length;
-	});
+	const words = headingsOf(fields, units);
+	const matches = grid.map((row) => matchesIn(row, words));
 	const most = Math.max(0, ...matches);
 	const row = most > 0 ? matches.indexOf(most) : -1;
 	const headings = (grid[row] ?? []).map(wordOf);
@@ -156,12 +190,8 @@ export function placeOf(
 		columns[key] = at;
 	}
 	const own = new Set(Object.values(columns));
-	const ends = titles.map(nameKey);
 	const end = grid.findIndex(
-		(cells, index) =>
-			index > row &&
-			cells.some((cell) => ends.includes(wordOf(cell))) &&
-			cells.filter((cell) => !isBlank(cell)).length === 1,
+		(_, index) => index > row && beginsTable(grid, index, below, units),
 	);
 	return {
 		row,
