@@ -5,6 +5,8 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Desk } from "../../src/desk/contract";
 import { openHeadlessDesk } from "../../src/desk/headless";
+import { MOST } from "../../src/job/jobfile";
+import { moved } from "../../templates/blocks";
 import {
 	beside,
 	cellOf,
@@ -36,8 +38,12 @@ const type = (place: Place, text: string) => typed(desk, [...place, text]);
 /** A piece's answer, a tone's; what the card shows of a row, and where its first load is typed. */
 const ofPiece = (piece: string, heading: string) =>
 	under(desk, JOB, heading, piece);
-const ofTone = (tone: string, heading: string) =>
-	under(desk, TONES, heading, tone);
+/** In the row in which the tone is typed: another column may name it as most like its own. */
+const ofTone = (tone: string, heading: string): Place => {
+	const names = desk.read(...cellsOf("Tones.tone_names", MOST.tones, 1)).flat();
+	const [tab, first] = under(desk, TONES, heading, 0);
+	return [tab, moved(first, names.indexOf(tone))];
+};
 const onCard = (row: string, heading = "On the scale") =>
 	under(desk, CARD, heading, row);
 /** The load's weights stand from their title on: a piece of the job may be named like an ingredient. */
