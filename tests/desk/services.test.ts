@@ -361,6 +361,11 @@ describe("writes what can be read again", () => {
 			[1005, 28],
 		],
 		[
+			"what is selected, where it is still there",
+			"ss.setActiveRange(s.getRange('C7')); s.insertColumnsAfter(1, 2); s.deleteColumns(9, 4); var cells = [ss.getCurrentCell().getA1Notation()]; s.deleteRows(5, 900); return cells.concat(ss.getCurrentCell().getA1Notation());",
+			["C7", "C7"],
+		],
+		[
 			"what has content",
 			"s.getRange('C7').setValue(1); return s.getDataRange().getA1Notation();",
 			"A1:C7",

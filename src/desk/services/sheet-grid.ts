@@ -4,11 +4,15 @@ import {
 	SetColHiddenMutation,
 	SetWorksheetColWidthMutation,
 } from "@univerjs/sheets";
+import { formatA1 } from "../a1";
+import { showSelected } from "../hand";
 import type { Call } from "./call";
 import { change } from "./change";
 import { placeBySize, type SheetPlace, sheetAt } from "./place";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+const TOP_LEFT = { startRow: 0, startColumn: 0 };
 
 const columnsFrom = (sheet: Worksheet, column: number, count: number) => ({
 	startRow: 0,
@@ -24,13 +28,31 @@ export function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 		if (!found) throw new Error(`Sheet ${place.sheetId} not found`);
 		return found;
 	};
+	/** What is selected stays so, where it is still there: the engine selects what was put in or taken out. */
+	const withSelection = (change: () => void) => {
+		const { startRow = 0, startColumn = 0 } =
+			facade().getSelection()?.getActiveRange()?.getRange() ?? {};
+		change();
+		const isThere =
+			startRow < sheet().getRowCount() &&
+			startColumn < sheet().getColumnCount();
+		const cell = isThere ? { startRow, startColumn } : TOP_LEFT;
+		showSelected(
+			facade(),
+			formatA1({
+				...cell,
+				endRow: cell.startRow,
+				endColumn: cell.startColumn,
+			}),
+		);
+	};
 	/** In the open tab: of another the engine would take the rows and leave the formulas that read them as they were. */
 	const whileOpen = (cut: () => void) => {
 		const { workbook } = call.host.book;
 		const open = workbook.getActiveSheet();
 		const isOpen = open.getSheetId() === place.sheetId;
 		if (!isOpen) workbook.setActiveSheet(facade());
-		cut();
+		withSelection(cut);
 		if (!isOpen) workbook.setActiveSheet(open);
 	};
 	const checkCut = (first: number, count: number, all: number, of: string) => {
@@ -49,11 +71,11 @@ export function gridMethods(call: Call, place: SheetPlace, self: () => Sheet) {
 			whileOpen(() => facade().deleteColumns(first - 1, count));
 		},
 		insertRowsAfter: (row: number, count: number) => {
-			facade().insertRowsAfter(row - 1, count);
+			withSelection(() => facade().insertRowsAfter(row - 1, count));
 			return self();
 		},
 		insertColumnsAfter: (column: number, count: number) => {
-			facade().insertColumnsAfter(column - 1, count);
+			withSelection(() => facade().insertColumnsAfter(column - 1, count));
 			return self();
 		},
 	};
