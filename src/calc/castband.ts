@@ -3,8 +3,7 @@ import { colorDifference } from "./ciede2000";
 import { misread } from "./doseband";
 import { absorptions, mixedColor, type Strength } from "./kubelka";
 import { normal } from "./noise";
-import type { Palette, PalettePigment } from "./palette";
-import type { Recipe } from "./recipes";
+import { type Palette, type PalettePigment, paletteColor } from "./palette";
 import { fitted, GUESSED_SIGMA } from "./swatches";
 
 /** The root mean square of so many draws is known to an eighth. */
@@ -17,7 +16,9 @@ const DRAWS = 32;
  * its saturation is drawn too: ln σ about ln 2, standard deviation 0.7. The smallest values and the factor come from
  * simulated opaque mixes of known truth with three swatches a pigment (own work, no published source).
  */
-export function castBands(palette: Palette): (recipe: Recipe) => number {
+export function castBands(
+	palette: Palette,
+): (doses: readonly number[]) => number {
 	const bases = drawnBases(palette);
 	const drawn = new Map<number, Strength[][]>();
 	const strengthsOf = (pigment: PalettePigment) => {
@@ -26,20 +27,24 @@ export function castBands(palette: Palette): (recipe: Recipe) => number {
 		drawn.set(pigment.column, known);
 		return known;
 	};
-	return ({ doses, lab, pigments }) => {
-		const used = palette.pigments.filter(({ column }) =>
-			pigments.includes(column),
+	return (doses) => {
+		const used = palette.pigments.filter(
+			({ column }) => (doses[column] ?? 0) > 0,
 		);
+		const shares = used.map(
+			({ column, strongest }) => (doses[column] ?? 0) / strongest,
+		);
+		const said = paletteColor(palette, used, shares);
 		let squares = 0;
 		for (const [k, base] of bases.entries()) {
 			const other = mixedColor(
 				absorptions(base),
-				used.map((pigment) => ({
+				used.map((pigment, i) => ({
 					strengths: strengthsOf(pigment)[k] ?? [],
-					u: (doses[pigment.column] ?? 0) / pigment.strongest,
+					u: shares[i] ?? 0,
 				})),
 			);
-			squares += colorDifference(lab, other) ** 2;
+			squares += colorDifference(said, other) ** 2;
 		}
 		const s = Math.sqrt(squares / DRAWS);
 		return used.length > 1 ? Math.max(1.5, 1.7 * s) : Math.max(0.6, s);
@@ -50,8 +55,8 @@ export function castBands(palette: Palette): (recipe: Recipe) => number {
  * What is left of it after a correction by a cast: about half, in the same simulated mixes, and at least 0.6 for one
  * pigment, 1 for several.
  */
-export const afterCast = (band: number, { pigments }: Recipe): number =>
-	Math.max(pigments.length > 1 ? 1 : 0.6, band / 2);
+export const afterCast = (band: number, doses: readonly number[]): number =>
+	Math.max(doses.filter((dose) => dose > 0).length > 1 ? 1 : 0.6, band / 2);
 
 /** What the undosed swatch may really be. */
 function drawnBases({ undosed }: Palette) {

@@ -40,6 +40,8 @@ export interface ExpectedColor {
 	nearest?: { name: string; difference: number };
 }
 
+const SEVERAL = "with several pigments";
+
 /** Why a swatch says nothing about the job; undefined when it does. */
 function leftOutFor(
 	{ kinds, doses, lab, unfit }: StudioSwatch,
@@ -56,14 +58,17 @@ function leftOutFor(
 	const dosed = set.swatchPigments.filter((_, i) => (doses[i] ?? 0) > 0);
 	if (dosed.some((name) => !set.pigments.some((own) => sameName(own, name))))
 		return "with other pigments";
-	return dosed.length > 1 ? "with several pigments" : undefined;
+	return dosed.length > 1 ? SEVERAL : undefined;
 }
+
+const columnsOf = ({ pigments, swatchPigments }: SwatchSet): number[] =>
+	pigments.map((name) =>
+		swatchPigments.findIndex((other) => sameName(other, name)),
+	);
 
 /** The swatches that count, of one pigment or none, their doses in the order of the job's pigments. */
 export function counting(set: SwatchSet): SwatchRow[] {
-	const columns = set.pigments.map((name) =>
-		set.swatchPigments.findIndex((other) => sameName(other, name)),
-	);
+	const columns = columnsOf(set);
 	return set.swatches.flatMap((swatch) =>
 		swatch.lab && leftOutFor(swatch, set) === undefined
 			? [
@@ -75,6 +80,14 @@ export function counting(set: SwatchSet): SwatchRow[] {
 				]
 			: [],
 	);
+}
+
+/** Doses of every swatch of the kind, those of several pigments too, in the order of the job's pigments. */
+export function castDoses(set: SwatchSet): number[][] {
+	const columns = columnsOf(set);
+	return set.swatches
+		.filter((swatch) => [undefined, SEVERAL].includes(leftOutFor(swatch, set)))
+		.map(({ doses }) => columns.map((column) => doses[column] ?? 0));
 }
 
 /** How many swatches count, and for what reasons the others do not. */

@@ -1,7 +1,6 @@
 /** Which swatch to cast next, so that the tones are known best. */
 import { castBands } from "./castband";
-import { type Palette, type PalettePigment, paletteColor } from "./palette";
-import type { Recipe } from "./recipes";
+import type { Palette, PalettePigment } from "./palette";
 
 export interface WantedTone {
 	name: string;
@@ -43,7 +42,7 @@ export function nextSwatch(
 			if (dose > (own?.strongest ?? 0) * (1 + SAME_DOSE))
 				return { what: "strongest", column, dose, tone: name };
 		}
-	const bandOf = toneBands(palette);
+	const bandOf = castBands(palette);
 	const middle = palette.pigments
 		.filter((pigment) => !hasMiddle(pigment))
 		.flatMap((pigment) => {
@@ -91,25 +90,3 @@ const onlyOf = (
 
 const isSame = (one: readonly number[], other: readonly number[]): boolean =>
 	other.every((dose, i) => Math.abs((one[i] ?? 0) - dose) <= SAME_DOSE * dose);
-
-/** How far a cast of some doses may be off. */
-export function toneBands(
-	palette: Palette,
-): (doses: readonly number[]) => number {
-	const bandOf = castBands(palette);
-	return (doses) => {
-		const used = palette.pigments.filter(
-			({ column }) => (doses[column] ?? 0) > 0,
-		);
-		const shares = used.map(
-			({ column, strongest }) => (doses[column] ?? 0) / strongest,
-		);
-		const recipe: Recipe = {
-			pigments: used.map(({ column }) => column),
-			doses,
-			lab: paletteColor(palette, used, shares),
-			difference: 0,
-		};
-		return bandOf(recipe);
-	};
-}

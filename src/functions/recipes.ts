@@ -76,7 +76,7 @@ export const PIGMENTS_FOR_COLOR = sheetFunction({
 		const limits = oneRowAsWide("maxima", maxima, "doses", doses);
 		const bandOf = castBands(palette);
 		return recipesFor(palette, color, { maxima: limits, most }).map((recipe) =>
-			cells(recipe, bandOf(recipe)),
+			cells(recipe, bandOf(recipe.doses)),
 		);
 	},
 });
@@ -128,7 +128,7 @@ export const RECIPE_AFTER_CAST = sheetFunction({
 				cementShare: 1,
 			},
 		);
-		const band = castBands(palette)(corrected);
-		return cells(corrected, afterCast(band, corrected));
+		const band = castBands(palette)(corrected.doses);
+		return cells(corrected, afterCast(band, corrected.doses));
 	},
 });

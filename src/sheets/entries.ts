@@ -31,6 +31,7 @@ import { closeJobTabs } from "./life/closejob";
 import { repeatJob } from "./life/copyjob";
 import { writeJob } from "./life/createjob";
 import { placePicture } from "./life/putpicture";
+import { placeRecipe } from "./life/putrecipe";
 import { logPours } from "./life/recordpours";
 import { keepSwatch } from "./life/recordswatch";
 import { deleteJob } from "./life/removejob";
@@ -41,6 +42,7 @@ import type {
 	PanelStart,
 	Recorded,
 	SwatchInput,
+	ToneRecipe,
 	Weighed,
 	Weighing,
 } from "./messages";
@@ -214,6 +216,11 @@ export function recordPour(job: number): Recorded {
 /** Adds a measured sample to the Swatches tab. */
 export function recordSwatch(swatch: SwatchInput): number {
 	return keepSwatch(file(), swatch);
+}
+
+/** Puts the doses of a recipe beside a tone. */
+export function putRecipe(recipe: ToneRecipe): JobState {
+	return placeRecipe(file(), recipe);
 }
 
 /** Puts a picture on the Quote. */

@@ -18,6 +18,7 @@ export type View =
 	| "mixer"
 	| "checks"
 	| "picture"
+	| "color"
 	| "record"
 	| "functions";
 
@@ -113,6 +114,13 @@ export interface SwatchInput {
 	wanted?: string;
 }
 
+/** Doses for one tone, as its Tones tab states them; pigments left out have none. */
+export interface ToneRecipe {
+	job: number;
+	tone: string;
+	doses: Record<string, number>;
+}
+
 /** The script's functions that the panel calls, by name. Each throws one sentence when it cannot do what is asked. */
 export interface PanelCalls {
 	panelStart(): PanelStart;
@@ -138,6 +146,8 @@ export interface PanelCalls {
 	recordPour(job: number): Recorded;
 	/** Adds a row to Swatches; answers its number on that tab. */
 	recordSwatch(swatch: SwatchInput): number;
+	/** Puts the doses of a recipe beside a tone of the job. */
+	putRecipe(recipe: ToneRecipe): JobState;
 	/** Puts a PNG (`data:image/png;base64,…`) on the Quote in place of an earlier one; answers the tab's name. */
 	putPicture(job: number, png: string): string;
 	/** A repeat order for the same client: a new job with the inputs of this one but those typed for one pour. */

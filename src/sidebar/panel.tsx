@@ -3,6 +3,7 @@ import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { PanelStart, View } from "../sheets/messages";
 import { ChecksView } from "./checks/checks-view";
+import { ColorView } from "./color/color-view";
 import { focusSoon } from "./focus";
 import { Functions } from "./functions/functions";
 import type { JobViewProps } from "./job-choice";
@@ -29,6 +30,7 @@ const VIEWS: readonly [View, string][] = [
 	["mixer", "At the mixer"],
 	["checks", "Checks"],
 	["picture", "Picture"],
+	["color", "Color"],
 	["record", "Record"],
 	["functions", "Functions"],
 ];
@@ -37,6 +39,7 @@ const OF_JOBS: ReadonlySet<View> = new Set([
 	"mixer",
 	"checks",
 	"picture",
+	"color",
 	"record",
 ]);
 
@@ -102,6 +105,7 @@ export function Panel({ ask, opening }: { ask: Ask; opening: Opening }) {
 		)),
 		checks: ofJob("checks", (props) => <ChecksView {...props} />),
 		picture: ofJob("picture", (props) => <PictureView {...props} />),
+		color: ofJob("color", (props) => <ColorView {...props} />),
 		record: ofJob("record", (props) => <RecordView {...props} />),
 		functions: (
 			<Functions

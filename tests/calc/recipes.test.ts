@@ -256,7 +256,7 @@ describe("how far a cast may be off", () => {
 			]) {
 				const [recipe] = recipesFor(read, truth(doses), { most: 1 });
 				if (!recipe) throw new Error("no recipe");
-				const band = bandOf(recipe);
+				const band = bandOf(recipe.doses);
 				expect(band).toBeGreaterThanOrEqual(0.6);
 				const off = colorDifference(truth(recipe.doses), recipe.lab);
 				if (off <= band) within += 1;
@@ -273,7 +273,7 @@ describe("how far a cast may be off", () => {
 		const [two, three] = [[1], [1 / 3, 1]].map((shares) => {
 			const own = paletteOf(swatches(shares));
 			const [recipe] = recipesFor(own, truth([0.02, 0, 0, 0]), { most: 1 });
-			return castBands(own)(recipe as Recipe);
+			return castBands(own)((recipe as Recipe).doses);
 		});
 		expect(two).toBeGreaterThan(three ?? 0);
 	});

@@ -1,11 +1,12 @@
 /** Which swatch to cast next, which one disagrees, and the tones of a family. */
 import { describe, expect, test } from "vitest";
+import { castBands } from "../../src/calc/castband";
 import { vesselChains } from "../../src/calc/chains";
 import { colorDifference } from "../../src/calc/ciede2000";
 import type { Lab } from "../../src/calc/color";
 import { absorptions, mixedColor, type Strength } from "../../src/calc/kubelka";
 import { agreements, leftOutDifferences } from "../../src/calc/leaveout";
-import { nextSwatch, toneBands } from "../../src/calc/nextswatch";
+import { nextSwatch } from "../../src/calc/nextswatch";
 import { paletteOf } from "../../src/calc/palette";
 import { ladderBatchKg, swatchLadder } from "../../src/calc/swatchladder";
 import { type SwatchRow, toneColors } from "../../src/calc/tonecolor";
@@ -104,8 +105,8 @@ describe("the next swatch", () => {
 		const next = nextSwatch(paletteOf(ends), [tone], cast);
 		expect(next).toMatchObject({ what: "middle", column: 0, tone: "Brick" });
 		const better = paletteOf([...ends, ...rowsOf([[0.015, 0]])]);
-		expect(toneBands(better)(tone.doses)).toBeLessThan(
-			toneBands(paletteOf(ends))(tone.doses),
+		expect(castBands(better)(tone.doses)).toBeLessThan(
+			castBands(paletteOf(ends))(tone.doses),
 		);
 	});
 

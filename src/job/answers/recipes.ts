@@ -2,13 +2,12 @@
 import { afterCast, castBands } from "../../calc/castband";
 import { hexOfLab, type Lab } from "../../calc/color";
 import { correctedRecipe } from "../../calc/correction";
-import { counting } from "../../calc/expected";
+import { castDoses, counting } from "../../calc/expected";
 import { pigmentHeadroom } from "../../calc/headroom";
 import { sameName } from "../../calc/names";
 import { type Palette, paletteOf } from "../../calc/palette";
 import { costOf } from "../../calc/recipecost";
 import { type Recipe, recipesFor } from "../../calc/recipes";
-import type { SwatchRow } from "../../calc/tonecolor";
 import type { Basis } from "./basis";
 import { setting } from "./given";
 import { all, from, is, isKnown, type Known, orNull } from "./known";
@@ -21,7 +20,8 @@ export interface StudioPalette {
 	/** Of its columns. */
 	names: readonly string[];
 	pigments: readonly PigmentAnswer[];
-	rows: readonly SwatchRow[];
+	/** Doses of every swatch, those of several pigments too. */
+	cast: readonly (readonly number[])[];
 	/** Pigments that no recipe has, with the reason. */
 	left: readonly string[];
 	cementShare: number;
@@ -73,8 +73,8 @@ export function studioPalette(basis: Basis): Known<StudioPalette> {
 					return known;
 				});
 			const names = pigments.map(({ name }) => name);
-			const rows = counting({ ...set, pigments: names });
-			const palette = paletteOf(rows);
+			const own = { ...set, pigments: names };
+			const palette = paletteOf(counting(own));
 			for (const [column, name] of names.entries())
 				if (!palette.pigments.some((one) => one.column === column))
 					left.push(`${name} has no swatch of its own here`);
@@ -82,7 +82,7 @@ export function studioPalette(basis: Basis): Known<StudioPalette> {
 				palette,
 				names,
 				pigments,
-				rows,
+				cast: castDoses(own),
 				left,
 				cementShare,
 				binderShare,
@@ -115,7 +115,7 @@ export function recipesOf(
 	return recipesFor(studio.palette, wanted, {
 		...limitsOf(studio),
 		leastDose,
-	}).map((recipe) => recipeAnswer(studio, recipe, bandOf(recipe)));
+	}).map((recipe) => recipeAnswer(studio, recipe, bandOf(recipe.doses)));
 }
 
 /** The recipe after a cast of it was measured. */
@@ -124,8 +124,8 @@ export function recipeAfterCast(
 	cast: { wanted: Lab; doses: readonly number[]; measured: Lab },
 ): RecipeAnswer {
 	const corrected = correctedRecipe(studio.palette, cast, limitsOf(studio));
-	const band = castBands(studio.palette)(corrected);
-	return recipeAnswer(studio, corrected, afterCast(band, corrected));
+	const band = castBands(studio.palette)(corrected.doses);
+	return recipeAnswer(studio, corrected, afterCast(band, corrected.doses));
 }
 
 /** Doses in the order of the palette's columns. */

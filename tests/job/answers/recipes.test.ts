@@ -124,6 +124,14 @@ describe("a recipe in a job", () => {
 		expect(recipeWords(corrected)).toBe(recipeWords(first));
 		expect(corrected.within).toBeLessThanOrEqual(first.within);
 		expect(promiseOf(corrected, wanted)).toMatch(/^predicted difference/);
+		// However far the cast came out, the next is known better than the first was.
+		const far = recipeAfterCast(palette, {
+			wanted: first.lab,
+			doses,
+			measured: { ...first.lab, l: first.lab.l - 4 },
+		});
+		expect(far.within).toBeLessThanOrEqual(first.within);
+		expect(recipeWords(far)).not.toBe(recipeWords(first));
 	});
 });
 

@@ -28,6 +28,11 @@ export const WORKS = [
 	["closing", "closeJob", [1, true]],
 	["removing", "removeJob", [1]],
 	["recording a sample", "recordSwatch", [SWATCH]],
+	[
+		"writing a recipe",
+		"putRecipe",
+		[{ job: 1, tone: "Plain", doses: { Umber: 0.021 } }],
+	],
 ] as const;
 
 /** Those that need the Pour card or the Quote, too. */
