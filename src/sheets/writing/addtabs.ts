@@ -12,7 +12,7 @@ import { hiddenRuns, widthRuns } from "./widths";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-/** The tabs of the pages, formatted, with their notes and the mark for what is wrong; their cells are blank. */
+/** The tabs of the pages, formatted, with the mark for what is wrong; their cells are blank. */
 export function addedTabs(
 	pages: readonly Page[],
 	added: Added,

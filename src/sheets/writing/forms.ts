@@ -5,7 +5,7 @@ import type { PageCell } from "./page";
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
-/** Formats new cells, and notes what is said beside them: one call for each property. */
+/** Formats new cells: one call for each property. */
 export function setForms(range: Range, cells: readonly PageCell[][]): void {
 	const each = <T>(of: (cell: PageCell) => T): T[][] =>
 		cells.map((row) => row.map(of));
@@ -20,8 +20,7 @@ export function setForms(range: Range, cells: readonly PageCell[][]): void {
 		.setFontSizes(each(({ look }) => LOOKS[look].size ?? TEXT_SIZE))
 		.setNumberFormats(each(({ format }) => format))
 		.setHorizontalAlignments(each(({ align }) => align))
-		.setWraps(each(({ wrap }) => wrap))
-		.setNotes(each(({ note }) => note));
+		.setWraps(each(({ wrap }) => wrap));
 }
 
 /** `null` is the usual color; the published types do not know it. */

@@ -42,8 +42,10 @@ const cellsIn =
 	(reference: string): Range =>
 		lists[reference] ?? spreadsheet.getRange(reference.replace(/\$/g, ""));
 
-/** Sets the rules of a tab, and asks before anything but an input is changed; where all is input there is nothing to ask. */
-function finish({ page, sheet, at }: Grid): void {
+/** Sets notes and rules of a tab, and asks before anything but an input is changed; where all is input there is nothing to ask. */
+function finish({ page, sheet, cells, at }: Grid): void {
+	const notes = page.cells.map((row) => row.map(({ note }) => note));
+	if (notes.flat().some(Boolean)) cells.setNotes(notes);
 	if (page.tab.rules) setRules(page, sheet, at);
 	const results = page.tab.blocks.some(
 		({ look }) => look === "result" || look === "total",
