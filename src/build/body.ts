@@ -6,7 +6,7 @@ import { differentLine } from "./gates/tokens";
  * @throws Error where the indent is part of a text.
  */
 export const bodyOf = (module: string): string =>
-	tabbed(module)
+	indentByTabs(module)
 		.replace(/export \{([^{}]*)\};\s*$/, (_, names: string) => {
 			const returned = names.replace(/(\w+) as (\w+)/g, "$2: $1");
 			return `return {${returned}};`;
@@ -14,7 +14,7 @@ export const bodyOf = (module: string): string =>
 		.replace(/^(?=.)/gm, "\t");
 
 /** The bundler indents by two spaces, the sources by a tab. @throws Error where the indent is part of a text. */
-export function tabbed(code: string): string {
+export function indentByTabs(code: string): string {
 	const tabs = code.replace(/^(?: {2})+/gm, ({ length }) =>
 		"\t".repeat(length / 2),
 	);

@@ -8,7 +8,7 @@ import { entryPoints } from "./entries";
 import { entryStub, NAMESPACE, sheetStub, TEMPLATES, tabStub } from "./stubs";
 import { templatesApart, withoutAnswers } from "./templates";
 
-export interface CodeSources {
+interface CodeSources {
 	/** Directory that the two modules are named from. */
 	root: string;
 	/** Module with `registry` and `callFunction`. */

@@ -1,8 +1,8 @@
 import { join } from "node:path";
 import { build } from "esbuild";
-import { tabbed } from "./body";
+import { indentByTabs } from "./body";
 import { PRODUCT } from "./bundle";
-import { mended } from "./mended";
+import { escapeMarks } from "./escapemarks";
 
 const ENTRY = join(import.meta.dirname, "../sidebar/main.tsx");
 
@@ -35,7 +35,7 @@ export async function bundlePanel(entry = ENTRY): Promise<string> {
 	});
 	const text = (extension: string): string =>
 		result.outputFiles.find(({ path }) => path.endsWith(extension))?.text ?? "";
-	return page(tabbed(mended(text(".js"))), text(".css"));
+	return page(indentByTabs(escapeMarks(text(".js"))), text(".css"));
 }
 
 const page = (script: string, style: string): string => `<!DOCTYPE html>

@@ -12,14 +12,14 @@ import { withRounding } from "./rounding";
 /** What one bin costs beside the sums looked at. */
 const BIN_EFFORT = 50;
 
-export interface Packing {
+interface Packing {
 	/** How many of each kind, a bin each; undefined when none was found. */
 	bins: number[][] | undefined;
 	/** Whether that is proved. */
 	sure: boolean;
 }
 
-export interface Bins {
+interface Bins {
 	/** Heaviest first. */
 	kinds: readonly Kind[];
 	/** What is in each bin already. */

@@ -21,7 +21,7 @@ export const misread = (
 	b: b + (READING.b * next()) / Math.sqrt(count),
 });
 
-export interface Draw {
+interface Draw {
 	/** Color of a step between the weakest dose and the strongest. */
 	colorOf(step: number): Lab;
 	/** What the color asked for is off by. */

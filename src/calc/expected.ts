@@ -9,7 +9,7 @@ import { type SwatchRow, toneColors } from "./tonecolor";
 import type { Tone } from "./tones";
 
 /** What a color depends on besides pigment. */
-export const KINDS = ["mix", "finish", "sealing", "state"] as const;
+const KINDS = ["mix", "finish", "sealing", "state"] as const;
 
 export interface StudioSwatch {
 	/** As typed, in the order of `KINDS`. */

@@ -123,7 +123,7 @@ export function heaviestKg(
  *
  * @source MULTIFIT: Coffman, Garey and Johnson, SIAM Journal on Computing 7 (1978).
  */
-export function evened(
+export function evenOut(
 	massesKg: readonly number[],
 	known: readonly number[],
 	capacityKg: number,

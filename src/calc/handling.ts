@@ -6,7 +6,7 @@ import { withRounding } from "./rounding";
 export const G_M_PER_S2 = 9.80665;
 
 /** People who lift together, or the word for what they need instead. */
-export type Lifters = 1 | 2 | 3 | "lifting equipment";
+type Lifters = 1 | 2 | 3 | "lifting equipment";
 
 /**
  * People needed for a lift of which one person may do `onePersonLimit`, in the unit of `weight`.
@@ -32,7 +32,7 @@ const MOMENT = {
 	cantilever: 1 / 2,
 };
 
-export type Support = keyof typeof MOMENT;
+type Support = keyof typeof MOMENT;
 
 export const SUPPORTS = Object.keys(MOMENT) as Support[];
 

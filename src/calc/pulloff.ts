@@ -11,7 +11,7 @@ interface Contents {
 }
 
 /** How far a pigment of a tone is from what was asked. */
-export interface Miss {
+interface Miss {
 	pigment: number;
 	/** Reached / wanted − 1. */
 	excess: number;

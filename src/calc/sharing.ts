@@ -1,7 +1,7 @@
 /** Which castings share a load: the fewest loads, then the lightest heaviest, then list order. */
 import { packing } from "./bins";
 import type { Effort } from "./filling";
-import { bestKnown, evened, heaviestKg, loadsIn } from "./firstfit";
+import { bestKnown, evenOut, heaviestKg, loadsIn } from "./firstfit";
 import type { Kind } from "./halves";
 import { withRounding } from "./rounding";
 import { sumsOf } from "./subsets";
@@ -23,7 +23,7 @@ export function sharedLoads(
 	const kinds = kindsOf(massesKg);
 	const sums = sumsOf(kinds);
 	const known = bestKnown(massesKg, capacityKg);
-	if (!sums) return evened(massesKg, known, capacityKg);
+	if (!sums) return evenOut(massesKg, known, capacityKg);
 	const fewest = fewestLoads(massesKg, kinds, known, capacityKg);
 	const lightest = lightestLoads(massesKg, kinds, fewest);
 	return inListOrder(massesKg, lightest);
@@ -86,7 +86,7 @@ function lightestLoads(
 	const loads = loadsIn(found);
 	const levels = Array<number>(loads).fill(0);
 	const sums = sumsOf(kinds);
-	let best = evened(massesKg, found, heaviestKg(massesKg, found));
+	let best = evenOut(massesKg, found, heaviestKg(massesKg, found));
 	let low = Math.max(sum(massesKg) / loads, kinds[0]?.mass ?? 0);
 	const below = (limit: number) =>
 		sums?.most(limit) ?? Number.NEGATIVE_INFINITY;

@@ -49,7 +49,7 @@ export function batchShares(tones: readonly Tone[]): number[] {
 	throw new InputError("share must be above 0 for at least one tone, got 0");
 }
 
-export interface ToneWeight {
+interface ToneWeight {
 	undosedKg: number;
 	/** Pigment included. */
 	scaleKg: number;

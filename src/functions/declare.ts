@@ -7,7 +7,7 @@
  */
 import type { Quantity, UnitSystem } from "../job/reading/units";
 
-export interface Declaration<P> {
+interface Declaration<P> {
 	name: string;
 	group: string;
 	/** One line, reads well alone. */

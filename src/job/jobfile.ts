@@ -63,7 +63,7 @@ export interface CorrectionInput extends CorrectionRow {
 }
 
 /** Hours of each operation, by its key. */
-export type WorkInput = Readonly<Record<string, WorkRow>>;
+type WorkInput = Readonly<Record<string, WorkRow>>;
 
 export interface JobFile extends JobRow, LookRow, CureRow, PriceRow, QuoteRow {
 	/** Free text about the file; not read. */

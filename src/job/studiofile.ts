@@ -61,7 +61,7 @@ const rowsOf = (fields: Shape["fields"], values?: Shape["values"]) => ({
 	most: MOST_ROWS,
 });
 
-export const STUDIO_SHAPE: Shape = {
+const STUDIO_SHAPE: Shape = {
 	fields: {},
 	rowsByKey: {},
 	lists: {

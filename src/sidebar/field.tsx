@@ -3,7 +3,7 @@ import type { ComponentChildren } from "preact";
 import { useContext } from "preact/hooks";
 import { MarksContext, Mistake } from "./mistake";
 
-export interface FieldProps {
+interface FieldProps {
 	id: string;
 	label: string;
 	value: string;

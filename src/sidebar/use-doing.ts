@@ -7,7 +7,7 @@ export interface Told {
 	text: string;
 }
 
-export interface Doing {
+interface Doing {
 	busy: boolean;
 	/** Of the last thing done for this job. */
 	told?: Told;

@@ -32,7 +32,7 @@ export const CARD_REGION = `${KEYS}${HEADINGS}:${LAST_LOAD}${LAST}`;
 type PourField = keyof typeof POUR;
 
 /** Row of each field of a load. */
-export const POUR_ROWS: Readonly<Record<PourField, number>> = {
+const POUR_ROWS: Readonly<Record<PourField, number>> = {
 	planNumber: 10,
 	dryTemperature: 14,
 	waterTemperature: 15,

@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { escapeMarks } from "../../src/build/escapemarks";
 import { panelComplaints } from "../../src/build/gates/panel";
-import { mended } from "../../src/build/mended";
 import { bundlePanel } from "../../src/build/panel";
 
 const TRICKY = [
@@ -57,9 +57,9 @@ test.each([
 	[`a = \`//\${b}/*\`;`, `a = \`\\u002f/\${b}\\u002f*\`;`],
 	["a = b / c; // d", "a = b / c; // d"],
 ])("%s is escaped where it is a text", (before, after) => {
-	expect(mended(before)).toBe(after);
+	expect(escapeMarks(before)).toBe(after);
 });
 
 test("what cannot be escaped is an error", () => {
-	expect(() => mended('a = "\\//";')).toThrow("line 1: cannot be escaped");
+	expect(() => escapeMarks('a = "\\//";')).toThrow("line 1: cannot be escaped");
 });

@@ -193,7 +193,7 @@ describe("strength and drying", { timeout: 60_000 }, () => {
 			9,
 		);
 		// exp(0.25 × (1 − √(28 / t))) = 0.7 → t = 28 / (1 − ln 0.7 / 0.25)².
-		expect(number("Days at 20 °C (68 °F) for the strength wanted")).toBeCloseTo(
+		expect(number("Days at 20 °C (68 °F) to that strength")).toBeCloseTo(
 			28 / (1 - Math.log(0.7) / 0.25) ** 2,
 			9,
 		);

@@ -20,7 +20,7 @@ import {
 } from "./known";
 import { swatchSet } from "./swatchset";
 
-export interface ColorAnswer {
+interface ColorAnswer {
 	name: string;
 	/** `#rrggbb`. */
 	color: Known<string>;

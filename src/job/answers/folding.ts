@@ -4,7 +4,7 @@ import type { Basis } from "./basis";
 import { lookOf } from "./given";
 import { fromBoth, type Known } from "./known";
 
-export interface FoldingAnswer {
+interface FoldingAnswer {
 	bandM: Known<number>;
 	foldsUntilBlurred: Known<number>;
 }

@@ -6,7 +6,7 @@ import type { Basis } from "./basis";
 import { all, from, fromBoth, is, type Known, missing } from "./known";
 
 /** Pigment as it is bought. */
-export interface PigmentBought {
+interface PigmentBought {
 	/** Toned mix over all mix. */
 	tonedShare: Known<number>;
 	/** A pigment each. */
@@ -15,7 +15,7 @@ export interface PigmentBought {
 	cost: Known<number>;
 }
 
-export interface LayUpAnswer {
+interface LayUpAnswer {
 	bucketFold: PigmentBought;
 	layUp: PigmentBought;
 	/** What the lay-up takes less. */

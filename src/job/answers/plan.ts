@@ -5,7 +5,7 @@ import { pullOffSteps, type Step, type Vessel } from "../../calc/steps";
 import type { Dosing, Tone } from "../../calc/tones";
 import { fromSi, toSi, type UnitSystem, unitName } from "../reading/units";
 
-export interface PlanInput extends Dosing {
+interface PlanInput extends Dosing {
 	tones: readonly Tone[];
 	pigments: readonly string[];
 	/** As typed beside the steps. */
@@ -101,7 +101,7 @@ const shown = (
 	`${Number(fromSi(massKg, quantity, units).toPrecision(digits))} ${unitName(quantity, units)}`;
 
 /** mixer, bucket A … bucket Z, bucket AA … */
-export function vesselName(vessel: Vessel): string {
+function vesselName(vessel: Vessel): string {
 	if (vessel === 0) return "mixer";
 	const letters = (n: number): string =>
 		n < 26

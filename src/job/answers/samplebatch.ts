@@ -29,14 +29,14 @@ import {
 const DOSE_OFF = 1 / 20;
 
 /** Masses as the scales show them. */
-export interface SampleTone {
+interface SampleTone {
 	name: string;
 	undosedKg: number;
 	/** With its water, a pigment each. */
 	pigmentsKg: readonly number[];
 }
 
-export interface SampleAnswer {
+interface SampleAnswer {
 	/** Of which the scales dose every tone well enough. */
 	smallestKg: Known<number>;
 	/** The size to make: the typed one, or the smallest. */

@@ -6,7 +6,7 @@ import type { JobsRow } from "../fields/jobline";
 import { dayOfSerial, isDay, serialDay } from "../reading/days";
 import { isOrdered } from "./money/agreed";
 
-export interface WorkDay {
+interface WorkDay {
 	day: string;
 	pours: number;
 	/** What is done with which job, such as `pour Kitchen`. */

@@ -58,7 +58,7 @@ const filledRows = <F extends Fields>(
 	);
 
 /** The workbook's units, by the setting beside its label. @throws InputError where it is neither of the two. */
-export function unitsIn(settings: Grid): UnitSystem {
+function unitsIn(settings: Grid): UnitSystem {
 	const label = nameKey(SETTINGS.units.label);
 	for (const row of settings) {
 		const at = row.findIndex(

@@ -28,7 +28,7 @@ export type Kind =
 	| "color";
 
 /** Lists of names that a field's name is chosen from. */
-export type NameList = "mixes" | "pigments" | "pieces" | "tones";
+type NameList = "mixes" | "pigments" | "pieces" | "tones";
 
 export interface Field<T = unknown> extends Options {
 	/** Heading of its column or label of its cell; `{mass}` stands for the unit. */

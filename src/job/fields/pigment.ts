@@ -1,6 +1,6 @@
 import { money, number, type Row, share, text, word } from "./field";
 
-export const BASES = ["binder", "cement", "dry mix"] as const;
+const BASES = ["binder", "cement", "dry mix"] as const;
 
 /** A pigment of the studio. */
 export const PIGMENT = {

@@ -1,7 +1,7 @@
 import { color, day, number, type Row, text, word } from "./field";
 import { FINISHES, SEALINGS, STATES } from "./tone";
 
-export const READ_FROM = ["meter", "photo"] as const;
+const READ_FROM = ["meter", "photo"] as const;
 
 /** A sample of the studio's own with its measured color; its doses stand beside it, under the names of pigments. */
 export const SWATCH = {

@@ -84,7 +84,7 @@ const FACTS: readonly CureFact[] = [
 	{ label: "In time", format: "text", of: ({ calendar }) => calendar.inTime },
 	title("Strength against age"),
 	{
-		label: "Days at 20 °C (68 °F) for the strength wanted",
+		label: "Days at 20 °C (68 °F) to that strength",
 		format: "number",
 		by: "AGE_FOR_STRENGTH",
 		of: ({ strength }) => strength.wantedAfterDays,

@@ -8,7 +8,7 @@ const NAME = `${STUDIO_PREFIX}version`;
 const partsOf = (version: string): number[] => version.split(".").map(Number);
 
 /** Whether the first of two versions is the later one. */
-export function isLater(one: string, other: string): boolean {
+function isLater(one: string, other: string): boolean {
 	const [own, against] = [partsOf(one), partsOf(other)];
 	const at = own.findIndex((part, index) => part !== (against[index] ?? 0));
 	return at >= 0 && (own[at] ?? 0) > (against[at] ?? 0);

@@ -11,7 +11,7 @@ import { studioPage } from "./studiopage";
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
 /** What the tabs of a new job lead to. */
-export interface StudioCells {
+interface StudioCells {
 	/** `Studio.currency` to `'Studio'!$B$4`, as formulas write it; a list by its own key. */
 	cells: Readonly<Record<string, string>>;
 	/** Cells that dropdowns take their lists from: `Mixes.names`. */

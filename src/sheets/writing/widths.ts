@@ -4,7 +4,7 @@ interface Run {
 	count: number;
 }
 
-export interface WidthRun extends Run {
+interface WidthRun extends Run {
 	width: number;
 }
 

@@ -19,7 +19,7 @@ import { materialsAnswer } from "../../job/answers/money/materials";
 import { fromSi, type Quantity } from "../../job/reading/units";
 import { filledPieces, type JobForm } from "./form";
 
-export interface ToneFigures {
+interface ToneFigures {
 	/** On the scale, pigment included. */
 	mass: number;
 	/** Dry, by pigment. */
@@ -28,7 +28,7 @@ export interface ToneFigures {
 	over: number;
 }
 
-export interface PigmentFigures {
+interface PigmentFigures {
 	name: string;
 	/** Dry. */
 	grams: number;
@@ -37,7 +37,7 @@ export interface PigmentFigures {
 }
 
 /** Of the materials, as far as packs have a price. */
-export interface FirstPrice {
+interface FirstPrice {
 	mix: number;
 	pigment: number;
 	/** What is used and has no pack price: not in it. */

@@ -97,7 +97,7 @@ describe.each(UNITS)("answers in %s", (units) => {
 		const binder = mix.binderShare;
 		if (!("is" in binder)) throw new Error("no binder");
 		const own: Record<string, () => unknown> = {
-			"Days at 20 °C (68 °F) for the strength wanted: AGE_FOR_STRENGTH": () =>
+			"Days at 20 °C (68 °F) to that strength: AGE_FOR_STRENGTH": () =>
 				called("AGE_FOR_STRENGTH", job.strengthWanted, settings.cement),
 			"By the log, share of 28 days: STRENGTH_AT_AGE": () =>
 				called(

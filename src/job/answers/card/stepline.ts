@@ -100,7 +100,7 @@ export const reserveStep = (
 });
 
 /** What a step is, beside its row of the plan. */
-export interface StepInput {
+interface StepInput {
 	weighed: number | undefined;
 	/** How far the tone that it finishes is off; undefined for another step. */
 	said: Known<string> | undefined;

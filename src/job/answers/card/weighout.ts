@@ -99,7 +99,7 @@ export function weighOut(
 }
 
 /** Which tolerance holds for it. */
-export const batchedAs = ({
+const batchedAs = ({
 	binderShare = 0,
 	waterShare = 0,
 	group,

@@ -4,9 +4,9 @@ import { all, from, fromBoth, type Known, missing } from "../known";
 import type { CostAnswer } from "./cost";
 import type { CostLine } from "./costlines";
 
-export type PartKey = CostLine["key"] | "materials" | "cost";
+type PartKey = CostLine["key"] | "materials" | "cost";
 
-export interface CostPart {
+interface CostPart {
 	key: PartKey;
 	amount: Known<number>;
 	/** Of the cost. */

@@ -24,7 +24,7 @@ import { type PaidAnswer, paidAnswer } from "./paid";
 import { pieceWords } from "./quotewords";
 
 /** A line with no amount is a part of the one below that has one. */
-export interface QuoteLine {
+interface QuoteLine {
 	text: string;
 	amount: Known<number> | null;
 }

@@ -3,7 +3,7 @@ import { type Given, setting } from "../given";
 import { from, fromBoth, is, type Known } from "../known";
 import type { QuoteAnswer } from "./quote";
 
-export interface QuoteSum {
+interface QuoteSum {
 	text: Known<string>;
 	amount: Known<number>;
 }

@@ -9,7 +9,7 @@ import { all, from, type Known, readRow } from "../known";
 type Lot = Read<typeof STOCK>;
 
 /** Lots with the name of a material, in the order of the tab. */
-export const lotsOf = (given: Given, name: string): Known<readonly Lot[]> =>
+const lotsOf = (given: Given, name: string): Known<readonly Lot[]> =>
 	all(
 		ownRows(given, given.studio.stock)
 			.filter(({ material }) => sameName(String(material ?? ""), name))

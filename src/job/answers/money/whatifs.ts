@@ -37,7 +37,7 @@ export interface PlanAnswer {
 }
 
 /** What every plan is worked out from. */
-export interface PlanInputs {
+interface PlanInputs {
 	given: Given;
 	materials: Known<number>;
 	labor: Known<number>;

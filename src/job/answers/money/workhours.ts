@@ -14,7 +14,7 @@ import { type Given, setting } from "../given";
 import { all, from, fromBoth, is, type Known, look, readRow } from "../known";
 import { overPieces } from "../loads";
 
-export interface WorkRowAnswer {
+interface WorkRowAnswer {
 	key: OperationKey;
 	label: string;
 	/** In words, such as casting, load, m² or job. */

@@ -3,7 +3,7 @@ import { differentLine, tokensOf } from "./gates/tokens";
 /** What a page's script may not hold in a text: Google reads comments there, and a browser marks and ends of elements. */
 const MARK = /\/(?=[/*])|<(?=[!?/])/g;
 
-const escaped = (sign: string): string =>
+const escapeOf = (sign: string): string =>
 	`\\u00${sign.charCodeAt(0).toString(16)}`;
 
 /**
@@ -11,7 +11,7 @@ const escaped = (sign: string): string =>
  *
  * @throws Error where it would not.
  */
-export function mended(script: string): string {
+export function escapeMarks(script: string): string {
 	const texts = tokensOf(script).filter(({ type }) =>
 		["string", "template"].includes(type.label),
 	);
@@ -19,10 +19,10 @@ export function mended(script: string): string {
 	const parts = texts.flatMap(({ start, end }) => {
 		const before = script.slice(copied, start);
 		copied = end;
-		return [before, script.slice(start, end).replace(MARK, escaped)];
+		return [before, script.slice(start, end).replace(MARK, escapeOf)];
 	});
-	const mended = parts.join("") + script.slice(copied);
-	const line = differentLine(script, mended);
+	const escaped = parts.join("") + script.slice(copied);
+	const line = differentLine(script, escaped);
 	if (line) throw new Error(`line ${line}: cannot be escaped: ${MARK}`);
-	return mended;
+	return escaped;
 }
