@@ -37,6 +37,7 @@ import { keepSwatch } from "./life/recordswatch";
 import { deleteJob } from "./life/removejob";
 import { reopenJob } from "./life/reopenjob";
 import type {
+	Copied,
 	JobMade,
 	JobState,
 	PanelStart,
@@ -228,9 +229,13 @@ export function putPicture(job: number, png: string): string {
 	return placePicture(file(), job, png);
 }
 
-/** A repeat order: a new job with the inputs of this one. */
-export function copyJob(job: number): JobMade {
-	return repeatJob(file(), job);
+/** A repeat order: a new job with the inputs of this one, its tones dosed as planned or as reached. */
+export function copyJob(job: number, as: Copied = "planned"): JobMade {
+	if (as !== "planned" && as !== "reached")
+		throw new InputError(
+			`A job is copied as planned or reached, got ${String(as)}`,
+		);
+	return repeatJob(file(), job, as);
 }
 
 /** Keeps a job's tabs as values, hidden; refuses while something is open in it, unless it is to be closed anyway. */

@@ -2,6 +2,7 @@
 import type { FunctionHelp } from "../functions/help";
 import type { CorrectionPart } from "../job/cells/jobcells";
 import type { Typed } from "../job/fields/field";
+import type { LoggedRow } from "../job/fields/log";
 import type { PourRow } from "../job/fields/pour";
 import type { JobFile } from "../job/jobfile";
 import type { UnitSystem } from "../job/reading/units";
@@ -52,6 +53,8 @@ export interface JobState {
 	studio: StudioFile;
 	/** Loads of this job that the Pour log has. */
 	recorded: number[];
+	/** Their rows. */
+	logged: LoggedRow[];
 }
 
 /** A cell of a load on the Pour card: beside an ingredient, beside a step (0 is the reserve), a part of a correction (from 1), or a note. */
@@ -83,10 +86,15 @@ export interface Weighed {
 	state: JobState;
 }
 
+/** The doses that a repeat order has: those of the plan, or those that the weighed loads reached. */
+export type Copied = "planned" | "reached";
+
 /** What was recorded, and what was not yet ready for it. */
 export interface Recorded {
 	/** Loads that the Pour log has now and had not before. */
 	loads: number[];
+	/** Loads whose row changed. */
+	again?: number[];
 	/** One sentence for each load left out, e.g. one without weights. */
 	left: string[];
 }
@@ -142,7 +150,7 @@ export interface PanelCalls {
 	weigh(weighing: Weighing): Weighed;
 	/** Chooses the load that the Pour card shows. */
 	chooseLoad(job: number, load: number): JobState;
-	/** Puts every load that is finished and is not there yet in the Pour log. */
+	/** Puts every load that is finished in the Pour log, and writes the row of one that changed anew. */
 	recordPour(job: number): Recorded;
 	/** Adds a row to Swatches; answers its number on that tab. */
 	recordSwatch(swatch: SwatchInput): number;
@@ -150,8 +158,8 @@ export interface PanelCalls {
 	putRecipe(recipe: ToneRecipe): JobState;
 	/** Puts a PNG (`data:image/png;base64,…`) on the Quote in place of an earlier one; answers the tab's name. */
 	putPicture(job: number, png: string): string;
-	/** A repeat order for the same client: a new job with the inputs of this one but those typed for one pour. */
-	copyJob(job: number): JobMade;
+	/** A repeat order for the same client: a new job with the inputs of this one but those typed for one pour or agreement. */
+	copyJob(job: number, as?: Copied): JobMade;
 	/** Keeps the job's tabs as values, hidden; answers their names. Refuses while something is open, unless told to. */
 	closeJob(job: number, anyway?: boolean): string[];
 	/** Makes a closed job's tabs anew from the file that it keeps. */

@@ -47,7 +47,10 @@ export const POUR = {
 	result: text("Result", ofOnePour),
 	humidity: share("Humidity", ofOnePour),
 	pouredOn: day("Poured on", ofOnePour),
-	finished: word("Finished", ["yes", "no"], ofOnePour),
+	finished: word("Finished", ["yes", "as it is", "no"], {
+		...ofOnePour,
+		help: "yes: all was done, and what is not typed was done as planned. As it is: nothing more is done to it. Either goes into the Pour log.",
+	}),
 	bucketMass: number(
 		"Bucket of fresh mix, net, {mass}",
 		{

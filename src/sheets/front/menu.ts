@@ -1,10 +1,12 @@
 /** What the menu's entries ask, do and say. */
 import { InputError } from "../../calc/errors";
+import { isWeighed } from "../../job/answers/card/loadpour";
 import { closeJobTabs } from "../life/closejob";
 import { repeatJob } from "../life/copyjob";
 import { logPours } from "../life/recordpours";
 import { belongings, deleteJob } from "../life/removejob";
 import { reopenJob } from "../life/reopenjob";
+import { readJob } from "../reading/readjob";
 import { openJob } from "./openjob";
 
 const ui = () => SpreadsheetApp.getUi();
@@ -41,8 +43,16 @@ const agreed = (question: string): boolean =>
 export function copyAsked(): string {
 	const job = askedJob("Copy a job");
 	if (job === 0) return "";
-	const { number } = repeatJob(file(), job);
-	return `Job ${number} is a copy of job ${job}, without its dates, weights and payments.`;
+	const { pours = [] } = readJob(file(), job).job;
+	const as =
+		pours.some(isWeighed) &&
+		agreed(
+			`Copy job ${job} with the doses that its weighed loads reached? No copies the doses as planned.`,
+		)
+			? "reached"
+			: "planned";
+	const { number } = repeatJob(file(), job, as);
+	return `Job ${number} is a copy of job ${job} with the doses ${as}, without its dates, weights, payments and what was agreed.`;
 }
 
 export function closeAsked(): string {
@@ -81,10 +91,16 @@ export function removeAsked(): string {
 export function recordAsked(): string {
 	const job = askedJob("Record a pour");
 	if (job === 0) return "";
-	const { loads, left } = logPours(file(), job);
-	const done =
-		loads.length > 0
-			? `The Pour log now has load ${loads.join(", ")} of job ${job}.`
-			: `There is nothing new to record of job ${job}.`;
-	return [done, ...left.map((sentence) => `${sentence}.`)].join("\n");
+	const { loads, again = [], left } = logPours(file(), job);
+	const done = [
+		...(loads.length > 0
+			? [`The Pour log now has load ${loads.join(", ")} of job ${job}.`]
+			: []),
+		...(again.length > 0
+			? [`The row of load ${again.join(", ")} of job ${job} is written anew.`]
+			: []),
+	];
+	if (done.length === 0)
+		done.push(`There is nothing new to record of job ${job}.`);
+	return [...done, ...left.map((sentence) => `${sentence}.`)].join("\n");
 }

@@ -1,6 +1,7 @@
 /** A repeat order: the same job once more, without what belongs to its one pour. */
+import { asReached } from "../../job/asreached";
 import { repeatOrder } from "../../job/repeatorder";
-import type { JobMade } from "../messages";
+import type { Copied, JobMade } from "../messages";
 import { readJob } from "../reading/readjob";
 import { writeInto } from "./createjob";
 import { takeTurn } from "./taketurn";
@@ -9,8 +10,10 @@ import { takeTurn } from "./taketurn";
 export function repeatJob(
 	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
 	number: number,
+	as: Copied,
 ): JobMade {
 	takeTurn(spreadsheet);
 	const { studio, job } = readJob(spreadsheet, number);
-	return writeInto(spreadsheet, studio, repeatOrder(job));
+	const copied = as === "reached" ? asReached(studio.file, job) : job;
+	return writeInto(spreadsheet, studio, repeatOrder(copied));
 }

@@ -1,67 +1,57 @@
 /** Keeps finished pours in the Pour log. */
-import { isFinished, isWeighed, pourOf } from "../../job/answers/card/loadpour";
-import { logRow } from "../../job/answers/card/logrow";
-import { isKnown, saying } from "../../job/answers/known";
+import { toRecord } from "../../job/answers/card/torecord";
 import { wholeOf } from "../../job/answers/whole";
 import { cellOf } from "../../job/cells/jobslots";
 import { LOGGED, type LoggedRow } from "../../job/fields/log";
 import type { Recorded } from "../messages";
-import { loggedLoads } from "../reading/loggedloads";
-import { type JobRead, readJob } from "../reading/readjob";
+import { loggedRows } from "../reading/loggedloads";
+import { readJob } from "../reading/readjob";
 import { studioRegion } from "../reading/readstudio";
-import { addRows, type GrowingTable, growingTable } from "../writing/newrows";
+import {
+	addRows,
+	type GrowingTable,
+	growingTable,
+	replaceRow,
+} from "../writing/newrows";
 import { takeTurn } from "./taketurn";
 
-/** Every load of the job that is finished and is not there yet. */
+/** Every load of the job that is finished and is not there yet, and those whose row says something else by now. */
 export function logPours(
 	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
 	number: number,
 ): Recorded {
 	takeTurn(spreadsheet);
-	const read = readJob(spreadsheet, number);
-	const { units } = read.studio;
+	const { studio, job } = readJob(spreadsheet, number);
 	const log = studioRegion(spreadsheet, "pours");
-	const there = loggedLoads(log, units, number);
-	const loads = toLog(read).filter(({ load }) => !there.includes(load));
-	const ready = loads.flatMap(({ load, row }) => (row ? [{ load, row }] : []));
+	const there = loggedRows(log, studio.units, number);
+	const loads = toRecord(
+		wholeOf(studio.file, job),
+		number,
+		there.map(({ row }) => row),
+	);
+	const ready = loads.flatMap(({ load, row, isAgain }) =>
+		row ? [{ load, row, isAgain }] : [],
+	);
+	const [again, anew] = [true, false].map((isAgain) =>
+		ready.filter((one) => Boolean(one.isAgain) === isAgain),
+	) as [typeof ready, typeof ready];
 	if (ready.length > 0) {
-		const table = growingTable("pours", log, LOGGED, units);
-		addRows(
-			table,
-			ready.map(({ row }) => rowOf(row, table)),
-		);
+		const table = growingTable("pours", log, LOGGED, studio.units);
+		for (const { load, row } of again) {
+			const was = there.find((one) => Number(one.row.load) === load);
+			if (was) replaceRow(table, was.at, rowOf(row, table));
+		}
+		if (anew.length > 0)
+			addRows(
+				table,
+				anew.map(({ row }) => rowOf(row, table)),
+			);
 	}
 	return {
-		loads: ready.map(({ load }) => load),
+		loads: anew.map(({ load }) => load),
+		...(again.length > 0 && { again: again.map(({ load }) => load) }),
 		left: loads.flatMap(({ left }) => (left ? [left] : [])),
 	};
-}
-
-/** What is to be logged of one load, or why it is left out. */
-interface ToLog {
-	load: number;
-	row?: LoggedRow;
-	left?: string;
-}
-
-function toLog({ number, job, studio }: JobRead): ToLog[] {
-	const whole = wholeOf(studio.file, job);
-	return whole.cards().map((card): ToLog => {
-		const { load } = card;
-		const pour = pourOf(whole.basis.given, load);
-		if (!isWeighed(pour))
-			return { load, left: `Load ${load} has no weights yet` };
-		if (!isFinished(pour))
-			return {
-				load,
-				left: `Load ${load} is not finished: type yes beside Finished on the Pour card once it is`,
-			};
-		const { cost } = whole.cost();
-		const row = logRow(whole.basis, card, { job: number, cost });
-		return isKnown(row)
-			? { load, row: row.is }
-			: { load, left: `Load ${load} cannot be worked out yet. ${saying(row)}` };
-	});
 }
 
 const rowOf = (row: LoggedRow, { place: { columns } }: GrowingTable) =>

@@ -1,6 +1,7 @@
 /** Writes what the scale said, unless somebody else has been there. */
 import { InputError } from "../../calc/errors";
 import { basisOf } from "../../job/answers/basis";
+import { isFinished } from "../../job/answers/card/loadpour";
 import { planNumberOf } from "../../job/answers/card/planfit";
 import { orNull } from "../../job/answers/known";
 import { cellOf } from "../../job/cells/jobslots";
@@ -9,6 +10,7 @@ import { POUR } from "../../job/fields/pour";
 import { MOST } from "../../job/jobfile";
 import { takeTurn } from "../life/taketurn";
 import type { Weighed, Weighing } from "../messages";
+import { momentText } from "../reading/filetime";
 import { stateOf } from "../reading/jobstate";
 import { type JobRead, jobOf, readJob } from "../reading/readjob";
 import { areaIn } from "../reading/regiongrids";
@@ -56,7 +58,10 @@ export function putWeight(spreadsheet: Spreadsheet, given: Weighing): Weighed {
 	// read before anything is written: what fails after the weight is written would say that it was not
 	const state = stateOf(spreadsheet, read);
 	if (why) return { written: false, why, state };
-	const { job } = write(read, weighing, place, plan);
+	const { job } = write(read, weighing, place, [
+		...(begins(weighing, plan) ? [[plan, weighing.planNumber] as const] : []),
+		...finishedToday(read, weighing),
+	]);
 	return { written: true, why: "", state: { ...state, job } };
 }
 
@@ -86,28 +91,50 @@ function refusal(
 const cellFor = ({ cell }: Weighing, value: Typed): Typed =>
 	"note" in cell ? cellOf(POUR[cell.note], value) : value;
 
-/** The weight; before it the plan's number, where the load has none. Answers the job as it is now. */
+/** A cell with what is typed in it, and what it takes where that is another thing. */
+type Change = readonly [place: CardPlace, typed: Typed, cell?: Typed];
+
+/** Whether the load has no plan's number yet, with its first weight. */
+const begins = (weighing: Weighing, plan: CardPlace): boolean =>
+	!isNote(weighing) &&
+	weighing.value !== "" &&
+	weighing.planNumber !== "" &&
+	plan.value === "";
+
+/** The day of a load that is said to be finished and has none. */
+function finishedToday(
+	read: JobRead,
+	{ load, cell, value }: Weighing,
+): Change[] {
+	const isSaid =
+		"note" in cell &&
+		cell.note === "finished" &&
+		isFinished({ finished: value });
+	if (!isSaid) return [];
+	const day = cardPlace(read, { load, cell: { note: "pouredOn" } });
+	const today = momentText(new Date()).slice(0, 10);
+	return day.value === "" ? [[day, today, cellOf(POUR.pouredOn, today)]] : [];
+}
+
+/** The weight, after what goes with it. Answers the job as it is now. */
 function write(
 	read: JobRead,
 	weighing: Weighing,
 	place: CardPlace,
-	plan: CardPlace,
+	before: readonly Change[],
 ): JobRead {
-	const { value, planNumber } = weighing;
-	const begins =
-		!isNote(weighing) && value !== "" && planNumber !== "" && plan.value === "";
-	const changes: readonly (readonly [CardPlace, Typed])[] = [
-		...(begins ? ([[plan, planNumber]] as const) : []),
-		[place, value],
+	const changes: readonly Change[] = [
+		...before,
+		[place, weighing.value, cellFor(weighing, weighing.value)],
 	];
 	const { range } = read.regions.card;
 	const [sheet, area] = [range.getSheet(), areaIn(range)];
 	wholly(
 		"The weight was not written",
-		changes.map(([{ row, column }, now]) =>
+		changes.map(([{ row, column }, typed, cell = typed]) =>
 			typedStep(
 				sheet.getRange(area.row + row + 1, area.column + column + 1),
-				cellFor(weighing, now),
+				cell,
 			),
 		),
 	);

@@ -1,6 +1,6 @@
 /** Everything that the panel needs of a written job: what is shown of it is worked out there. */
 import type { JobState } from "../messages";
-import { loggedLoads } from "./loggedloads";
+import { loadsIn, loggedRows } from "./loggedloads";
 import { type JobRead, readJob } from "./readjob";
 import { studioRegion } from "./readstudio";
 
@@ -15,13 +15,14 @@ export const jobStateOf = (
 export const stateOf = (
 	spreadsheet: Spreadsheet,
 	{ number, job, studio }: JobRead,
-): JobState => ({
-	number,
-	job,
-	studio: studio.file,
-	recorded: loggedLoads(
-		studioRegion(spreadsheet, "pours"),
-		studio.units,
+): JobState => {
+	const log = studioRegion(spreadsheet, "pours");
+	const logged = loggedRows(log, studio.units, number).map(({ row }) => row);
+	return {
 		number,
-	),
-});
+		job,
+		studio: studio.file,
+		logged,
+		recorded: loadsIn(logged),
+	};
+};

@@ -75,35 +75,56 @@ export function freeRow(
 
 /** Adds rows behind the filled ones, their cells by column; the first one's number on the tab. */
 export function addRows(
-	{ region: { range, grid }, place, formats }: GrowingTable,
+	table: GrowingTable,
+	rows: readonly Readonly<Record<number, Typed>>[],
+): number {
+	const { region, place } = table;
+	const filled = region.grid
+		.slice(place.row + 1, place.end)
+		.map((row) => row.some((cell) => cell !== ""));
+	const tab = () => region.range.getSheet().getName();
+	return putRows(table, freeRow(filled, rows.length, tab), rows);
+}
+
+/** Puts a row in the place of one that is there, counted from 0 under the headings; a column of a person's own keeps its cell. */
+export function replaceRow(
+	table: GrowingTable,
+	at: number,
+	row: Readonly<Record<number, Typed>>,
+): number {
+	return putRows(table, at, [row]);
+}
+
+function putRows(
+	{ region: { range }, place, formats }: GrowingTable,
+	at: number,
 	rows: readonly Readonly<Record<number, Typed>>[],
 ): number {
 	const sheet = range.getSheet();
-	const first = place.row + 1;
-	const filled = grid
-		.slice(first, place.end)
-		.map((row) => row.some((cell) => cell !== ""));
-	const at = first + freeRow(filled, rows.length, () => sheet.getName());
 	const area = areaIn(range);
-	const row = area.row + at + 1;
+	const row = area.row + place.row + 1 + at + 1;
 	const width = area.columns;
 	const cells = sheet.getRange(row, area.column + 1, rows.length, width);
 	const before = cells.getNumberFormats();
+	const was = cells.getValues() as Typed[][];
 	const begun: Recording = {
 		act: "recording",
 		job: 0,
 		cells: `${quoted(sheet.getName())}!${cells.getA1Notation()}`,
 		formats: before,
 	};
-	const values = rows.map((one) =>
-		Array.from({ length: width }, (_, column) => one[column] ?? ""),
+	const values = rows.map((one, index) =>
+		Array.from(
+			{ length: width },
+			(_, column) => one[column] ?? was[index]?.[column] ?? "",
+		),
 	);
 	const patterns = before.map((line) =>
 		line.map((pattern, column) => formats[column] ?? pattern),
 	);
 	wholly(`Nothing was recorded on the ${sheet.getName()} tab`, [
 		{ act: () => noteBegun(begun), undo: () => noteDone(begun) },
-		rowsStep(cells, values, { before, patterns }),
+		rowsStep(cells, values, { was, before, patterns }),
 	]);
 	insistently(() => noteDone(begun));
 	return row;
@@ -113,16 +134,27 @@ export function addRows(
 function rowsStep(
 	range: Range,
 	rows: readonly (readonly Typed[])[],
-	{ before, patterns }: Readonly<Record<"before" | "patterns", string[][]>>,
+	{
+		was,
+		before,
+		patterns,
+	}: { was: readonly (readonly Typed[])[] } & Readonly<
+		Record<"before" | "patterns", string[][]>
+	>,
 ): Step {
+	const put = (values: readonly (readonly Typed[])[]) => {
+		if (range.getNumberFormats().flat().includes(PLAIN_TEXT))
+			range.setNumberFormat(GENERAL);
+		range.setValues(values.map((row) => row.map(keptAsText)));
+	};
 	return {
 		act() {
-			if (before.flat().includes(PLAIN_TEXT)) range.setNumberFormat(GENERAL);
-			range.setValues(rows.map((row) => row.map(keptAsText)));
+			put(rows);
 			range.setNumberFormats(patterns);
 		},
 		undo() {
-			range.clearContent();
+			if (was.flat().every((cell) => cell === "")) range.clearContent();
+			else put(was);
 			range.setNumberFormats(before);
 		},
 	};

@@ -76,6 +76,8 @@ export const isWeighed = ({ weighed = {}, steps = {} }: PourInput): boolean =>
 		(typed) => !isBlank(typed),
 	);
 
-/** Whether it is said to be poured, so that it may be kept in the log for good. */
-export const isFinished = ({ finished }: PourInput): boolean =>
-	sameName(String(finished ?? ""), "yes");
+/** Whether nothing more is done to it, so that it may be kept in the log. */
+export const isFinished = ({
+	finished,
+}: Pick<PourInput, "finished">): boolean =>
+	["yes", "as it is"].some((word) => sameName(String(finished ?? ""), word));

@@ -41,7 +41,7 @@ export function logRow(
 				heading: [client, title].filter((text) => !isBlank(text)).join(" · "),
 				load: card.load,
 				mix: given.job.mix,
-				tones: tonesReached(tones, card),
+				tones: [tonesReached(tones, card), ...untyped(steps)].join("; "),
 				spread: pour.spread,
 				mixTemperature: pour.mixTemperature,
 				airTemperature: pour.airTemperature,
@@ -79,6 +79,18 @@ const tonesReached = (tones: readonly CardTone[], card: CardAnswer): string =>
 			return `${name}: ${doseWords(reached)}${remarks.length > 0 ? ` (${remarks.join("; ")})` : ""}`;
 		})
 		.join("; ");
+
+/** Doses reached are as planned where no weight was typed: it is said how many were not. */
+function untyped(steps: readonly CardStep[]): string[] {
+	const own = steps.filter(
+		({ number, do: does, amount, weighed }) =>
+			number > 0 && does !== "keep" && (amount > 0 || weighed !== null),
+	);
+	const left = own.filter(({ weighed }) => weighed === null).length;
+	return left === 0
+		? []
+		: [`${left} of ${own.length} weights not typed, taken as planned`];
+}
 
 /** How far it is off; what would have brought it back is past. */
 const offWords = (look: string): string => look.split(": ")[0] ?? look;
