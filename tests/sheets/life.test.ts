@@ -5,6 +5,7 @@ import type { CellValue, Desk } from "../../src/desk/contract";
 import { basisOf } from "../../src/job/answers/basis";
 import { planNumberOf } from "../../src/job/answers/card/planfit";
 import { orNull } from "../../src/job/answers/known";
+import { asReached } from "../../src/job/asreached";
 import type {
 	JobMade,
 	JobState,
@@ -184,6 +185,36 @@ describe("a recorded pour", { timeout: 240_000 }, () => {
 		expect((await state()).recorded).toEqual([1, 2]);
 	});
 
+	test("has the day on which it was said to be finished", async () => {
+		const { pouredOn } = (await pour(1)) ?? {};
+		expect(pouredOn).toMatch(/^\d{4}-\d\d-\d\d$/);
+		expect(desk.display("Pour log", "A21:D21")[0]).toEqual([
+			pouredOn,
+			"1",
+			`${demo.metric.client} · ${demo.metric.title}`,
+			"1",
+		]);
+	});
+
+	test("is written anew in its row when the load changed, with what was noted there", async () => {
+		desk.type("Pour log", "P21", "1234.5");
+		desk.type("Pour log", "O21", "fine grain");
+		await desk.settle();
+		const before = desk.read("Pour log", "A21:Q23");
+		await weigh({ cell: { note: "lots" }, value: "K-77" });
+		expect(await desk.call("recordPour", [1])).toEqual({
+			loads: [],
+			again: [1],
+			left: [],
+		});
+		const after = desk.read("Pour log", "A21:Q23");
+		const changed = (before[0] ?? []).map((cell, column) =>
+			column === 12 ? "K-77" : cell,
+		);
+		expect(after).toEqual([changed, before[1], before[2]]);
+		expect(await desk.call("recordPour", [1])).toEqual({ loads: [], left: [] });
+	});
+
 	test("is not recorded twice", async () => {
 		const again = (await desk.call("recordPour", [1])) as Recorded;
 		expect(again).toEqual({ loads: [], left: [] });
@@ -266,6 +297,20 @@ describe("copied, closed, removed", { timeout: 480_000 }, () => {
 		expect(desk.read("2 Pour card", at("steps"))).toEqual([[""]]);
 		expect(desk.read("2 Pour card", at("planNumber"))).toEqual([[""]]);
 		expect(desk.errors()).toEqual([]);
+	});
+
+	test("a copy as reached has the doses that came out, and any other word is refused", async () => {
+		const { job, studio } = await state();
+		const { number } = (await desk.call("copyJob", [1, "reached"])) as JobMade;
+		const copy = (await desk.call("jobFile", [number])) as JobState["job"];
+		const doses = (tones: JobState["job"]["tones"]) =>
+			tones.map(({ doses = {} }) => doses);
+		expect(doses(copy.tones)).toEqual(doses(asReached(studio, job).tones));
+		expect(copy.pours).toBeUndefined();
+		await expect(desk.call("copyJob", [1, "better"])).rejects.toThrow(
+			"A job is copied as planned or reached, got better",
+		);
+		await desk.call("removeJob", [number]);
 	});
 
 	test("a closed job shows what it showed, is hidden, and has no formula", async () => {

@@ -14,6 +14,7 @@ const stateOf = (changes: Partial<JobFile>): JobState => ({
 	job: { ...DEMO, ...changes },
 	studio: starterStudio("metric"),
 	recorded: [],
+	logged: [],
 });
 
 /** The third tone dosed far over what its pigment's maker allows, and waste for neither reserve nor vessels. */

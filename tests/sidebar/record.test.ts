@@ -1,5 +1,7 @@
 import { json } from "node:stream/consumers";
 import { describe, expect, test } from "vitest";
+import { toRecord } from "../../src/job/answers/card/torecord";
+import { wholeOf } from "../../src/job/answers/whole";
 import { cardScript, pour, stateWith } from "./mixer/card";
 import { executable, panelInBrowser } from "./opened";
 import type { Answers } from "./page";
@@ -13,6 +15,11 @@ const STATE = stateWith({
 	],
 	pours: [pour(1, { steps: { 1: 500, 2: 75.4 }, finished: "yes" }), pour(2)],
 });
+
+/** What the log has of the first load. */
+const LOGGED = toRecord(wholeOf(STATE.studio, STATE.job), 3, []).flatMap(
+	({ row }) => (row ? [row] : []),
+);
 
 const READY: Answers = {
 	panelStart: {
@@ -41,7 +48,7 @@ describe.runIf(executable)("record", { timeout: 60_000 }, () => {
 		expect(await panel().violations()).toEqual([]);
 		expect(panel().calls("recordPour")).toEqual([]);
 		panel().answer({
-			jobState: { gives: { ...STATE, recorded: [1] } },
+			jobState: { gives: { ...STATE, recorded: [1], logged: LOGGED } },
 		});
 		await button("Write load 1 to the Pour log").click();
 		await shown().getByText("The Pour log now has load 1.").waitFor();
@@ -52,6 +59,46 @@ describe.runIf(executable)("record", { timeout: 60_000 }, () => {
 			{ name: "recordPour", args: [3] },
 		]);
 		expect(await panel().violations()).toEqual([]);
+	});
+
+	test("a load that changed since is written anew, and a half-weighed one can be left as it is", async () => {
+		const changed = stateWith({
+			pours: [
+				pour(1, { steps: { 1: 550, 2: 75.4 }, finished: "yes" }),
+				pour(2, { steps: { 1: 500 } }),
+			],
+			tones: STATE.job.tones,
+		});
+		const card = cardScript({ ...changed, recorded: [1], logged: LOGGED });
+		await atRecord({
+			...READY,
+			jobState: { does: card.jobState },
+			weigh: { does: card.weigh },
+			recordPour: { gives: { loads: [2], again: [1], left: [] } },
+		});
+		await shown().getByText("changed since it was recorded").waitFor();
+		await button("Leave load 2 as it is").click();
+		await shown().getByText("Load 2 is left as it is.").waitFor();
+		expect(card.load(2).finished).toBe("as it is");
+		await button("Write loads 1 and 2 to the Pour log").click();
+		await shown()
+			.getByText("What the log says of load 1 is written anew.")
+			.waitFor();
+		expect(await panel().violations()).toEqual([]);
+	});
+
+	test("a sample of a poured tone takes the dose that it reached", async () => {
+		// 550 g in 50 kg of binder: 1.1%.
+		await atRecord({
+			...READY,
+			jobState: {
+				gives: stateWith({ pours: [pour(1, { steps: { 1: 550 } }), pour(2)] }),
+			},
+		});
+		await field("Doses of the tone").selectOption("light, load 1 as reached");
+		expect(await field("Umber").inputValue()).toBe("1.1");
+		await field("Doses of the tone").selectOption("light, as planned");
+		expect(await field("Umber").inputValue()).toBe("1");
 	});
 
 	test("a load of a plain tone has its ingredients' weights alone, and can be recorded", async () => {
@@ -115,7 +162,7 @@ describe.runIf(executable)("record", { timeout: 60_000 }, () => {
 
 	test("a measured color takes its doses from the tone, and says its row first", async () => {
 		await atRecord();
-		await field("Doses of the tone").selectOption("dark");
+		await field("Doses of the tone").selectOption("dark, as planned");
 		expect(await field("Umber").inputValue()).toBe("4");
 		expect(await field("Black").inputValue()).toBe("0.5");
 		await color().fill("52.1, 8.0, 14.2");

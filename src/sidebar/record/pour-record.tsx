@@ -1,9 +1,10 @@
 /** Finished pours into the Pour log: what will be written is said first. */
 import { useMemo } from "preact/hooks";
-import { basisOf } from "../../job/answers/basis";
 import { isFinished, pourOf } from "../../job/answers/card/loadpour";
+import { toRecord } from "../../job/answers/card/torecord";
 import { isKnown, saying } from "../../job/answers/known";
 import { loadsOf } from "../../job/answers/loads";
+import { wholeOf } from "../../job/answers/whole";
 import type { PourInput } from "../../job/jobfile";
 import { isBlank } from "../../job/reading/cells";
 import type { JobState, Recorded } from "../../sheets/messages";
@@ -18,13 +19,18 @@ interface Props extends JobViewProps {
 }
 
 export function PourRecord({ ask, job, state, again }: Props) {
-	const loads = useMemo(
-		() => loadsOf(basisOf(state.studio, state.job).loads),
-		[state],
-	);
+	const { loads, ready } = useMemo(() => {
+		const whole = wholeOf(state.studio, state.job);
+		const toWrite = toRecord(whole, state.number, state.logged);
+		return {
+			loads: loadsOf(whole.basis.loads),
+			ready: toWrite.filter(({ row }) => row),
+		};
+	}, [state]);
 	const pours = isKnown(loads)
 		? loads.is.map(({ number }) => pourOf(state, number))
 		: [];
+	const changed = ready.flatMap(({ load, isAgain }) => (isAgain ? [load] : []));
 	const writing = useDoing(job);
 	const write = () =>
 		void writing
@@ -34,7 +40,7 @@ export function PourRecord({ ask, job, state, again }: Props) {
 				"Look at the Pour log before writing again.",
 			)
 			.then(again);
-	const finish = ({ load, finished = "" }: PourInput) =>
+	const finish = ({ load, finished = "" }: PourInput, as: "yes" | "as it is") =>
 		void writing
 			.run(
 				() =>
@@ -42,22 +48,26 @@ export function PourRecord({ ask, job, state, again }: Props) {
 						job,
 						load,
 						cell: { note: "finished" },
-						value: "yes",
+						value: as,
 						believed: finished,
 						planNumber: "",
 					}),
 				({ written, why }) =>
-					written ? `Load ${load} is finished.` : ended(why),
+					written
+						? as === "yes"
+							? `Load ${load} is finished.`
+							: `Load ${load} is left as it is.`
+						: ended(why),
 				"Look at the Pour card.",
 			)
 			.then(again);
-	const ready = pours.filter((pour) => isReady(state, pour));
 	return (
 		<section aria-labelledby="pour-heading">
 			<h2 id="pour-heading">The pour</h2>
 			<p class="hint">
-				One row per finished load: date, mix, doses reached, weights off target,
-				tests, who weighed, lots, remarks, result.
+				One row per finished load: day poured, mix, doses reached, corrections,
+				weights off target, tests, who weighed, lots, remarks, result. A load
+				that changed is written anew, in its row.
 			</p>
 			{!isKnown(loads) && <p class="hint">Loads: {ended(saying(loads))}</p>}
 			<dl>
@@ -67,21 +77,29 @@ export function PourRecord({ ask, job, state, again }: Props) {
 							Load {pour.load}
 							{!isBlank(pour.result) && ` · ${pour.result}`}
 						</dt>
-						<dd>{loadText(state, pour)}</dd>
+						<dd>{loadText(state, pour, changed)}</dd>
 					</div>
 				))}
 			</dl>
 			{pours
 				.filter((pour) => mayFinish(state, pour))
 				.map((pour) => (
-					<button
-						key={pour.load}
-						type="button"
-						aria-disabled={writing.busy}
-						onClick={() => finish(pour)}
-					>
-						Load {pour.load} is finished
-					</button>
+					<div key={pour.load} class="columns">
+						<button
+							type="button"
+							aria-disabled={writing.busy}
+							onClick={() => finish(pour, "yes")}
+						>
+							Load {pour.load} is finished
+						</button>
+						<button
+							type="button"
+							aria-disabled={writing.busy}
+							onClick={() => finish(pour, "as it is")}
+						>
+							Leave load {pour.load} as it is
+						</button>
+					</div>
 				))}
 			<button
 				type="button"
@@ -105,13 +123,15 @@ const weightCount = ({ weighed = {}, steps = {} }: PourInput): number =>
 
 type Log = Pick<JobState, "recorded">;
 
-const isReady = ({ recorded }: Log, pour: PourInput): boolean =>
-	!recorded.includes(pour.load) && isFinished(pour) && weightCount(pour) > 0;
-
 const mayFinish = ({ recorded }: Log, pour: PourInput): boolean =>
 	!recorded.includes(pour.load) && !isFinished(pour) && weightCount(pour) > 0;
 
-function loadText({ recorded }: Log, pour: PourInput): string {
+function loadText(
+	{ recorded }: Log,
+	pour: PourInput,
+	changed: readonly number[],
+): string {
+	if (changed.includes(pour.load)) return "changed since it was recorded";
 	if (recorded.includes(pour.load)) return "in the log";
 	const count = weightCount(pour);
 	if (count === 0) return "not weighed";
@@ -127,15 +147,19 @@ const listed = (numbers: readonly number[]): string =>
 const loadsText = (numbers: readonly number[]): string =>
 	`${numbers.length === 1 ? "load" : "loads"} ${listed(numbers)}`;
 
-const buttonText = (ready: readonly PourInput[]): string =>
+const buttonText = (ready: readonly { load: number }[]): string =>
 	ready.length === 0
 		? "Nothing new to record"
 		: `Write ${loadsText(ready.map(({ load }) => load))} to the Pour log`;
 
-const recordedText = ({ loads, left }: Recorded): string =>
+const recordedText = ({ loads, again = [], left }: Recorded): string =>
 	[
-		loads.length === 0
-			? "Nothing was added to the Pour log."
-			: `The Pour log now has ${loadsText(loads)}.`,
+		...(loads.length > 0 ? [`The Pour log now has ${loadsText(loads)}.`] : []),
+		...(again.length > 0
+			? [`What the log says of ${loadsText(again)} is written anew.`]
+			: []),
+		...(loads.length + again.length === 0
+			? ["Nothing was added to the Pour log."]
+			: []),
 		...left.map(ended),
 	].join("\n");

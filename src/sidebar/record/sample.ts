@@ -2,8 +2,9 @@
 
 import { hexOfLab } from "../../calc/color";
 import { InputError } from "../../calc/errors";
-import type { Basis } from "../../job/answers/basis";
+import { isWeighed, pourOf } from "../../job/answers/card/loadpour";
 import { orNull } from "../../job/answers/known";
+import type { Whole } from "../../job/answers/whole";
 import { colorIn } from "../../job/reading/colortext";
 import type { SwatchInput } from "../../sheets/messages";
 import { numberOrText, percentOrText } from "../typed-number";
@@ -45,14 +46,26 @@ export interface DosedTone {
 	doses: Readonly<Record<string, number>>;
 }
 
-/** The tones of a job; none while their doses are not known. */
-export const dosedTones = ({ tones, pigments }: Basis): DosedTone[] =>
-	(orNull(tones.typed) ?? []).map(({ name, doses }) => ({
-		name,
+/** The tones of a job: as each weighed load reached them, then as planned; none while their doses are not known. */
+export function dosedTones(whole: Whole): DosedTone[] {
+	const { tones, pigments, given } = whole.basis;
+	const reached = whole
+		.cards()
+		.filter(({ load }) => isWeighed(pourOf(given, load)))
+		.flatMap((card) =>
+			(orNull(card.tones) ?? []).map((tone) => ({
+				name: `${tone.name}, load ${card.load} as reached`,
+				doses: tone.reached,
+			})),
+		);
+	const planned = (orNull(tones.typed) ?? []).map(({ name, doses }) => ({
+		name: reached.length > 0 ? `${name}, as planned` : name,
 		doses: Object.fromEntries(
 			pigments.map((pigment, i) => [pigment.name, doses[i] ?? 0]),
 		),
 	}));
+	return [...reached, ...planned];
+}
 
 /** The doses of a tone as they are typed. */
 export const typedDoses = ({ doses }: DosedTone): Record<string, string> =>

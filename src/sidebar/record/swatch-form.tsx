@@ -1,6 +1,6 @@
 /** A color measured on a sample, into Swatches, from where the next Tones take it. */
 import { useMemo, useState } from "preact/hooks";
-import { basisOf } from "../../job/answers/basis";
+import { wholeOf } from "../../job/answers/whole";
 import { mixNames, studioPigments } from "../../job/studiofile";
 import type { JobState } from "../../sheets/messages";
 import { DateField, SelectField, TextField } from "../field";
@@ -34,7 +34,7 @@ interface Props extends JobViewProps {
 export function SwatchForm({ ask, start, state }: Props) {
 	const mixes = mixNames(start.studio);
 	const tones = useMemo(
-		() => (state ? dosedTones(basisOf(state.studio, state.job)) : []),
+		() => (state ? dosedTones(wholeOf(state.studio, state.job)) : []),
 		[state],
 	);
 	const form = useSample(ask, String(state?.job.mix || (mixes[0] ?? "")));

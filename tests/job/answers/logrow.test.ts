@@ -22,7 +22,8 @@ test("nothing weighed: the plan's tones, no blank columns", () => {
 		heading: "Nobody (invented) · Slab",
 		load: 1,
 		mix: slab.mix,
-		tones: "Plain: undosed; Deep: Umber 4%",
+		tones:
+			"Plain: undosed; Deep: Umber 4%; 2 of 2 weights not typed, taken as planned",
 		estimate: 1000,
 	});
 });
@@ -56,7 +57,7 @@ test("a dose that came out too strong stands beside its tone", () => {
 		rowOf(poured({ load: 1, steps: { 2: (umber ?? 0) * 1.05 } })),
 	);
 	expect(row.tones).toBe(
-		"Plain: undosed; Deep: Umber 4.2% (wanted Umber 4%: 5% too strong)",
+		"Plain: undosed; Deep: Umber 4.2% (wanted Umber 4%: 5% too strong); 1 of 2 weights not typed, taken as planned",
 	);
 	expect(row.offTarget).toBeCloseTo(0.05, 9);
 });
@@ -76,7 +77,7 @@ test("a tone that was brought back has the dose that it reached, and what was do
 		),
 	);
 	expect(row.tones).toBe(
-		`Plain: undosed; Deep: Umber 4% (folded in ${Number((deep / 20).toPrecision(10))} kg)`,
+		`Plain: undosed; Deep: Umber 4% (folded in ${Number((deep / 20).toPrecision(10))} kg); 1 of 2 weights not typed, taken as planned`,
 	);
 });
 

@@ -92,6 +92,7 @@ export const stateWith = (
 	job: { ...JOB_FILE, ...job },
 	studio: { ...STUDIO_FILE, ...studio },
 	recorded: [],
+	logged: [],
 });
 
 type Weights = Readonly<Record<string, Typed>>;

@@ -55,4 +55,5 @@ export const STATE: JobState = {
 		swatches: [swatch("#d9d3c8", 0), swatch("#7a5d47", 0.04)],
 	},
 	recorded: [],
+	logged: [],
 };

@@ -40,7 +40,7 @@ function loadToRecord(
 	if (!isWeighed(pour)) return left("has no weights yet");
 	if (!isFinished(pour))
 		return left(
-			"is not finished: type yes beside Finished on the Pour card once it is, or as it is",
+			"is not finished: type yes beside Finished on the Pour card once it is",
 		);
 	const row = logRow(whole.basis, card, { job, cost: whole.cost().cost });
 	if (!isKnown(row)) return left(`cannot be worked out yet. ${saying(row)}`);
