@@ -163,7 +163,7 @@ describe("mold lay-up", { timeout: 60_000 }, () => {
 			6,
 		);
 		expect(number(ofPigments("Lay-up saves", "Together"))).toBeCloseTo(
-			bucket * 0.76,
+			bucket * (1 - face),
 			6,
 		);
 		// 24 for 1000 g.
