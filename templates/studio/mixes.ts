@@ -14,9 +14,9 @@ const table = typedTable({
 export const mixes: Tab = {
 	name: "Mixes",
 	rows: 64,
-	widths: [190, 190, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
+	widths: [190, 190, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
 	frozenRows: 4,
-	names: { mixes: "A4:L64" },
+	names: { mixes: "A4:M64" },
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Mixes"]] },
 		lines(

@@ -68,7 +68,6 @@ export const tonesAnswers: readonly Block[] = [
 		right: 4,
 		slots: {
 			cement_share: fact("cement"),
-			vessels: fact("vessels"),
 			face_share: fact("face"),
 			far_color: fact("farColor"),
 			swatches_used: fact("swatches"),

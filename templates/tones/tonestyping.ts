@@ -42,7 +42,7 @@ export const tonesTyped: readonly Block[] = [
 	lines(
 		moved(HEADINGS_AT, -1, 1),
 		"note",
-		"Name each pigment in the tinted cells; type doses as its maker states them: of what is said below.",
+		"Name each pigment above its doses; type doses as its maker states them.",
 	),
 	...tones.blocks,
 	{

@@ -20,7 +20,7 @@ export type Answers = ReturnType<typeof answersJson>;
 
 export function answersJson(whole: Whole) {
 	const { basis } = whole;
-	const { given, pieces, loads, pigments, tones, mix } = basis;
+	const { given, pieces, loads, pigments, tones } = basis;
 	const inUnit = (quantity: Quantity) => (known: Known<number | undefined>) => {
 		const si = orNull(known);
 		return si === null || si === undefined
@@ -47,7 +47,8 @@ export function answersJson(whole: Whole) {
 			onScale: mass(tone.scaleKg),
 			pigments: grams(tone.dryKg, pigments),
 			weighed: grams(tone.weighedKg, pigments),
-			waterBinder: orNull(mix.waterBinder),
+			waterBinder: orNull(tone.waterBinder),
+			water: tone.waterSaid,
 			expected: orNull(colors.tones[i]?.color ?? { missing: "" }),
 			headroom: orNull(tone.headroom),
 		})),

@@ -13,6 +13,8 @@ import {
 	all,
 	from,
 	fromBoth,
+	is,
+	isKnown,
 	type Known,
 	look,
 	missing,
@@ -29,7 +31,10 @@ export interface MixAnswers {
 	ingredients: Known<readonly Ingredient[]>;
 	/** Binder in the fresh mix. */
 	binderShare: Known<number>;
+	/** As measured, or else by the specific gravities. */
 	densityKgPerM3: Known<number>;
+	/** How far the measured density is from the one by the specific gravities, share; undefined where none was measured. */
+	densityOff: Known<number | undefined>;
 	waterBinder: Known<number>;
 	/** Cement in the binder. */
 	cementShare: Known<number>;
@@ -49,10 +54,16 @@ export function mixAnswers(given: Given): MixAnswers {
 	);
 	const binder = (rows: readonly Part[]) =>
 		sum(rows.map(({ part, binderShare }) => part * binderShare));
+	const counted = densityOf(given, ingredients);
+	const measured = measuredOf(ingredients);
+	const isMeasured = !isKnown(measured) || measured.is !== undefined;
 	return {
 		ingredients,
 		binderShare: from(parts, binderShareOf),
-		densityKgPerM3: densityOf(given, ingredients),
+		densityKgPerM3: isMeasured ? (measured as Known<number>) : counted,
+		densityOff: isMeasured
+			? fromBoth(measured as Known<number>, counted, (own, by) => own / by - 1)
+			: is(undefined),
 		waterBinder: from(parts, waterBinderRatio),
 		cementShare: cementShareOf(parts, binder),
 		dryMixShare: from(
@@ -115,6 +126,18 @@ function ingredientsOf({
 		})),
 	);
 }
+
+/** On whichever row of the mix it stands; undefined where on none. */
+const measuredOf = (
+	ingredients: Known<readonly Ingredient[]>,
+): Known<number | undefined> => {
+	const typed = from(ingredients, (rows) => [
+		...new Set(rows.flatMap(({ measuredDensity }) => measuredDensity ?? [])),
+	]);
+	return isKnown(typed) && typed.is.length > 1
+		? look("two rows of the mix state other measured densities: keep one")
+		: from(typed, ([density]) => density);
+};
 
 function densityOf(
 	given: Given,

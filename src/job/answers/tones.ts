@@ -20,6 +20,8 @@ import {
 	look,
 	missing,
 	readRow,
+	type Said,
+	saidOf,
 } from "./known";
 import { readLength } from "./lengths";
 import { type Load, type LoadsAnswer, overPieces } from "./loads";
@@ -60,7 +62,13 @@ export interface ToneAnswer {
 	dryKg: Known<readonly number[]>;
 	/** How far the total dose is below what is allowed, share of cement. */
 	headroom: Known<number>;
+	/** By mass, the water of its pigment included. */
+	waterBinder: Known<number>;
+	/** How much more water it has than the tone that has least. */
+	waterSaid: Said;
 }
+
+type UnsaidTone = Omit<ToneAnswer, "waterSaid">;
 
 /** What the tones are worked out from. */
 export interface ToneInputs {
@@ -95,21 +103,70 @@ export function tonesAnswer(inputs: ToneInputs): TonesAnswer {
 		);
 	const wetWeights = weights(asWeighed);
 	const dryWeights = weights(dry);
-	return {
-		typed,
-		...shares,
-		ofLoad: (load) =>
-			isLayUp(given) ? of(faceShareOf(inputs, is(partsOf(load)))) : shares,
-		rows: given.job.tones.map((row, i) => ({
+	const rows = given.job.tones.map(
+		(row, i): UnsaidTone => ({
 			name: String(row.name ?? "").trim(),
 			undosedKg: from(wetWeights, (all) => all[i]?.undosedKg ?? 0),
 			scaleKg: from(wetWeights, (all) => all[i]?.scaleKg ?? 0),
 			weighedKg: from(wetWeights, (all) => all[i]?.pigmentsKg ?? []),
 			dryKg: from(dryWeights, (all) => all[i]?.pigmentsKg ?? []),
 			headroom: headroomOf(inputs, dry, i),
-		})),
+			waterBinder: waterBinderOf(mix, shares, i),
+		}),
+	);
+	return {
+		typed,
+		...shares,
+		ofLoad: (load) =>
+			isLayUp(given) ? of(faceShareOf(inputs, is(partsOf(load)))) : shares,
+		rows: rows.map((row) => ({ ...row, waterSaid: waterSaid(row, rows) })),
 	};
 }
+
+/** The mix's, less the water that is held back of it, and what comes with the tone's own pigment. */
+const waterBinderOf = (
+	mix: MixAnswers,
+	{ dry, asWeighed, pigmentWater }: ToneShares,
+	tone: number,
+): Known<number> =>
+	from(
+		all([mix.waterBinder, mix.binderShare, pigmentWater, dry, asWeighed] as [
+			Known<number>,
+			Known<number>,
+			Known<number>,
+			typeof dry,
+			typeof asWeighed,
+		]),
+		([ratio, binderShare, held, dryTones, wetTones]) =>
+			ratio -
+			held / binderShare +
+			sum(wetTones[tone]?.doses ?? []) -
+			sum(dryTones[tone]?.doses ?? []),
+	);
+
+/** Tones further apart than this differ in color, strength and flow. */
+const WATER_APART = 0.05;
+
+const waterSaid = (
+	{ waterBinder }: UnsaidTone,
+	rows: readonly UnsaidTone[],
+): Said =>
+	saidOf(
+		flat(
+			fromBoth(
+				waterBinder,
+				all(rows.map((row) => row.waterBinder)),
+				(own, ratios) => {
+					const least = Math.min(...ratios);
+					return own > least * (1 + WATER_APART)
+						? look(
+								`${Math.round((own / least - 1) * 100)}% more than ${rows[ratios.indexOf(least)]?.name}: it comes out lighter and weaker; wet its pigment with less, or give the others as much water`,
+							)
+						: is("");
+				},
+			),
+		),
+	);
 
 function toneShares(
 	{ given, mix, pigments }: ToneInputs,

@@ -18,6 +18,14 @@ export const INGREDIENT = {
 	absorption: share("Absorption", { help: "Share of dry mass." }),
 	pack: number("Pack, {mass}", { unit: "mass" }, { above: 0 }),
 	packPrice: money("Pack price"),
+	measuredDensity: number(
+		"Fresh density measured, {density}",
+		{
+			unit: "density",
+			help: "Of the mix, on any of its rows: what a bucket of known volume weighs net, over that volume. All masses are worked out with it.",
+		},
+		{ above: 0 },
+	),
 };
 
 export type IngredientRow = Row<typeof INGREDIENT>;

@@ -1,6 +1,5 @@
 /** What the Tones tab answers of the mix, the tones and their pigments. */
 
-import { vesselCount } from "../answers/card/cardsteps";
 import { colorsAnswer } from "../answers/colors";
 import { foldingAnswer } from "../answers/folding";
 import { from, type Known } from "../answers/known";
@@ -28,6 +27,12 @@ const FACTS = {
 		unit: "density",
 		by: "MIX_DENSITY",
 		of: ({ mix }) => mix.densityKgPerM3,
+		note: "Where none was measured.",
+	},
+	densitySaid: {
+		label: "Density is",
+		format: "text",
+		of: ({ mix }) => from(mix.densityOff, densityWords),
 	},
 	waterBinder: {
 		label: "Water over binder",
@@ -45,11 +50,6 @@ const FACTS = {
 		format: "number",
 		note: "Dry mix is every solid but the rows with fiber in their name.",
 		of: ({ mix }) => mix.dryMixShare,
-	},
-	vessels: {
-		label: "Vessels to dose in",
-		format: "whole",
-		of: vesselCount,
 	},
 	face: {
 		label: "Toned face in the mix",
@@ -107,6 +107,13 @@ const FACTS = {
 		of(input: TabInput): ReturnType<TabAnswer["values"]>[number][number];
 	}
 >;
+
+/** By how much a measured density changes all masses. */
+const densityWords = (off: number | undefined): string => {
+	if (off === undefined) return "worked out from specific gravities";
+	const percent = Number((Math.abs(off) * 100).toFixed(1));
+	return `as measured: all masses ${percent}% ${off < 0 ? "less" : "more"} than from specific gravities`;
+};
 
 export type MixFact = keyof typeof FACTS;
 export const MIX_FACTS = Object.keys(FACTS) as MixFact[];
@@ -180,6 +187,12 @@ export const JOB_TONES: TabAnswer = {
 			note: "By CIEDE2000: half of people see 0.8 and accept 1.8 (Paravina and others, 2015). The words change at 2 and at 5: common practice, no source.",
 		},
 		...perPigment(() => ({ ...GRAMS, note: "Dry pigment." })),
+		{
+			label: "Water over binder",
+			format: "number",
+			note: "The water of its own pigment included.",
+		},
+		{ label: "Its water", format: "text" },
 	],
 	headings: (input) => {
 		const grams = unitName("pigment", input.units);
@@ -205,6 +218,8 @@ export const JOB_TONES: TabAnswer = {
 					color && from(color.nearest, (nearest) => nearest?.difference),
 					color?.toldApart,
 					...eachPigment(input, tone.dryKg),
+					tone.waterBinder,
+					tone.waterSaid,
 				];
 			}),
 		);

@@ -7,8 +7,15 @@ import { saying } from "../../../src/job/answers/known";
 import { layUpAnswer } from "../../../src/job/answers/layup";
 import { sampleAnswer } from "../../../src/job/answers/samplebatch";
 import type { StudioFile } from "../../../src/job/studiofile";
-import { BATCH, BINDER, onScale, PARTS, slab } from "../../sheets/onejob";
-import { known, slabCore, studio, withDampSand } from "./slabjob";
+import {
+	BATCH,
+	BINDER,
+	DENSITY,
+	onScale,
+	PARTS,
+	slab,
+} from "../../sheets/onejob";
+import { known, ROWS, slabCore, studio, withDampSand } from "./slabjob";
 
 describe("colors", () => {
 	const swatch = (umber: number, color: string, other: object = {}) => ({
@@ -300,5 +307,107 @@ describe("the sample", () => {
 		expect(sampleAnswer(undosed).smallestKg).toEqual({
 			missing: "a dose of pigment",
 		});
+	});
+});
+
+describe("water over binder", () => {
+	// 15.5 of water and 70% of 0.9 of reducer, over 54 of binder; a quarter of the mix has 4% of its binder as pigment, wetted
+	// by half: 0.5% of all binder is water that is held back, and comes with Deep alone.
+	const MIX = (15.5 + 0.7 * 0.9) / 54;
+	const [plain, deep] = [MIX - 0.005, MIX - 0.005 + 0.02];
+
+	test("of each tone: what is held back of the mix comes with the pigment", () => {
+		const { rows } = slabCore().tones;
+		expect(known(rows[0]?.waterBinder ?? { missing: "" })).toBeCloseTo(
+			plain,
+			12,
+		);
+		expect(known(rows[1]?.waterBinder ?? { missing: "" })).toBeCloseTo(
+			deep,
+			12,
+		);
+		// All together they are the mix.
+		expect(0.75 * plain + 0.25 * deep).toBeCloseTo(MIX, 12);
+		expect(deep / plain).toBeGreaterThan(1.05);
+		expect(rows.map(({ waterSaid }) => waterSaid)).toEqual([
+			{ state: "fine", say: "" },
+			{
+				state: "look",
+				say: `Look: ${Math.round((deep / plain - 1) * 100)}% more than Plain: it comes out lighter and weaker; wet its pigment with less, or give the others as much water`,
+			},
+		]);
+	});
+
+	test("within 5% there is no word", () => {
+		const dry = {
+			...studio,
+			pigments: studio.pigments.map((row) => ({ ...row, water: 0.3 })),
+		};
+		const { rows } = slabCore({}, dry).tones;
+		const [least, most] = [MIX - 0.003, MIX - 0.003 + 0.012];
+		expect(most / least).toBeLessThan(1.05);
+		expect(rows.map(({ waterSaid }) => waterSaid.say)).toEqual(["", ""]);
+	});
+});
+
+describe("a measured fresh density", () => {
+	const measured = (...densities: (number | undefined)[]): StudioFile => ({
+		...studio,
+		mixes: studio.mixes.map((row) => {
+			const density = densities[ROWS.indexOf(row)];
+			return density === undefined ? row : { ...row, measuredDensity: density };
+		}),
+	});
+
+	test("corrects every mass, and says by how much", () => {
+		const basis = slabCore({}, measured(undefined, DENSITY * 0.95));
+		expect(known(basis.mix.densityKgPerM3)).toBeCloseTo(DENSITY * 0.95, 9);
+		expect(known(basis.mix.densityOff)).toBeCloseTo(-0.05, 12);
+		expect(known(basis.loads.batchKg)).toBeCloseTo(BATCH * 0.95, 9);
+		const [card] = cardAnswers(basis);
+		expect(known(card?.weighOut ?? { missing: "" })[0]?.mass).toBeCloseTo(
+			(BATCH * 0.95 * 46) / PARTS,
+			9,
+		);
+	});
+
+	test("without one nothing is corrected; two of them are a look", () => {
+		expect(known(slabCore().mix.densityOff)).toBeUndefined();
+		expect(slabCore({}, measured(2200, 2210)).mix.densityKgPerM3).toEqual({
+			look: "two rows of the mix state other measured densities: keep one",
+		});
+	});
+
+	test("a bucket of a load: its density, what the load yields, and how far off that is", () => {
+		const withBucket = {
+			...studio,
+			settings: { ...studio.settings, bucket_volume: 7 },
+		};
+		const freshOf = (bucketMass?: number, its: StudioFile = withBucket) =>
+			cardAnswers(
+				slabCore(
+					{ pours: [{ load: 1, ...(bucketMass && { bucketMass }) }] },
+					its,
+				),
+			)[0]?.fresh;
+		// 7 L of a mix that is 4% lighter than worked out.
+		const fresh = freshOf(DENSITY * 0.96 * 0.007);
+		expect(known(fresh?.density ?? { missing: "" })).toBeCloseTo(
+			DENSITY * 0.96,
+			9,
+		);
+		const mixed = BATCH * (1 - 0.25 * 0.04 * BINDER * 0.5);
+		const liters = (mixed / (DENSITY * 0.96)) * 1000;
+		expect(fresh?.say).toEqual({
+			state: "look",
+			say: `Look: this load yields ${Number(liters.toFixed(2))} L; 4% lighter than the masses were worked out with: type it as measured on the Mixes tab`,
+		});
+		expect(freshOf(DENSITY * 0.99 * 0.007)?.say.state).toBe("fine");
+		expect(freshOf()?.say.say).toBe(
+			"not known yet: type what the bucket of fresh mix weighs",
+		);
+		expect(freshOf(15, studio)?.say.say).toBe(
+			"not known yet: type what the bucket holds, on the Studio tab",
+		);
 	});
 });
