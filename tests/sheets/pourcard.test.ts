@@ -259,7 +259,7 @@ describe("which load", { timeout: 60_000 }, () => {
 });
 
 describe("time", { timeout: 60_000 }, () => {
-	const stepsFit = () => noteBeside(timeFact("Steps left, minutes"));
+	const stepsFit = () => noteBeside(timeFact("Still to do, minutes"));
 
 	test("works for so long at the temperature measured, counted from water in", async () => {
 		await type(
@@ -279,15 +279,15 @@ describe("time", { timeout: 60_000 }, () => {
 	});
 
 	test("three steps of a minute and a half fit, sixty minutes do not", async () => {
-		// Plain is pulled off, Umber added, Deep kept.
-		expect(number(timeFact("Steps left, minutes"))).toBe(4.5);
+		// 6 minutes to mix, then Plain is pulled off, Umber added, Deep kept; the last tone is placed.
+		expect(number(timeFact("Still to do, minutes"))).toBe(10.5);
 		expect(stepsFit()).toBe("fine");
 		await type([cellOf("Studio.step_minutes"), "20"]);
 		expect(stepsFit()).toBe(
-			"Look: 3 steps take 60 minutes, longer than the mix works",
+			"Look: mixing 6, 3 steps 60 and placing 10 take 76 minutes, longer than the mix works (30)",
 		);
 		expect(check("The steps fit in the working time")).toBe(
-			"Look: 3 steps take 60 minutes, longer than the mix works",
+			"Look: mixing 6, 3 steps 60 and placing 10 take 76 minutes, longer than the mix works (30)",
 		);
 		await type([cellOf("Studio.step_minutes"), "1.5"]);
 	});
@@ -344,7 +344,7 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 			onScale(deep * (1 + binder * 0.04 * 1.5 * 1.2) - 0.3, MIX_DIVISION),
 			9,
 		);
-		expect(number(timeFact("Steps left, minutes"))).toBe(3);
+		expect(number(timeFact("Still to do, minutes"))).toBe(3);
 	});
 
 	test("weights without a plan's number, or of another plan, are said loudly", async () => {

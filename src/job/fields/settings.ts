@@ -200,6 +200,14 @@ export const SETTING_GROUPS = {
 				help: "Of the trial: the working time at another temperature follows from it",
 			},
 		),
+		mixing_minutes: number("Minutes to mix a load", {
+			start: 6,
+			help: "From water in until the first mix is pulled off",
+		}),
+		placing_minutes: number("Minutes to place a load", {
+			start: 10,
+			help: "From the last dose until the last tone is placed",
+		}),
 		step_minutes: number("Minutes per step", {
 			start: 1.5,
 			help: "To pull off or dose and fold once; with it the card tells whether the time is enough",

@@ -147,7 +147,7 @@ const FACTS = {
 		of: ({ times }) => besideNumber(times.workingAt),
 	},
 	minutesLeft: {
-		label: "Steps left, minutes",
+		label: "Still to do, minutes",
 		format: "whole",
 		of: ({ times }) => times.minutesLeft,
 	},

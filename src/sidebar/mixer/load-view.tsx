@@ -1,4 +1,5 @@
 /** One load at the mixer. */
+import { useState } from "preact/hooks";
 import type { CardTone } from "../../job/answers/card/cardsteps";
 import { orNull } from "../../job/answers/known";
 import type { JobState } from "../../sheets/messages";
@@ -10,6 +11,7 @@ import type { Step } from "./load-steps";
 import type { MixerLoad } from "./mixer-loads";
 import { PourNotes } from "./pour-notes";
 import { remarkOf, StepCard } from "./step-card";
+import { Temperatures } from "./temperatures";
 import { useWalk } from "./use-walk";
 import { WorkingTime } from "./working-time";
 
@@ -28,6 +30,15 @@ export function LoadView(props: Props) {
 	const { line, state, load, separator } = props;
 	const walk = useWalk(line, load);
 	const { step } = walk;
+	const [isReady, setReady] = useState(false);
+	if (!isReady && load.steps.every(({ weighed }) => weighed === ""))
+		return (
+			<>
+				<Problems load={load} said="" />
+				<Temperatures {...{ line, state, load }} done={() => setReady(true)} />
+				<PourNotes job={state.job} load={load.card.load} line={line} />
+			</>
+		);
 	return (
 		<>
 			<Problems

@@ -24,21 +24,36 @@ interface Props {
 export const PourNotes = ({ job, load, line }: Props) => (
 	<details class="notes">
 		<summary>Notes for load {load}</summary>
-		{NOTES.map(([note, field]) => {
-			const place = { load, cell: { note } };
-			return (
-				<Note
-					key={note}
-					id={`note-${note}`}
-					label={labelText(field.label, job.units)}
-					field={field}
-					held={shownIn(field, typedAt(job, place))}
-					keep={(typed) => line.write(place, typedFor(field, typed))}
-				/>
-			);
-		})}
+		{NOTES.map(([note]) => (
+			<NoteField
+				key={note}
+				id={`note-${note}`}
+				{...{ note, job, load, line }}
+			/>
+		))}
 	</details>
 );
+
+/** One note of a load. */
+export function NoteField({
+	id,
+	note,
+	job,
+	load,
+	line,
+}: Props & { id: string; note: keyof PourRow }) {
+	const field: Field = POUR[note];
+	const place = { load, cell: { note } };
+	return (
+		<Note
+			id={id}
+			label={labelText(field.label, job.units)}
+			field={field}
+			held={shownIn(field, typedAt(job, place))}
+			keep={(typed) => line.write(place, typedFor(field, typed))}
+		/>
+	);
+}
 
 const shownIn = ({ kind }: Field, typed: Typed): string =>
 	kind === "share" && typeof typed === "number"

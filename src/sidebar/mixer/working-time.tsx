@@ -1,6 +1,6 @@
 /** The clock of a load: when the water went in, and how long the mix can still be worked. */
 import { useEffect, useState } from "preact/hooks";
-import { isKnown, type Known, saying } from "../../job/answers/known";
+import { isKnown, type Known, orNull, saying } from "../../job/answers/known";
 import type { Typed } from "../../job/fields/field";
 import type { PourRow } from "../../job/fields/pour";
 import type { JobState } from "../../sheets/messages";
@@ -42,14 +42,15 @@ export function WorkingTime(props: Props) {
 	const left = isKnown(workingMinutes)
 		? minutesLeft(waterIn, workingMinutes.is, now)
 		: undefined;
-	const soon = left !== undefined && left <= SOON;
+	const needed = orNull(card.times.minutesLeft) ?? 0;
+	const soon = left !== undefined && (left <= SOON || left < needed);
 	return (
 		<>
 			{placed === "" && (
 				<p class={soon ? "caution big" : "time"}>
 					{left === undefined
 						? sinceText(waterIn, now, workingMinutes)
-						: leftText(left)}
+						: `${sinceText(waterIn, now, workingMinutes)} ${leftText(left)}${needText(card.times.minutesLeft)}`}
 				</p>
 			)}
 			{finished && placed === "" && (
@@ -80,6 +81,10 @@ function sinceText(
 	const why = saying(working);
 	return why ? `${since} Time left: ${ended(why)}` : since;
 }
+
+/** What the work that is left takes. */
+const needText = (needed: Known<number>): string =>
+	isKnown(needed) ? `; what is left takes about ${Math.ceil(needed.is)}` : "";
 
 const leftText = (left: number): string =>
 	left >= 0

@@ -67,6 +67,7 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 	describe("at the mixer", () => {
 		test("what is weighed stands on the Pour card, the next amount as the card has it", async () => {
 			await view("At the mixer");
+			await button("Go on to weighing").click();
 			await panel().getByText("Step 1 of", { exact: false }).waitFor(SOON);
 			await panel().getByText("White cement").first().waitFor();
 			await keepPicture(page, "panel-mixer");

@@ -503,7 +503,19 @@ describe("times", () => {
 			9,
 		);
 		expect(times.timeCheck.say).toBe(
-			"Look: 3 steps take 5 minutes, longer than the mix works",
+			`Look: mixing 6, 3 steps 4.5 and placing 10 take 21 minutes, longer than the mix works (${Math.round(45 * Math.exp(5000 * (1 / 373.15 - 1 / 293.15)))})`,
+		);
+	});
+
+	test("what is still to do: mixing, the steps, placing", () => {
+		const leftOf = (pour: Omit<PourInput, "load">) =>
+			known(cardOf(poured({ load: 1, ...pour })).times.minutesLeft);
+		// 6 minutes to mix, three steps of 1.5, 10 to place.
+		expect(leftOf({})).toBeCloseTo(20.5, 9);
+		expect(leftOf({ steps: { 1: 30 } })).toBeCloseTo(13, 9);
+		expect(leftOf({ steps: { 1: 30 }, lastPlacedAt: "9:00" })).toBeCloseTo(
+			3,
+			9,
 		);
 	});
 

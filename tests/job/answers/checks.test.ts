@@ -197,7 +197,7 @@ const CASES: readonly (readonly [string, Broken, RegExp])[] = [
 	[
 		"The steps fit in the working time",
 		{ setting: { step_minutes: 30 } },
-		/^Look: \d+ steps take/,
+		/^Look: mixing 6, \d+ steps [\d.]+ and placing 10 take/,
 	],
 	["The mix is not too warm", { job: temperatures(35, 30) }, /^Look: .*warmer/],
 	[

@@ -32,6 +32,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 	async function atTheMixer(card = cardScript()) {
 		await open(answersOf(card));
 		await view("At the mixer");
+		await button("Go on to weighing").click();
 		await page().getByText("Step 1 of 7").waitFor();
 		return card;
 	}
@@ -90,6 +91,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 				lastPlacedAt: expect.stringMatching(/^\d\d:\d\d$/),
 			});
 		await button("Go to load 2").click();
+		await button("Go on to weighing").click();
 		await at(1);
 		expect(await panel().calls("chooseLoad")).toEqual([
 			{ name: "chooseLoad", args: [3, 2] },
@@ -132,6 +134,33 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await button("Take back").click();
 		await page().getByText("light: 5% too strong").first().waitFor();
 		await expect.poll(() => card.load(1).corrections).toEqual([{}]);
+	});
+
+	test("temperatures and ice come first: how warm the mix will be, and what to do", async () => {
+		const card = cardScript();
+		await open(answersOf(card));
+		await view("At the mixer");
+		await page().getByText("Temperatures and ice").waitFor();
+		await page()
+			.getByText("not known yet: type the temperature of the dry material")
+			.first()
+			.waitFor();
+		expect(await panel().violations()).toEqual([]);
+		await field("Dry material is at, °C").fill("30");
+		await field("Water is at, °C").fill("22");
+		await field("Cool with ice").focus();
+		// ACI 305R: (0.22 · 88 · 30 + 22 · 22) / (0.22 · 88 + 22) = 25.7; wanted are 20.
+		await page().getByText("The mix will be at: 25.7 °C").waitFor();
+		await page().getByText("Look: warmer than wanted").waitFor();
+		await field("Cool with ice").selectOption("yes");
+		await button("Go on to weighing").focus();
+		await page().getByText("The mix will be at: 20 °C").waitFor();
+		await expect
+			.poll(() => card.load(1))
+			.toMatchObject({ dryTemperature: 30, waterTemperature: 22, ice: "yes" });
+		await button("Go on to weighing").click();
+		// Ice is weighed like an ingredient.
+		await page().getByText("Step 1 of 8").waitFor();
 	});
 
 	test("targets are large enough for a gloved finger, and text for an arm's length", async () => {
@@ -280,6 +309,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		await open(answersOf(card));
 		await page().clock.install();
 		await view("At the mixer");
+		await button("Go on to weighing").click();
 		await at(1);
 		card.type({ load: 1, cell: { weighed: "Dry mix" }, value: 90 });
 		await page().evaluate(() => window.dispatchEvent(new Event("focus")));
@@ -380,6 +410,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 		);
 		await open(answersOf(card));
 		await view("At the mixer");
+		await button("Go on to weighing").click();
 		await at(1);
 		expect(await page().locator(".what bdi").textContent()).toBe(text);
 		expect(await page().locator("img").count()).toBe(0);
@@ -426,7 +457,7 @@ describe.runIf(executable)("at the mixer", { timeout: 60_000 }, () => {
 	test("a menu entry opens the panel at a view and a job", async () => {
 		const html = `${await panelHtml()}<div id="opening" data-view="mixer" data-job="4"></div>`;
 		await open(answersOf(cardScript({ ...stateWith(), number: 4 })), html);
-		await page().getByText("Step 1 of 7").waitFor();
+		await page().getByText("Temperatures and ice").waitFor();
 		expect(await page().locator("#mixer-job").inputValue()).toBe("4");
 		expect(panel().calls("jobState")[0]?.args).toEqual([4]);
 	});

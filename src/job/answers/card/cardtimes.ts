@@ -1,11 +1,13 @@
 /** How long the mix of a load still works, and when its last tone must be placed. */
 import { workingTimeMin } from "../../../calc/cure";
 import type { PourInput } from "../../jobfile";
+import { plain } from "../../reading/cells";
 import { clockOf } from "../../reading/days";
 import type { Basis } from "../basis";
 import { type Given, setting } from "../given";
 import {
 	all,
+	flat,
 	from,
 	fromBoth,
 	is,
@@ -24,7 +26,7 @@ export interface CardTimesAnswer {
 	workingMinutes: Known<number>;
 	/** Of which mix temperature the working time is. */
 	workingAt: Said;
-	/** Of the steps of the plan that are not weighed yet. */
+	/** Of mixing, the steps of the plan and placing, as far as they are still to come. */
 	minutesLeft: Known<number>;
 	/** A time like `9:40`. */
 	placeBy: Known<string>;
@@ -52,8 +54,21 @@ export function cardTimes(
 	const workingMinutes = workingTime(given, mix);
 	const waterIn = pourField(given, pour, "waterInAt");
 	const placedAfter = minutes(waterIn, pourField(given, pour, "lastPlacedAt"));
-	const stepMinutes = setting(given, "step_minutes");
 	const plan = from(steps, (all) => all.filter(({ number }) => number > 0));
+	const takes = from(
+		all([
+			plan,
+			setting(given, "mixing_minutes"),
+			setting(given, "step_minutes"),
+			setting(given, "placing_minutes"),
+		] as [typeof plan, Known<number>, Known<number>, Known<number>]),
+		([own, mixing, each, placing]): Takes => ({
+			mixing,
+			steps: own.length,
+			dosing: own.length * each,
+			placing,
+		}),
+	);
 	return {
 		workingMinutes,
 		workingAt: saidOf(
@@ -63,16 +78,18 @@ export function cardTimes(
 					: "at the mix temperature measured",
 			),
 		),
-		minutesLeft: fromBoth(
-			plan,
-			stepMinutes,
-			(all, each) =>
-				all.filter(({ weighed }) => weighed === null).length * each,
-		),
+		minutesLeft: fromBoth(plan, takes, (own, { mixing, dosing, placing }) => {
+			const open = own.filter(({ weighed }) => weighed === null).length;
+			return (
+				(open === own.length ? mixing : 0) +
+				(own.length > 0 ? (dosing * open) / own.length : 0) +
+				("missing" in pourField(given, pour, "lastPlacedAt") ? placing : 0)
+			);
+		}),
 		placeBy: fromBoth(waterIn, workingMinutes, (at, works) =>
 			clockOf(at + works),
 		),
-		timeCheck: timeCheck(plan, stepMinutes, workingMinutes),
+		timeCheck: timeCheck(takes, workingMinutes),
 		placedAfter,
 		placedSay: saidOf(placedSay(placedAfter, workingMinutes)),
 		...(pour.load > 1
@@ -101,27 +118,31 @@ const workingTime = (given: Given, mix: Known<number>): Known<number> =>
 const minutes = (begin: Known<number>, end: Known<number>): Known<number> =>
 	fromBoth(begin, end, (from, to) => (((to - from) % A_DAY) + A_DAY) % A_DAY);
 
-function timeCheck(
-	plan: Known<readonly unknown[]>,
-	stepMinutes: Known<number>,
-	workingMinutes: Known<number>,
-): Said {
-	const takes = fromBoth(plan, stepMinutes, (all, each) => all.length * each);
-	const enough = fromBoth(
-		takes,
-		workingMinutes,
-		(take, works) => take <= works,
-	);
-	if (!isKnown(enough) || !isKnown(takes) || !isKnown(plan))
-		return saidOf(from(enough, () => ""));
-	return saidOf(
-		enough.is
-			? is("fine")
-			: look(
-					`${plan.is.length} steps take ${Math.round(takes.is)} minutes, longer than the mix works`,
-				),
-	);
+/** Minutes from water in to the last tone placed. */
+interface Takes {
+	mixing: number;
+	steps: number;
+	dosing: number;
+	placing: number;
 }
+
+const timeCheck = (takes: Known<Takes>, workingMinutes: Known<number>): Said =>
+	saidOf(
+		flat(
+			fromBoth(
+				takes,
+				workingMinutes,
+				({ mixing, steps, dosing, placing }, works) => {
+					const minutes = mixing + dosing + placing;
+					return minutes <= works
+						? is("fine")
+						: look(
+								`mixing ${plain(mixing)}, ${steps} steps ${plain(dosing)} and placing ${plain(placing)} take ${Math.round(minutes)} minutes, longer than the mix works (${Math.round(works)})`,
+							);
+				},
+			),
+		),
+	);
 
 function placedSay(
 	placed: Known<number>,
