@@ -208,7 +208,7 @@ export const cardAnswered: readonly Block[] = [
 	fact("vessels", `C${STEPS - 1}`, "result"),
 	note("sharesSay", `N${TONES + MOST.tones}`),
 	labels(`B${CORRECTIONS - 1}`, ["reserveLeft"]),
-	fact("reserveLeft", `C${CORRECTIONS - 1}`),
+	...known("reserveLeft", `C${CORRECTIONS - 1}`),
 	columns({
 		at: `B${TONES}`,
 		slot: "tone_lines",

@@ -80,7 +80,7 @@ export const pourCard: Tab = {
 				],
 			],
 		},
-		{ at: `A${TONES - 1}`, look: "total", rows: [["As it came out"]] },
+		{ at: `A${TONES - 1}`, look: "total", rows: [["What each tone comes to"]] },
 		{
 			at: `N${TONES - 1}`,
 			look: "heading",

@@ -337,7 +337,7 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 		const still = (deep * 1.2) / (deep + 5) - 1;
 		const kept = 25 * (1 + binder * 0.04 * 1.5 * 1.2);
 		expect(value(ofStep(3, "Note"))).toBe(
-			`Look: 20% too strong: ${shown(deep * 0.2)} kg of undosed mix would bring it back, and 5 kg is left of the reserve: fold that in and it is still ${Number((still * 100).toFixed(1))}% too strong; or scoop out all but ${shown(kept)} kg of it first, and it is as wanted; or mix more without pigment`,
+			`Look: 20% too strong: it needs ${shown(deep * 0.2)} kg of undosed mix; the reserve has 5 kg, with which it is still ${Number((still * 100).toFixed(1))}% too strong. Scoop out all but ${shown(kept)} kg first and that is enough, or mix more without pigment`,
 		);
 		// What can be placed of the last tone: all but the 0.3 kg that stick.
 		expect(number(ofStep(3))).toBeCloseTo(

@@ -190,7 +190,8 @@ const FACTS = {
 	sharesSay: {
 		label: "Shares of the tones",
 		format: "text",
-		of: ({ sharesSay }) => sharesSay,
+		of: ({ reserveLeft, sharesSay }) =>
+			isKnown(reserveLeft) ? sharesSay : undefined,
 	},
 	check: {
 		label: "Check",
@@ -307,7 +308,7 @@ const toneRows = (
 		? tones.is.map(({ name, onScale, undosed, share, reached, said }) => [
 				"",
 				name,
-				onScale,
+				Number(onScale.toFixed(2)),
 				unit,
 				saidOf(
 					"look" in said

@@ -398,7 +398,7 @@ describe("words", () => {
 		const still = (heap.mixKg * (1 + excess)) / (heap.mixKg + reserve) - 1;
 		const kept = (reserve / excess) * (onScaleKg(heap) / heap.mixKg);
 		expect(load.sayOf("Sand")).toBe(
-			`${percent(excess)}% too strong: ${kg(heap.mixKg * excess)} of undosed mix would bring it back, and ${kg(reserve)} is left of the reserve: fold that in and it is still ${percent(still)}% too strong; or scoop out all but ${kg(kept)} of it first, and it is as wanted; or mix more without pigment`,
+			`${percent(excess)}% too strong: it needs ${kg(heap.mixKg * excess)} of undosed mix; the reserve has ${kg(reserve)}, with which it is still ${percent(still)}% too strong. Scoop out all but ${kg(kept)} first and that is enough, or mix more without pigment`,
 		);
 		// The second way, done.
 		load.scoopOut("Sand", onScaleKg(heap) - kept);

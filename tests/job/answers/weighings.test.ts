@@ -172,7 +172,7 @@ describe("small amounts", () => {
 		expect(lines[4]).toMatchObject({ scale: "gram" });
 		expect(lines[4]?.shown).toBeCloseTo(reducer / 1000, 9);
 		expect(lines[4]?.say.say).toBe(
-			`gram scale: ${reducer} g (type "${reducer} g", or kg)`,
+			`gram scale: ${reducer} g, typed so or in kg`,
 		);
 		expect(lines[0]).toMatchObject({ scale: "mix" });
 		const typed = metric({ "Water reducer": `${reducer * 2} g` });
@@ -188,7 +188,7 @@ describe("small amounts", () => {
 		expect(line?.weighed).toBeCloseTo(0.9 / POUND, 12);
 		expect(line?.say.state).toBe("fine");
 		expect(pounds({}).lines[4]?.say.say).toMatch(
-			/^gram scale: \d+\.\d g \(type "\d+\.\d g", or lb\)$/,
+			/^gram scale: \d+\.\d g, typed so or in lb$/,
 		);
 	});
 

@@ -117,7 +117,7 @@ export function toneSaid(
 	if (mass(neededKg) > mass(reserveKg) + scales.mix / 2)
 		return {
 			say: look(
-				`${off}: ${massText(neededKg)} of undosed mix would bring it back, and ${reserveWords(tone, { excess, reserveKg, binderShare }, massText)}`,
+				`${off}: it needs ${massText(neededKg)} of undosed mix; ${reserveWords(tone, { excess, reserveKg, binderShare }, massText)}`,
 			),
 			...(reserveKg > 0 && { proposal: folding(reserveKg) }),
 		};
@@ -146,10 +146,10 @@ function reserveWords(
 	massText: (kg: number) => string,
 ): string {
 	if (!(reserveKg > 0))
-		return "nothing is left of the reserve: mix that much more without pigment, or keep it as it is";
+		return "no reserve is left: mix that much more without pigment, or keep it as it is";
 	const still = (undosedKg * (1 + excess)) / (undosedKg + reserveKg) - 1;
 	const savedKg = (reserveKg / excess) * (1 + binderShare * sum(doses));
-	return `${massText(reserveKg)} is left of the reserve: fold that in and it is still ${percent(still)} too strong; or scoop out all but ${massText(savedKg)} of it first, and it is as wanted; or mix more without pigment`;
+	return `the reserve has ${massText(reserveKg)}, with which it is still ${percent(still)} too strong. Scoop out all but ${massText(savedKg)} first and that is enough, or mix more without pigment`;
 }
 
 /** Grams of dry pigment in what goes on the scale. */

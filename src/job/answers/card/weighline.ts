@@ -195,7 +195,7 @@ function toWeigh(
 	if (scale === "gram") {
 		const grams = fromSi(toSi(shown, "mass", given.units), "pigment", "metric");
 		const text = `${Number(grams.toFixed(4))} g`;
-		return `gram scale: ${text} (type "${text}", or ${unit})`;
+		return `gram scale: ${text}, typed so or in ${unit}`;
 	}
 	const packs = pack > 0 ? Math.floor(shown / pack + 1e-9) : 0;
 	const rest = shown - packs * pack;
