@@ -2,7 +2,9 @@
 import {
 	convertLab65ToRgb,
 	convertLab65ToXyz65,
+	convertLabToXyz50,
 	convertRgbToLab65,
+	convertXyz50ToXyz65,
 	convertXyz65ToLab65,
 } from "culori/fn";
 import { InputError } from "./errors";
@@ -32,6 +34,14 @@ export function labOfHex(hex: string): Lab {
 	const [r, g, b] = [channel(1), channel(3), channel(5)];
 	const lab = convertRgbToLab65({ r, g, b });
 	return { l: lab.l, a: lab.a, b: lab.b };
+}
+
+/** The color under D65 of L*, a*, b* that are stated under D50, as those of reference cards often are: Bradford's adaptation. */
+export function labOfD50(lab: Lab): Lab {
+	const { l, a, b } = convertXyz65ToLab65(
+		convertXyz50ToXyz65(convertLabToXyz50(lab)),
+	);
+	return { l, a, b };
 }
 
 /** `#rrggbb`; channels out of gamut are limited. */

@@ -8,6 +8,7 @@ import {
 	hexOfLab,
 	type Lab,
 	labOfChannels,
+	labOfD50,
 	labOfHex,
 } from "../../src/calc/color";
 
@@ -68,6 +69,32 @@ describe("L*, a*, b*", { timeout: 60_000 }, () => {
 					Math.hypot(l - (l2 ?? 0), a - (a2 ?? 0), b - (b2 ?? 0)),
 				).toBeLessThan(1e-3);
 			}),
+			{ seed: 1 },
+		);
+	});
+
+	test("of L*, a*, b* under D50 as colorjs.io adapts it", () => {
+		const part = (most: number) =>
+			fc.double({ min: -most, max: most, noNaN: true });
+		fc.assert(
+			fc.property(
+				fc.double({ min: 5, max: 95, noNaN: true }),
+				part(40),
+				part(40),
+				(l, a, b) => {
+					const found = labOfD50({ l, a, b });
+					const [l2 = 0, a2 = 0, b2 = 0] = new ColorJs("lab", [l, a, b]).to(
+						"lab-d65",
+					).coords;
+					expect(
+						Math.hypot(
+							found.l - (l2 ?? 0),
+							found.a - (a2 ?? 0),
+							found.b - (b2 ?? 0),
+						),
+					).toBeLessThan(2e-3);
+				},
+			),
 			{ seed: 1 },
 		);
 	});

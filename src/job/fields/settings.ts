@@ -17,6 +17,9 @@ export const WEEKENDS = ["Saturday and Sunday", "Sunday", "none"] as const;
 
 export const SIDES_STAND = ["on the base", "beside the base"] as const;
 
+/** Light that a card's colors are stated for. */
+export const CARD_LIGHTS = ["D50", "D65"] as const;
+
 /** Every number is a start, to be replaced by the studio's own. */
 export const SETTING_GROUPS = {
 	"Units and money": {
@@ -414,6 +417,19 @@ export const SETTING_GROUPS = {
 		sealer_price: money("Sealer, price per {coating}", {
 			start: { metric: 48, us: 190 },
 			help: "What the studio pays",
+		}),
+	},
+	"Reference card": {
+		card_patches: text("Its patches, row by row", {
+			help: "Of each L*, a*, b* or #rrggbb, with | between, e.g. 38, 14, 15 | #c29682 | …",
+		}),
+		card_columns: whole(
+			"Patches in a row",
+			{ help: "As the card lies in front of one" },
+			{ min: 1 },
+		),
+		card_light: word("Its L*, a*, b* are for", CARD_LIGHTS, {
+			help: "As its maker says: D50 more often than D65",
 		}),
 	},
 } as const satisfies Record<string, Record<string, Field>>;

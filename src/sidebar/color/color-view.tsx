@@ -12,6 +12,7 @@ import { useJobState } from "../use-job-state";
 import { CastCorrection } from "./cast-correction";
 import type { ColorWork } from "./color-work";
 import { NextCast } from "./next-cast";
+import { PhotoColors } from "./photo-color";
 import { RecipeCards } from "./recipe-cards";
 import { colorOrUndefined, WantedColor } from "./wanted-color";
 
@@ -66,6 +67,7 @@ function ColorWorkbench(
 			)}
 			<CastCorrection {...work} wanted={wanted} first={recipes[0]} />
 			<NextCast {...work} />
+			<PhotoColors {...work} want={setWanted} />
 		</>
 	);
 }
