@@ -1,12 +1,11 @@
 /** A recipe corrected by what its cast came out as. */
 import { colorDifference } from "./ciede2000";
 import { type Channels, type Lab, labOfChannels } from "./color";
-import { InputError, percent } from "./errors";
+import { InputError } from "./errors";
 import { absorptions, reflectanceOf } from "./kubelka";
-import { type Palette, paletteColor } from "./palette";
+import { dosedPigments, type Palette, paletteColor } from "./palette";
 import type { Recipe } from "./recipes";
 import { boundsOf, type Limits, refined, startsOf } from "./recipesearch";
-import { withRounding } from "./rounding";
 
 export interface Cast {
 	wanted: Lab;
@@ -68,20 +67,8 @@ export function correctedRecipe(
 const labWith = (qs: readonly number[]): Lab =>
 	labOfChannels(qs.map(reflectanceOf) as unknown as Channels);
 
-function usedPigments({ pigments }: Palette, doses: readonly number[]) {
-	const used = doses.flatMap((dose, column) => {
-		if (dose <= 0) return [];
-		const own = pigments.find((pigment) => pigment.column === column);
-		if (!own)
-			throw new InputError(
-				`recipe has pigment in column ${column + 1}, of which there is no swatch of its own`,
-			);
-		if (dose > withRounding(own.strongest))
-			throw new InputError(
-				`recipe must have at most ${percent(own.strongest)}, the strongest swatch of the pigment in column ${column + 1}, got ${percent(dose)}`,
-			);
-		return [own];
-	});
+function usedPigments(palette: Palette, doses: readonly number[]) {
+	const used = dosedPigments(palette, doses, "recipe");
 	if (used.length > 0) return used;
 	throw new InputError("recipe must have a dose of at least one pigment");
 }

@@ -1,7 +1,8 @@
 /** What a studio's swatches can be mixed to: the undosed mix and the pigments that have swatches of their own. */
 import type { Channels, Lab } from "./color";
-import { InputError } from "./errors";
+import { InputError, percent } from "./errors";
 import { absorptions, mixedColor, type Strength } from "./kubelka";
+import { withRounding } from "./rounding";
 import { fitted, type Swatch } from "./swatches";
 import { alone, type SwatchRow } from "./tonecolor";
 
@@ -54,6 +55,40 @@ export function paletteOf(rows: readonly SwatchRow[]): Palette {
 		pigments,
 	};
 }
+
+/**
+ * The color of doses of a palette, a column each.
+ *
+ * @throws InputError for a dose of a pigment without swatches, or past the strongest.
+ */
+export function dosedColor(palette: Palette, doses: readonly number[]): Lab {
+	const used = dosedPigments(palette, doses, "the tone");
+	return paletteColor(
+		palette,
+		used,
+		used.map(({ column, strongest }) => (doses[column] ?? 0) / strongest),
+	);
+}
+
+/** The pigments that have a dose. @throws InputError as `dosedColor` does, naming what has the doses. */
+export const dosedPigments = (
+	{ pigments }: Palette,
+	doses: readonly number[],
+	what: string,
+): PalettePigment[] =>
+	doses.flatMap((dose, column) => {
+		if (dose <= 0) return [];
+		const own = pigments.find((pigment) => pigment.column === column);
+		if (!own)
+			throw new InputError(
+				`${what} has pigment in column ${column + 1}, of which there is no swatch of its own`,
+			);
+		if (dose > withRounding(own.strongest))
+			throw new InputError(
+				`${what} must have at most ${percent(own.strongest)}, the strongest swatch of the pigment in column ${column + 1}, got ${percent(dose)}`,
+			);
+		return [own];
+	});
 
 /** The color of some pigments of a palette, each as a share of its strongest swatch. */
 export const paletteColor = (

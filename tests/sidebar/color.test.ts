@@ -192,6 +192,31 @@ describe.runIf(executable)("color", { timeout: 60_000 }, () => {
 		expect(await panel().violations()).toEqual([]);
 	});
 
+	test("a tone has a family of paler ones, one of which goes into a tone", async () => {
+		await atColor();
+		await field("Strongest tone").selectOption("dark");
+		await shown()
+			.getByRole("heading", { name: /^L\* \d+: Umber 3% \+ Black 0.5%$/ })
+			.waitFor();
+		const steps = shown().getByRole("heading", { name: /^L\* \d+: Umber/ });
+		expect(await steps.count()).toBe(3);
+		const lightness = (await steps.allTextContents()).map((text) =>
+			Number(/L\* (\d+)/.exec(text)?.[1]),
+		);
+		// Umber 0 of the starter is #e3dfd5: L* 88.8; each step is a third of the way there, shown whole.
+		const way = 88.8 - (lightness[0] ?? 0);
+		lightness.forEach((l, i) => {
+			expect(Math.abs(l - (lightness[0] ?? 0) - (way * i) / 3)).toBeLessThan(
+				1.1,
+			);
+		});
+		expect(await panel().violations()).toEqual([]);
+		const last = shown().getByRole("article").last();
+		await last.getByLabel("Into the tone").selectOption("light");
+		await last.getByRole("button").click();
+		await last.getByText("light has these doses now.").waitFor();
+	});
+
 	test("without a swatch it says what to cast", async () => {
 		const studio = { ...STATE.studio, swatches: [] };
 		await atColor({ ...READY, jobState: { gives: { ...STATE, studio } } });

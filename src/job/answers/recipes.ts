@@ -5,9 +5,10 @@ import { correctedRecipe } from "../../calc/correction";
 import { castDoses, counting } from "../../calc/expected";
 import { pigmentHeadroom } from "../../calc/headroom";
 import { sameName } from "../../calc/names";
-import { type Palette, paletteOf } from "../../calc/palette";
+import { dosedColor, type Palette, paletteOf } from "../../calc/palette";
 import { costOf } from "../../calc/recipecost";
 import { type Recipe, recipesFor } from "../../calc/recipes";
+import { toneFamily } from "../../calc/tonefamily";
 import type { Basis } from "./basis";
 import { setting } from "./given";
 import { all, from, is, isKnown, type Known, orNull } from "./known";
@@ -137,6 +138,24 @@ export const dosesIn = (
 		(name) =>
 			Object.entries(doses).find(([other]) => sameName(other, name))?.[1] ?? 0,
 	);
+
+/** Tones from a strongest one toward the bare mix, in even steps of lightness. @throws InputError where there are none. */
+export function familyOf(
+	studio: StudioPalette,
+	strongest: readonly number[],
+	count: number,
+): RecipeAnswer[] {
+	const { palette } = studio;
+	const colorOf = (doses: readonly number[]) => dosedColor(palette, doses);
+	const bandOf = castBands(palette);
+	return toneFamily(colorOf, strongest, count).map((doses) =>
+		recipeAnswer(
+			studio,
+			{ pigments: [], doses, lab: colorOf(doses), difference: 0 },
+			bandOf(doses),
+		),
+	);
+}
 
 const KG = 100;
 

@@ -14,6 +14,7 @@ import type { ColorWork } from "./color-work";
 import { NextCast } from "./next-cast";
 import { PhotoColors } from "./photo-color";
 import { RecipeCards } from "./recipe-cards";
+import { ToneSteps } from "./tone-steps";
 import { colorOrUndefined, WantedColor } from "./wanted-color";
 
 export function ColorView(props: JobViewProps) {
@@ -66,6 +67,7 @@ function ColorWorkbench(
 				<p class="hint">Left out: {palette.is.left.join("; ")}.</p>
 			)}
 			<CastCorrection {...work} wanted={wanted} first={recipes[0]} />
+			<ToneSteps {...work} />
 			<NextCast {...work} />
 			<PhotoColors {...work} want={setWanted} />
 		</>

@@ -101,7 +101,7 @@ export function RecipeCard({ id, wanted, recipe, lead, ...work }: CardProps) {
 }
 
 /** The recipe's doses beside a tone of the job. */
-function IntoTone({
+export function IntoTone({
 	id,
 	ask,
 	job,
