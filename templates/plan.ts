@@ -70,8 +70,6 @@ export interface Tab {
 	name: string;
 	/** Of the tab itself; a job's tabs have one, so that they stand out from the studio's. */
 	color?: string;
-	/** White all over, so that no grid shows: a page for somebody else to read. */
-	paper?: true;
 	/** Grid size: new tabs are cut to it. A job's tabs have one number of rows, so that copies need no cutting. */
 	rows: number;
 	/** Column widths in pixels, from column A; their number is the number of columns. */

@@ -72,13 +72,16 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	COUNTIF: [2, 2],
 	FILTER: [2, 30],
 	FIND: [2, 3],
+	HSTACK: [1, 30],
 	IF: [2, 3],
 	IFERROR: [1, 2],
 	INDEX: [2, 3],
 	INT: [1, 1],
 	ISERROR: [1, 1],
 	ISNUMBER: [1, 1],
+	LAMBDA: [1, 30],
 	LEFT: [1, 2],
+	MAP: [2, 30],
 	MATCH: [2, 3],
 	MAX: [1, 30],
 	MID: [3, 3],
@@ -94,6 +97,7 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	ROW: [0, 1],
 	ROWS: [1, 1],
 	SEARCH: [2, 3],
+	SPARKLINE: [1, 2],
 	SUBSTITUTE: [3, 4],
 	SUM: [1, 30],
 	SUMIF: [2, 3],
@@ -109,6 +113,7 @@ const BUILT_IN: Record<string, readonly [number, number]> = {
 	TRIM: [1, 1],
 	VALUE: [1, 1],
 	VLOOKUP: [3, 4],
+	VSTACK: [1, 30],
 };
 
 /** A tab's function takes the studio's settings and each region that it needs. */

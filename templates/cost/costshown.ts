@@ -9,6 +9,7 @@ import {
 	SUMMARY_ROWS,
 } from "../../src/job/tabs/cost";
 import { answerList, answerTable, moved } from "../blocks";
+import { shareBars } from "../drawn";
 import type { Block } from "../plan";
 import { CHANGES, WORK_AT } from "./costtyped";
 
@@ -19,6 +20,9 @@ const COLUMNS = 3;
 /** Ingredients of a mix, pigments, sealer, goods, and their total. */
 const MATERIAL_ROWS =
 	CARD_ROWS.weighed - 1 + MOST.pigments + 1 + MOST.goods + 1;
+
+/** Parts of the cost, and their sum. */
+const PARTS = SUMMARY_ROWS.plans - SUMMARY_ROWS.parts - 1;
 
 const headingRow = (row: number): Block => ({
 	at: moved(SUMMARY, row),
@@ -42,9 +46,15 @@ export const costShownBlocks: readonly Block[] = [
 	{
 		at: moved(SUMMARY, SUMMARY_ROWS.parts + 1, 2),
 		look: "result",
-		size: [SUMMARY_ROWS.plans - SUMMARY_ROWS.parts - 1, 1],
+		size: [PARTS, 1],
 		formats: "percent",
+		slot: "part_shares",
 	},
+	shareBars(
+		moved(SUMMARY, SUMMARY_ROWS.parts + 1, COLUMNS + 1),
+		"{at:Cost.part_shares}",
+		PARTS,
+	),
 	...answerTable({
 		at: "G3",
 		answer: COST_MATERIALS,

@@ -4,10 +4,12 @@ import {
 	CURE_TITLES,
 } from "../../src/job/tabs/cure";
 import { answerList, answerTable, moved, ofTab } from "../blocks";
+import { curve, dayBars } from "../drawn";
 import type { Block } from "../plan";
 
 const CALENDAR = "D3";
 const FACTS = "D12";
+const STEPS = 7;
 
 /** The steps that other tabs show, as rows of the calendar: the last coat is not among them. */
 const DATED = [0, 1, 2, 3, 4, 6];
@@ -38,7 +40,22 @@ const pigmentLabels = Object.fromEntries(
 
 /** The calendar with what to do on each day, and below it what is known of the piece. */
 export const cureShownBlocks: readonly Block[] = [
-	...answerTable({ at: CALENDAR, answer: CURE_CALENDAR, rows: 7 }),
+	...answerTable({
+		at: CALENDAR,
+		answer: CURE_CALENDAR,
+		rows: STEPS,
+		slots: { days: 1, strengths: 4 },
+	}),
+	dayBars(moved(CALENDAR, 1, -1), "{at:Cure.days}", STEPS, [
+		"{at:Cure.day_1}",
+		"{at:Cure.day_6}",
+	]),
+	curve(
+		moved(FACTS, placeOf(CURE_TITLES[0]), 2),
+		"{at:Cure.days}",
+		"{at:Cure.strengths}",
+		"1",
+	),
 	...DATED.map(
 		(row, index): Block => ({
 			at: moved(CALENDAR, row + 1, 1),
@@ -51,7 +68,7 @@ export const cureShownBlocks: readonly Block[] = [
 		(column): Block => ({
 			at: moved(CALENDAR, 1, column),
 			look: "result",
-			size: [7, 1],
+			size: [STEPS, 1],
 			align: "left",
 		}),
 	),

@@ -10,7 +10,7 @@ export const cure: Tab = {
 	color: "#8a5a2b",
 	rows: 130,
 	widths: [
-		...[215, 90, 16, 250, 90, 90, 90, 90, 330],
+		...[215, 90, 110, 250, 90, 90, 90, 90, 330],
 		...Array<number>(6).fill(90),
 	],
 	frozenRows: 1,

@@ -6,7 +6,6 @@ import { QUOTE_REGION, quoteLineBlocks, quoteTyping } from "./quotepage";
 export const quote: Tab = {
 	name: "Quote",
 	color: "#8a5a2b",
-	paper: true,
 	rows: 130,
 	widths: [420, 20, 190, 130, 90],
 	frozenRows: 1,

@@ -1,14 +1,20 @@
 import { MOST_FOUND } from "../../src/job/answers/wordsearch";
 import { LOGGED } from "../../src/job/fields/log";
+import { SWATCH } from "../../src/job/fields/swatch";
 import {
 	COLORS_FOUND,
 	POURS_COUNT,
 	POURS_FOUND,
 } from "../../src/job/tabs/poursfound";
 import { answerTable, calling, lines, typedTable } from "../blocks";
+import { painted } from "../drawn";
 import type { Tab } from "../plan";
 
 const log = typedTable({ at: "A20", slot: "pours", fields: LOGGED, rows: 300 });
+
+const COLOR = COLORS_FOUND.shown.findIndex(
+	({ label }) => label === SWATCH.color.label,
+);
 
 /** What each pour was. */
 export const pourLog: Tab = {
@@ -44,7 +50,9 @@ export const pourLog: Tab = {
 			answer: COLORS_FOUND,
 			rows: MOST_FOUND,
 			slot: "found_colors",
+			slots: { colors_found: COLOR },
 		}),
+		painted("R6", "{at:Pour log.colors_found}", MOST_FOUND),
 		{ at: "A19", look: "total", rows: [["Every pour, one row per load"]] },
 		...log.blocks,
 	],

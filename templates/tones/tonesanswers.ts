@@ -12,9 +12,13 @@ import {
 	type MixFact,
 } from "../../src/job/tabs/tones";
 import { answerList, answerTable, lines, moved } from "../blocks";
+import { painted } from "../drawn";
 import type { Block } from "../plan";
 
 const fact = (key: MixFact): number => MIX_FACTS.indexOf(key);
+
+/** The facts of the mix, their labels to the left of them. */
+const FACTS_AT = "G3";
 
 /** Rows of an answer for each tone. */
 const TONES = 6;
@@ -22,8 +26,10 @@ const PIGMENTS_AT = "A27";
 const PIGMENT_COLUMNS = 6;
 
 const toneAnswers: readonly Block[] = [
+	{ at: "G18", look: "heading", rows: [["Looks"]] },
+	painted("G19", "{at:Tones.expected}", TONES),
 	...answerTable({
-		at: "G18",
+		at: "H18",
 		answer: JOB_TONES,
 		rows: TONES,
 		slot: "tone_answers",
@@ -36,12 +42,12 @@ const toneAnswers: readonly Block[] = [
 			told_apart: 10,
 		},
 	}),
-	{ at: "I19", look: "result", size: [TONES, 4], slot: "pigments_weighed" },
+	{ at: "J19", look: "result", size: [TONES, 4], slot: "pigments_weighed" },
 	{
-		at: "G25",
+		at: "H25",
 		look: "total",
 		rows: [
-			[..."GHIJKL"].map(
+			[..."HIJKLM"].map(
 				(column) =>
 					`=IF(COUNT(${column}19:${column}24)=0;"";SUM(${column}19:${column}24))`,
 			),
@@ -63,9 +69,9 @@ const pigmentFormats: readonly Block[] = Object.values(PIGMENT_ROWS).map(
 
 export const tonesAnswers: readonly Block[] = [
 	...answerList({
-		at: "G3",
+		at: FACTS_AT,
 		answer: JOB_MIX,
-		right: 4,
+		right: 1,
 		slots: {
 			cement_share: fact("cement"),
 			face_share: fact("face"),
@@ -77,6 +83,14 @@ export const tonesAnswers: readonly Block[] = [
 			density: fact("density"),
 		},
 	}),
+	// a long label runs to the left, so that each is beside its answer
+	{
+		at: FACTS_AT,
+		look: "label",
+		size: [MIX_FACTS.length, 1],
+		align: "right",
+	},
+	painted(moved(FACTS_AT, fact("farColor"), 2), "{at:Tones.far_color}", 1),
 	...toneAnswers,
 	...answerTable({
 		at: PIGMENTS_AT,

@@ -12,6 +12,7 @@ export const tones: Tab = {
 		150,
 		190,
 		...Array<number>(4).fill(66),
+		46,
 		...Array<number>(10).fill(80),
 		240,
 		...Array<number>(5).fill(80),
@@ -25,7 +26,7 @@ export const tones: Tab = {
 		lines(
 			"A2",
 			"note",
-			"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face.",
+			"Type in the tinted cells. Shares are of the whole batch; in a mold lay-up, of the toned face. Name each pigment above its doses, which are as its maker states them.",
 		),
 		...tonesTyped,
 		...tonesAnswers,

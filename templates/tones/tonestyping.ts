@@ -1,7 +1,7 @@
 /** What is typed on the Tones tab: the look of the job, and its tones with a dose of each pigment. */
 import { LOOK, TONE } from "../../src/job/fields/tone";
 import { MOST } from "../../src/job/jobfile";
-import { area, lines, moved, typedList, typedTable } from "../blocks";
+import { area, moved, typedList, typedTable } from "../blocks";
 import type { Block, Choice } from "../plan";
 
 const LOOK_AT = "A3";
@@ -39,11 +39,6 @@ const lookCell = (key: keyof typeof LOOK): string =>
 export const tonesTyped: readonly Block[] = [
 	...look.blocks,
 	{ at: moved(HEADINGS_AT, -1), look: "total", rows: [["Tones"]] },
-	lines(
-		moved(HEADINGS_AT, -1, 1),
-		"note",
-		"Name each pigment above its doses; type doses as its maker states them.",
-	),
 	...tones.blocks,
 	{
 		at: PIGMENTS_AT,

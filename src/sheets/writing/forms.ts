@@ -10,11 +10,7 @@ export function setForms(range: Range, cells: readonly PageCell[][]): void {
 	const each = <T>(of: (cell: PageCell) => T): T[][] =>
 		cells.map((row) => row.map(of));
 	range
-		.setBackgrounds(
-			each(({ look, paper }) =>
-				orNone(LOOKS[look].background ?? (paper ? PAPER : undefined)),
-			),
-		)
+		.setBackgrounds(each(({ look }) => LOOKS[look].background ?? PAPER))
 		.setFontColors(each(({ look }) => orNone(LOOKS[look].color)))
 		.setFontWeights(each(({ look }) => (LOOKS[look].bold ? "bold" : "normal")))
 		.setFontSizes(each(({ look }) => LOOKS[look].size ?? TEXT_SIZE))

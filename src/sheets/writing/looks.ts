@@ -11,7 +11,7 @@ export interface Style {
 /** Points of plain text. */
 export const TEXT_SIZE = 10;
 
-/** Of a page for the client: a filled cell hides the grid. */
+/** A filled cell hides the grid: a page, not a raw sheet. */
 export const PAPER = "#ffffff";
 
 const INPUT_TINT = "#fdf3d8";

@@ -24,8 +24,6 @@ export interface PageCell {
 	number: boolean;
 	/** What is shown beside it. */
 	note: string;
-	/** Whether it is white where nothing else is said, over the grid. */
-	paper: boolean;
 }
 
 export interface Page {
@@ -50,7 +48,7 @@ export interface PageSetup {
 	slots: Slots;
 }
 
-export const blankCell = (paper = false): PageCell => ({
+export const blankCell = (): PageCell => ({
 	value: "",
 	look: "label",
 	format: GENERAL,
@@ -58,7 +56,6 @@ export const blankCell = (paper = false): PageCell => ({
 	wrap: false,
 	number: false,
 	note: "",
-	paper,
 });
 
 const sizeOf = ({ rows = [] }: Block): readonly [number, number] => [
@@ -159,7 +156,7 @@ export function pageOf(setup: PageSetup): Page {
 		name: tokens.tabs[tab.name] ?? tab.name,
 		tokens,
 		cells: Array.from({ length: tab.rows }, () =>
-			tab.widths.map(() => blankCell(tab.paper)),
+			tab.widths.map(() => blankCell()),
 		),
 		names: namesOf(setup),
 		whole: a1Of({

@@ -38,7 +38,7 @@ export function cameToOf(
 	if (!isKnown(took)) return took;
 	const noHours = took.is.every((hours) => hours === undefined);
 	if ("missing" in spent && noHours)
-		return missing("type the hours it took, or what was spent on materials");
+		return missing("type hours taken, or money spent");
 	if (
 		("missing" in spent || noHours) &&
 		!(isKnown(changeCost) && changeCost.is === 0)
