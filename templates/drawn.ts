@@ -3,7 +3,6 @@ import type { Block } from "./plan";
 
 /** Of bars and lines, as of a job's tabs. */
 const BROWN = "#8a5a2b";
-const CLEAR = "#ffffff";
 
 type Options = Readonly<Record<string, string>>;
 
@@ -14,50 +13,49 @@ const drawing = (data: string, options: Options): string =>
 const quoted = (words: readonly string[]): string =>
 	words.map((word) => `"${word}"`).join(";");
 
-/** A drawing beside each of some cells for which this holds. */
+/** A drawing beside each of some cells for which this holds: a formula a row, as drawings do not spill. */
 const beside = (
 	at: string,
-	cells: string,
-	rows: number,
-	[holds, drawn]: readonly [holds: string, drawn: string],
+	cells: readonly string[],
+	of: (cell: string) => readonly [holds: string, drawn: string],
 ): Block => ({
 	at,
 	look: "result",
-	size: [rows, 1],
-	rows: [[`=MAP(${cells};LAMBDA(x_;IF(${holds};${drawn};"")))`]],
+	rows: cells.map((cell) => {
+		const [holds, drawn] = of(cell);
+		return [`=IF(${holds};${drawn};"")`];
+	}),
 });
+
+/** Each of so many cells of a block. */
+const each = (cells: string, rows: number): string[] =>
+	Array.from({ length: rows }, (_, row) => `INDEX(${cells};${row + 1})`);
 
 /** Cells painted in the colors that others hold as `#rrggbb`. */
 export const painted = (at: string, colors: string, rows: number): Block =>
-	beside(at, colors, rows, [
-		'LEFT(x_;1)="#"',
-		drawing("1", { charttype: '"bar"', color1: "x_" }),
+	beside(at, each(colors, rows), (color) => [
+		`LEFT(${color};1)="#"`,
+		drawing("1", { charttype: '"bar"', color1: color }),
 	]);
 
 /** Shares of a whole as bars. */
 export const shareBars = (at: string, shares: string, rows: number): Block =>
-	beside(at, shares, rows, [
-		"ISNUMBER(x_)",
-		drawing("x_", {
+	beside(at, each(shares, rows), (share) => [
+		`ISNUMBER(${share})`,
+		drawing(share, {
 			charttype: '"bar"',
 			max: "1",
 			color1: `"${BROWN}"`,
 		}),
 	]);
 
-/** Days as bars of one day each, from the first to the last. */
-export const dayBars = (
-	at: string,
-	days: string,
-	rows: number,
-	[first, last]: readonly [first: string, last: string],
-): Block =>
-	beside(at, days, rows, [
-		"ISNUMBER(x_)",
-		// parts have two colors in turn
-		drawing(`HSTACK(x_-${first};1;${last}-x_)`, {
+/** Days as bars of one day each, from the first to the last; the parts have two colors in turn. */
+export const dayBars = (at: string, days: readonly string[]): Block =>
+	beside(at, days, (day) => [
+		`N(${day})`,
+		drawing(`HSTACK(${day}-${days[0]};1;${days[days.length - 1]}-${day})`, {
 			charttype: '"bar"',
-			color1: `"${CLEAR}"`,
+			color1: '"white"',
 			color2: `"${BROWN}"`,
 		}),
 	]);

@@ -46,22 +46,23 @@ export const cureShownBlocks: readonly Block[] = [
 		rows: STEPS,
 		slots: { days: 1, strengths: 4 },
 	}),
-	dayBars(moved(CALENDAR, 1, -1), "{at:Cure.days}", STEPS, [
-		"{at:Cure.day_1}",
-		"{at:Cure.day_6}",
-	]),
+	dayBars(
+		moved(CALENDAR, 1, -1),
+		Array.from({ length: STEPS }, (_, row) => `{at:Cure.step_${row + 1}}`),
+	),
 	curve(
 		moved(FACTS, placeOf(CURE_TITLES[0]), 2),
 		"{at:Cure.days}",
 		"{at:Cure.strengths}",
 		"1",
 	),
-	...DATED.map(
-		(row, index): Block => ({
+	...Array.from(
+		{ length: STEPS },
+		(_, row): Block => ({
 			at: moved(CALENDAR, row + 1, 1),
 			look: "result",
 			size: [1, 1],
-			slot: `day_${index + 1}`,
+			slot: `step_${row + 1}`,
 		}),
 	),
 	...[1, 3].map(
@@ -83,7 +84,7 @@ export const cureShownBlocks: readonly Block[] = [
 	{
 		at: "J4",
 		look: "result",
-		rows: [DATED.map((_, index) => ofTab(`{at:Cure.day_${index + 1}}`))],
+		rows: [DATED.map((row) => ofTab(`{at:Cure.step_${row + 1}}`))],
 		formats: "date",
 		slot: "dates",
 	},

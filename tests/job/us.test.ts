@@ -133,7 +133,7 @@ test("weigh-out of load 1 in whole bags and the rest, to the 0.05 lb of the mix 
 
 test("the days from pour to delivery, weekends off", () => {
 	// Tuesday 9 March 2027; demold after 20 h, fill 3, polish 4 days after, seal 10, deliver 4 after sealing.
-	expect(desk.display(...cellsOf("Cure.day_1", 7, 1)).flat()).toEqual([
+	expect(desk.display(...cellsOf("Cure.step_1", 7, 1)).flat()).toEqual([
 		"2027-03-09",
 		"2027-03-10",
 		"2027-03-12",

@@ -38,7 +38,7 @@ export function cameToOf(
 	if (!isKnown(took)) return took;
 	const noHours = took.is.every((hours) => hours === undefined);
 	if ("missing" in spent && noHours)
-		return missing("type hours taken, or money spent");
+		return missing("type the hours it took, or the money");
 	if (
 		("missing" in spent || noHours) &&
 		!(isKnown(changeCost) && changeCost.is === 0)
