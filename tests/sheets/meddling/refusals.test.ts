@@ -24,10 +24,14 @@ async function meddled(by: (desk: Desk) => void): Promise<Desk> {
 }
 
 /** What a person is told; the workbook is as it was before. */
-async function refusal(by: (desk: Desk) => void, name: string, arg: unknown) {
+async function refusal(
+	by: (desk: Desk) => void,
+	name: string,
+	...args: unknown[]
+) {
 	const desk = await meddled(by);
 	const before = desk.save();
-	const said = await desk.call(name, [arg], { quick: true }).then(
+	const said = await desk.call(name, args, { quick: true }).then(
 		() => "",
 		(error: Error) => error.message,
 	);
@@ -38,11 +42,12 @@ async function refusal(by: (desk: Desk) => void, name: string, arg: unknown) {
 }
 
 const ENTRIES = [
-	["createDemoJob", "metric"],
-	["copyJob", 1],
-	["closeJob", 1],
-	["recordPour", 1],
-	["jobState", 1],
+	["createDemoJob", ["metric"]],
+	["copyJob", [1]],
+	// whatever is open
+	["closeJob", [1, true]],
+	["recordPour", [1]],
+	["jobState", [1]],
 ] as const;
 
 const rename = (tab: string, to: string) => (desk: Desk) => {
@@ -71,16 +76,16 @@ const NEEDS: Readonly<Record<string, readonly string[]>> = {
 const BRING_BACK =
 	/^The name \w+ is gone, and its cells or their tab perhaps too: bring it back with File, Version history$/;
 
-describe.each(ENTRIES)("%s", { timeout: 120_000 }, (entry, arg) => {
+describe.each(ENTRIES)("%s", { timeout: 120_000 }, (entry, args) => {
 	test.each(NEEDS[entry] ?? [])(
 		"without the %s tab says what to bring back",
 		async (tab) => {
-			expect(await refusal(remove(tab), entry, arg)).toMatch(BRING_BACK);
+			expect(await refusal(remove(tab), entry, ...args)).toMatch(BRING_BACK);
 		},
 	);
 
 	test("without the name of the settings says so", async () => {
-		expect(await refusal(unname("studio_settings"), entry, arg)).toMatch(
+		expect(await refusal(unname("studio_settings"), entry, ...args)).toMatch(
 			BRING_BACK,
 		);
 	});
@@ -92,14 +97,14 @@ describe.each(ENTRIES)("%s", { timeout: 120_000 }, (entry, arg) => {
 	])(
 		"with %s's %s worded otherwise says where",
 		async (tab, _, cell, words) => {
-			const said = await refusal(reword(tab, cell), entry, arg);
+			const said = await refusal(reword(tab, cell), entry, ...args);
 			expect(said).toMatch(words);
 			expect(said).toMatch(new RegExp(`^On the ${tab} tab `));
 		},
 	);
 
 	test("in a workbook of 0.1 leaves it alone", async () => {
-		expect(await refusal(unname("studio_version"), entry, arg)).toMatch(
+		expect(await refusal(unname("studio_version"), entry, ...args)).toMatch(
 			/^Tonefold 0\.1 made the tabs of this workbook/,
 		);
 	});
@@ -112,7 +117,7 @@ describe.each(ENTRIES)("%s", { timeout: 120_000 }, (entry, arg) => {
 			};
 			sheetOf(desk, tab).getRange(range).setValue("9.0.0");
 		};
-		expect(await refusal(later, entry, arg)).toMatch(
+		expect(await refusal(later, entry, ...args)).toMatch(
 			/^Tonefold 9\.0\.0 made the tabs of this workbook/,
 		);
 	});
