@@ -14,7 +14,7 @@ export interface Dist {
 
 /** Larger files would work as well: the limits are there to notice how they grow. */
 export const LIMITS_KB = {
-	"Code.js": 700,
+	"Code.js": 740,
 	"Templates.js": 250,
 	"Panel.html": 600,
 };

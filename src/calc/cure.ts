@@ -50,6 +50,31 @@ export const equivalentAgeH = (
 		0,
 	);
 
+/** Hours at a temperature that are worth so many at the reference. */
+export const hoursAt = (
+	hours: number,
+	temperatureC: number,
+	referenceC: number,
+	qK: number,
+): number => hours / speed(temperatureC, referenceC, qK);
+
+/** Days at the reference temperature worth the first days of an age; what the log does not cover counts as at the reference. */
+export function equivalentDays(
+	log: readonly Interval[],
+	ageDays: number,
+	referenceC: number,
+	qK: number,
+): number {
+	let leftH = ageDays * 24;
+	let equivalentH = 0;
+	for (const { hours, temperatureC } of log) {
+		const within = Math.min(hours, leftH);
+		equivalentH += speed(temperatureC, referenceC, qK) * within;
+		leftH -= within;
+	}
+	return (equivalentH + leftH) / 24;
+}
+
 /** s of EN 1992-1-1, 3.1.2(6): cements of class R, N and S. */
 const CEMENT_S = { rapid: 0.2, normal: 0.25, slow: 0.38 };
 

@@ -155,6 +155,10 @@ export const visibleDropM = ({
 }: Piece): number | undefined =>
 	dropHeightM === undefined ? undefined : dropHeightM + thicknessM;
 
+/** Whether it has walls: a basin or a tube. */
+export const isHollow = ({ shape }: Piece): boolean =>
+	shape === "basin" || shape === "tube";
+
 /** Whether it is one flat slab whose outline is known. */
-export const isSlab = ({ shape }: Piece): boolean =>
-	shape !== "basin" && shape !== "tube" && shape !== "area";
+export const isSlab = (piece: Piece): boolean =>
+	!isHollow(piece) && piece.shape !== "area";

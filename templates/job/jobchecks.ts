@@ -4,7 +4,7 @@ import { answerTable } from "../blocks";
 import type { Block } from "../plan";
 
 /** Checks that a job has. */
-const CHECKS = 25;
+const CHECKS = 27;
 
 const RESULTS = "{at:Job.check_results}";
 
@@ -18,9 +18,9 @@ export const checkBlocks: readonly Block[] = [
 		slot: "checks",
 		slots: { check_results: 1 },
 	}),
-	{ at: "A90", look: "total", rows: [["Its line on the Jobs tab"]] },
+	{ at: "A100", look: "total", rows: [["Its line on the Jobs tab"]] },
 	...answerTable({
-		at: "A91",
+		at: "A101",
 		answer: JOB_LINE,
 		rows: 1,
 		slot: "summary",

@@ -31,7 +31,7 @@ const knockouts = typedTable({
 export const pieceTyping = [pieces, cutouts, knockouts];
 
 /** The cells of the pieces, cutouts and knockouts, under their titles. */
-export const PIECES_REGION = "A12:O58";
+export const PIECES_REGION = "A12:P58";
 
 const columnOf = (key: keyof typeof PIECE): string =>
 	String.fromCharCode(65 + Object.keys(PIECE).indexOf(key));
@@ -62,25 +62,26 @@ export const pieceBlocks: readonly Block[] = [
 	pieceColumn("faces", "face"),
 	pieceColumn("notches", "notch"),
 	...answerTable({
-		at: "P12",
+		at: "Q12",
 		answer: JOB_PIECES,
 		// The rows of the pieces end where the title of the cutouts stands.
 		rows: 21,
 		slots: {
 			weights: 0,
 			people: 1,
-			finish_areas: 6,
-			longest_sides: 9,
-			stress_shares: 12,
-			mold_hands: 13,
+			carrying: 3,
+			finish_areas: 8,
+			longest_sides: 11,
+			turned: 23,
+			mold_hands: 24,
 		},
 	}),
 	{
-		at: "P34",
+		at: "Q34",
 		look: "caution",
 		rows: [
 			[
-				"Weights and stress are of a plain, cured slab: fresh from the mold it is weaker. Lift with clear room and one person calling. Local rules and a licensed engineer come first.",
+				"A screening by weight and strength, no design: torsion, sharp inside corners and a fall are not in it. Lift with clear room and one person calling. Local rules and a licensed engineer come first.",
 			],
 		],
 	},
@@ -88,7 +89,7 @@ export const pieceBlocks: readonly Block[] = [
 	...cutouts.blocks,
 	{ at: "A49", look: "total", rows: [[TABLE_TITLES.knockouts]] },
 	{
-		at: "P49",
+		at: "Q49",
 		look: "note",
 		rows: [
 			[
@@ -97,7 +98,7 @@ export const pieceBlocks: readonly Block[] = [
 		],
 	},
 	...knockouts.blocks,
-	...answerTable({ at: "P50", answer: JOB_KNOCKOUTS, rows: 8, slot: "uplift" }),
+	...answerTable({ at: "Q50", answer: JOB_KNOCKOUTS, rows: 8, slot: "uplift" }),
 	{
 		at: "A59",
 		look: "note",
@@ -107,9 +108,9 @@ export const pieceBlocks: readonly Block[] = [
 			],
 		],
 	},
-	{ at: "P61", look: "total", rows: [["Mixer loads"]] },
+	{ at: "Q61", look: "total", rows: [["Mixer loads"]] },
 	...answerTable({
-		at: "P62",
+		at: "Q62",
 		answer: JOB_LOADS,
 		rows: 40,
 		slot: "load_table",

@@ -1,5 +1,5 @@
 import { INGREDIENT } from "../../src/job/fields/mix";
-import { lines, typedTable } from "../blocks";
+import { area, lines, typedTable } from "../blocks";
 import type { Tab } from "../plan";
 
 const table = typedTable({
@@ -14,9 +14,9 @@ const table = typedTable({
 export const mixes: Tab = {
 	name: "Mixes",
 	rows: 64,
-	widths: [190, 190, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90, 90],
+	widths: [190, 190, ...Array<number>(12).fill(90)],
 	frozenRows: 4,
-	names: { mixes: "A4:M64" },
+	names: { mixes: area("A4", 61, Object.keys(INGREDIENT).length) },
 	blocks: [
 		{ at: "A1", look: "title", rows: [["Mixes"]] },
 		lines(

@@ -366,7 +366,7 @@ describe("the quote", { timeout: 60_000 }, () => {
 });
 
 test("a job without pieces has no price, and no error", async () => {
-	await cleared(desk, "Job.pieces", 4, 15);
+	await cleared(desk, "Job.pieces", 4, 16);
 	await cleared(desk, "Job.cutouts", 3, 9);
 	await typed(desk, [...PRICE_TYPED, ""]);
 	const mine = ["1 Cure", "1 Cost", "1 Quote"];

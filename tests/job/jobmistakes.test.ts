@@ -56,7 +56,7 @@ describe("fields of a job", () => {
 					{ ...PIECE, name: "C", lenght: 3 },
 				],
 			},
-			'unknown field "pieces[2].lenght": allowed are name, quantity, shape, a, b, c, d, thickness, dropHeight, dropRun, dropThickness, radius, face, notch, dropOn',
+			'unknown field "pieces[2].lenght": allowed are name, quantity, shape, a, b, c, d, thickness, dropHeight, dropRun, dropThickness, radius, face, notch, dropOn, moldMass',
 		],
 		[
 			"an unknown field of the job",

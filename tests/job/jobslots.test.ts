@@ -42,7 +42,7 @@ test("lengths stay as they were typed, what is left out is blank", () => {
 	expect(slots({}).pieces).toEqual([
 		[
 			...["Top", 1, "rectangle", 900, "52 cm", "", "", "8' 1/2\""],
-			...["", "", "", "", "", "", ""],
+			...["", "", "", "", "", "", "", ""],
 		],
 	]);
 });

@@ -291,8 +291,8 @@ describe("copied, closed, removed", { timeout: 480_000 }, () => {
 	test("a copy has the inputs, and nothing of the pour", async () => {
 		const { number } = (await desk.call("copyJob", [1])) as JobMade;
 		expect(number).toBe(2);
-		expect(desk.read("2 Job", "A12:O16")).toEqual(
-			desk.read("1 Job", "A12:O16"),
+		expect(desk.read("2 Job", "A12:P16")).toEqual(
+			desk.read("1 Job", "A12:P16"),
 		);
 		expect(desk.read("2 Pour card", at("steps"))).toEqual([[""]]);
 		expect(desk.read("2 Pour card", at("planNumber"))).toEqual([[""]]);

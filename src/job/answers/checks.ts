@@ -1,5 +1,6 @@
 /** What could be wrong with a job: each check is fine, or says what to look at, or what is not known yet. */
 import { sum } from "../../calc/sum";
+import { isHollow } from "../../calc/takeoff";
 import { MOST } from "../jobfile";
 import type { Basis } from "./basis";
 import type { CardAnswer } from "./card/cardanswers";
@@ -8,6 +9,7 @@ import { planCheck } from "./card/planfit";
 import { inUnit, setting } from "./given";
 import {
 	all,
+	flat,
 	from,
 	fromBoth,
 	is,
@@ -19,6 +21,7 @@ import {
 	type State,
 	saidOf,
 } from "./known";
+import { liftAnswer } from "./lifting";
 import { loadsOf, overPieces } from "./loads";
 import { agreedCheck } from "./money/agreed";
 import { wasteOf } from "./pieces";
@@ -165,24 +168,35 @@ const CHECKS: readonly Declared[] = [
 		"carriedFlat",
 		"Slabs carried flat by their ends",
 		3,
-		"Job.stress_shares",
+		"Job.carrying",
 		({ basis }) =>
-			holds(
-				from(
-					overPieces(
-						basis.given,
-						basis.pieces,
-						({ name, piece, stressShare }) =>
-							isKnown(piece) && piece.is.shape === "area"
-								? missing(
-										`the sides of ${name}: carry it as a slab of its size`,
-									)
-								: stressShare,
-					),
-					(shares) => shares.every((one) => (one ?? 0) * 2 <= 1),
+			allKnown([
+				overPieces(basis.given, basis.pieces, ({ piece, handling }) =>
+					isKnown(piece) && isHollow(piece.is)
+						? is([])
+						: all<readonly string[]>(
+								handling().moments.map(({ said }) => said),
+							),
 				),
-				"a slab would crack: carry it on edge or on a board (twice its stress is above its strength)",
-			),
+			]),
+	],
+	[
+		"turning",
+		"The crew can turn every mold over",
+		2,
+		"Job.turned",
+		({ basis: { given, pieces } }) =>
+			allKnown([
+				overPieces(given, pieces, ({ turnedKg }) =>
+					flat(
+						from(
+							turnedKg,
+							(mass): Known<unknown> =>
+								mass === undefined ? is(mass) : liftAnswer(given, is(mass)).by,
+						),
+					),
+				),
+			]),
 	],
 	[
 		"knockouts",
@@ -338,6 +352,13 @@ const CHECKS: readonly Declared[] = [
 		2,
 		"Cure.dryingAir",
 		({ cure }) => cure().drying.drying,
+	],
+	[
+		"moldTime",
+		"Out of the mold before it shrinks onto it",
+		2,
+		"Job.pourDate",
+		({ cure }) => cure().moldTime,
 	],
 	[
 		"date",

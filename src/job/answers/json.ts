@@ -78,6 +78,7 @@ function pieceJson(
 		key: "faceM2" | "edgeM" | "volumeM3" | "finishM2",
 		quantity: Quantity,
 	) => inUnit(quantity)(from(piece.sizes, (sizes) => sizes[key]));
+	const handling = piece.handling();
 	const length = (lengthM: number | undefined) => inUnit("length")(is(lengthM));
 	const people = orNull(piece.lift.people);
 	return {
@@ -92,8 +93,23 @@ function pieceJson(
 		carry: {
 			people: people === "equipment" ? null : people,
 			equipment: people === null ? null : people === "equipment",
-			...saidOf(piece.carry),
+			...saidOf(piece.carry()),
 		},
+		section: {
+			net: inUnit("length")(from(handling.section, ({ netM }) => netM)),
+			at: orNull(from(handling.section, ({ at }) => at)),
+		},
+		handling: handling.moments.map((moment) => ({
+			when: moment.when,
+			ageDays: orNull(moment.ageDays),
+			strength: inUnit("stress")(moment.strengthPa),
+			flat: inUnit("stress")(handling.flatPa),
+			flatUse: orNull(moment.flatUse),
+			onEdge: inUnit("stress")(handling.edgePa),
+			onEdgeUse: orNull(moment.edgeUse),
+			...saidOf(moment.said),
+		})),
+		turnedMass: inUnit("mass")(piece.turnedKg),
 		cutouts: (orNull(piece.cutouts) ?? []).map((cutout) => ({
 			shape: cutout.shape,
 			count: cutout.count,

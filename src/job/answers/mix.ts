@@ -1,4 +1,5 @@
 /** The mix of the job as the studio has it, and what follows from its proportions. */
+import type { Cement } from "../../calc/cure";
 import {
 	binderShareOf,
 	freshDensityKgPerM3,
@@ -173,3 +174,15 @@ export const ingredientMasses = (
 		const parts = sum(rows.map((row) => row.parts));
 		return rows.map((row) => (row.parts / parts) * whole);
 	});
+
+/** How fast the mix hardens: the class of its cement on the Mixes tab, or the studio's usual one. */
+export function cementOf(given: Given): Known<Cement> {
+	const classes = from(ingredientsOf(given), (rows) => [
+		...new Set(rows.flatMap(({ cement }) => (cement ? [cement] : []))),
+	]);
+	if (!isKnown(classes)) return classes;
+	const [one, other] = classes.is;
+	if (other !== undefined)
+		return look(`the mix has two classes of cement, ${one} and ${other}`);
+	return one === undefined ? setting(given, "cement") : is(one);
+}

@@ -2,12 +2,11 @@
 
 import type { PieceCutout } from "../../calc/cutouts";
 import { quoted } from "../../calc/errors";
-import { selfWeightStressPa } from "../../calc/handling";
 import { type Lie, moldPlan } from "../../calc/mold";
 import { nameKey, sameName } from "../../calc/names";
 import type { Hole, Part } from "../../calc/places";
 import {
-	isSlab,
+	isHollow,
 	longestSideM,
 	type Piece,
 	type PieceSizes,
@@ -20,11 +19,15 @@ import { CUTOUT, type CutoutRow } from "../fields/openings";
 import { PIECE, type PieceRow, pieceFields } from "../fields/piece";
 import { isBlank, lengthText } from "../reading/cells";
 import type { UnitSystem } from "../reading/units";
+import { handlingAges } from "./cure/ages";
 import { type Given, setting } from "./given";
+import { type HandlingAnswer, handlingAnswer, stiffened } from "./handling";
 import {
 	all,
+	flat,
 	from,
 	fromBoth,
+	is,
 	isKnown,
 	type Known,
 	look,
@@ -35,6 +38,7 @@ import {
 import { type LiftAnswer, liftAnswer } from "./lifting";
 import type { MixAnswers } from "./mix";
 import { type MoldWords, moldWords } from "./moldwords";
+import { once } from "./once";
 import { holesIn, notchPart } from "./places";
 
 /** Everything in SI. */
@@ -57,23 +61,27 @@ export interface PieceAnswer {
 	/** Undefined where there is no drop edge. */
 	visibleDropM: Known<number | undefined>;
 	lift: LiftAnswer;
-	/** Carried flat by its ends; undefined where that says nothing of it. */
-	stressPa: Known<number | undefined>;
-	/** The stress over the strength to count on. */
-	stressShare: Known<number | undefined>;
-	carry: Known<string>;
+	/** Who carries it and how; worked out when it is asked for, like the next. */
+	carry(): Known<string>;
+	handling(): HandlingAnswer;
+	/** Turned over with its mold; undefined where it is not, missing where nobody typed what the mold weighs. */
+	turnedKg: Known<number | undefined>;
 	mold: Known<MoldWords>;
 }
 
 /** The pieces in their order; a row without anything typed is none. */
 export function pieceAnswers(given: Given, mix: MixAnswers): PieceAnswer[] {
 	const { job } = given;
-	return job.pieces.map((row, index) => pieceAnswer(given, mix, row, index));
+	const ages = once(() => handlingAges(given));
+	return job.pieces.map((row, index) =>
+		pieceAnswer(given, mix, ages, row, index),
+	);
 }
 
 function pieceAnswer(
 	given: Given,
 	mix: MixAnswers,
+	ages: () => ReturnType<typeof handlingAges>,
 	row: PieceRow,
 	index: number,
 ): PieceAnswer {
@@ -101,12 +109,16 @@ function pieceAnswer(
 		({ volumeM3 }, density) => volumeM3 * density,
 	);
 	const lift = liftAnswer(given, massKg);
-	const stressPa = stressOf(piece, mix);
-	const stressShare = fromBoth(
-		stressPa,
-		setting(given, "flexural"),
-		(stress, strength) =>
-			stress === undefined ? undefined : stress / strength,
+	const notch = notchPart(piece, row.notch);
+	const handling = once(() =>
+		handlingAnswer(given, {
+			piece: fromBoth(piece, sizes, (one) => one),
+			cutouts,
+			notch,
+			dropOn: row.dropOn,
+			densityKgPerM3: mix.densityKgPerM3,
+			ages: ages(),
+		}),
 	);
 	return {
 		name,
@@ -114,7 +126,7 @@ function pieceAnswer(
 		piece,
 		cutouts,
 		holes: holesIn(piece, cutouts),
-		notch: notchPart(piece, row.notch),
+		notch,
 		sizes,
 		massKg,
 		batchKg: from(
@@ -128,9 +140,9 @@ function pieceAnswer(
 		longestSideM: from(piece, longestSideM),
 		visibleDropM: from(piece, visibleDropM),
 		lift,
-		stressPa,
-		stressShare,
-		carry: carryOf({ piece, cutouts, lift, stressShare }),
+		carry: () => carryOf({ piece, cutouts, lift, way: handling().way }),
+		handling,
+		turnedKg: turnedOf(massKg, read),
 		mold: fromBoth(piece, read, (one, typed) => moldOf(given, one, typed)),
 	};
 }
@@ -217,61 +229,48 @@ export const strayCutouts = ({ job }: Given): string[] =>
 			: [`cutout ${index + 1}: there is no piece ${name || "without a name"}`];
 	});
 
-function stressOf(
-	piece: Known<Piece>,
-	mix: MixAnswers,
-): Known<number | undefined> {
-	return fromBoth(piece, mix.densityKgPerM3, (one, densityKgPerM3) =>
-		isSlab(one)
-			? selfWeightStressPa({
-					lengthM: longestSideM(one) ?? 0,
-					thicknessM: one.thicknessM,
-					densityKgPerM3,
-					support: "ends",
-					factor: 1,
-				})
-			: undefined,
+/** What is turned over once it is cast face down. */
+const turnedOf = (
+	massKg: Known<number>,
+	read: Known<Read<typeof PIECE>>,
+): Known<number | undefined> =>
+	flat(
+		fromBoth(massKg, read, (mass, { name, face, moldMass }) =>
+			face === undefined
+				? missing(`whether ${name} is cast face up or face down`)
+				: face === "face up"
+					? is(undefined)
+					: moldMass === undefined
+						? missing(`what the mold of ${name} weighs`)
+						: is(mass + moldMass),
+		),
 	);
-}
 
 interface Carried {
 	piece: Known<Piece>;
 	cutouts: Known<readonly PieceCutout[]>;
 	lift: LiftAnswer;
-	stressShare: Known<number | undefined>;
+	way: Known<string>;
 }
 
-/** Words for carrying a piece, by what would break it. */
-function carryOf({
-	piece,
-	cutouts,
-	lift,
-	stressShare,
-}: Carried): Known<string> {
-	return from(
-		all([piece, cutouts, lift.by] as [
-			typeof piece,
-			typeof cutouts,
-			typeof lift.by,
-		]),
-		([one, own, by]) => {
-			const { shape } = one;
-			if (shape === "basin" || shape === "tube")
-				return `${by}; by its floor and walls, not by the rim`;
-			const weak =
-				own.length > 0
-					? ", openings stiffened by a bar across"
-					: shape === "L" || shape === "U"
-						? ", notch stiffened by a bar across"
-						: "";
-			const flat =
-				isKnown(stressShare) && (stressShare.is ?? 0) * 2 > 1
-					? "; flat on a board only"
-					: "";
-			return `${by}; on edge${weak}${flat}`;
-		},
+/** Words for who carries a piece and how, by what would break it. */
+const carryOf = ({ piece, cutouts, lift, way }: Carried): Known<string> =>
+	flat(
+		from(
+			all<[Piece, readonly PieceCutout[], string]>([piece, cutouts, lift.by]),
+			([one, own, by]): Known<string> => {
+				if (isHollow(one))
+					return is(`${by}; by its floor and walls, not by the rim`);
+				const weak = stiffened(one, own.length);
+				if ("look" in way) return look(`${by}; ${way.look}${weak}`);
+				return is(
+					isKnown(way)
+						? `${by}; ${way.is}${weak}`
+						: `${by}; on edge${weak}; whether it bears that is not known yet: ${way.missing}`,
+				);
+			},
+		),
 	);
-}
 
 function moldOf(
 	{ job, units }: Given,

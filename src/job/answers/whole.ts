@@ -10,6 +10,7 @@ import { type BuyRow, buyAnswer } from "./money/buy";
 import { type CostAnswer, costAnswer } from "./money/cost";
 import { type JobLine, jobLine } from "./money/jobline";
 import { type QuoteAnswer, quoteAnswer } from "./money/quote";
+import { once } from "./once";
 
 export interface Whole {
 	basis: Basis;
@@ -22,14 +23,6 @@ export interface Whole {
 	buy(): readonly BuyRow[];
 	line(): JobLine;
 }
-
-const once = <T>(work: () => T): (() => T) => {
-	let answer: { is: T } | undefined;
-	return () => {
-		answer ??= { is: work() };
-		return answer.is;
-	};
-};
 
 export const wholeOf = (studio: StudioFile, job: JobFile): Whole =>
 	wholeFrom(basisOf(studio, job));

@@ -1,3 +1,4 @@
+import { CEMENTS } from "../../calc/cure";
 import { money, number, type Row, share, text, word } from "./field";
 
 /** An ingredient of a mix of the studio. */
@@ -26,6 +27,9 @@ export const INGREDIENT = {
 		},
 		{ above: 0 },
 	),
+	cement: word("Cement class", CEMENTS, {
+		help: "How fast the mix hardens: beside its cement, from the data sheet. Blank: the studio's usual cement.",
+	}),
 };
 
 export type IngredientRow = Row<typeof INGREDIENT>;

@@ -4,7 +4,15 @@ import { numberIn } from "../reading/cells";
 import { limited } from "../reading/limits";
 import { checkComma } from "../reading/typed";
 import { toSi } from "../reading/units";
-import { type Field, length, type Row, text, whole, word } from "./field";
+import {
+	type Field,
+	length,
+	number,
+	type Row,
+	text,
+	whole,
+	word,
+} from "./field";
 
 export type Dimension = "a" | "b" | "c" | "d";
 
@@ -98,6 +106,15 @@ export const PIECE = {
 		shapes: SLABS,
 		help: "Sides with a drop edge, such as front and left, or all around.",
 	}),
+	moldMass: number(
+		"Mold weighs, {mass}",
+		{
+			unit: "mass",
+			also: ["mold weighs", "mold weight", "mold mass"],
+			help: "What is turned over with a piece that is cast face down.",
+		},
+		{ above: 0 },
+	),
 };
 
 /** A of a piece given by its area; in a cell kept as text its number is a text. */

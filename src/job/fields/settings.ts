@@ -145,12 +145,23 @@ export const SETTING_GROUPS = {
 			"One person may lift, {mass}",
 			{
 				unit: "mass",
-				start: { metric: 23, us: 51 },
 				wanted: "what one person may lift on the Studio tab",
-				help: "This studio's own limit for a piece carried by one person",
+				help: "This studio's own limit for a piece carried by one person. The 23 kg (51 lb) of NIOSH are for an ideal lift only: see LIFT_LIMIT",
 			},
 			ABOVE_ZERO,
 		),
+		lift_reach: number(
+			"That holds for a reach of, {length}",
+			{
+				unit: "length",
+				help: "From the ankles to the hands: what one person may lift falls with the reach",
+			},
+			ABOVE_ZERO,
+		),
+		lift_height: number("And hands at a height of, {length}", {
+			unit: "length",
+			help: "Where the lift begins",
+		}),
 		crew: whole("People there to lift", {
 			start: 3,
 			wanted: "how many are there to lift on the Studio tab",
@@ -158,7 +169,6 @@ export const SETTING_GROUPS = {
 		}),
 		equipment: number("Lifting equipment carries, {mass}", {
 			unit: "mass",
-			start: { metric: 250, us: 550 },
 			wanted:
 				"what the lifting equipment carries on the Studio tab, 0 for none",
 			help: "Hoist, gantry or cart, in the shop and at delivery; 0: none",
@@ -174,13 +184,24 @@ export const SETTING_GROUPS = {
 			ABOVE_ZERO,
 		),
 		flexural: number(
-			"Flexural strength to count on, {stress}",
+			"Flexural strength at 28 days, {stress}",
 			{
 				unit: "stress",
 				start: { metric: 5, us: 700 },
-				help: "Of your mix at the age it is moved, from a test or its data sheet, with a margin",
+				formerly: ["Flexural strength to count on, {stress}"],
+				wanted: "the flexural strength of the mix on the Studio tab",
+				help: "Of your mix, from a test or its data sheet, with a margin; younger it is less, by the class of its cement",
 			},
 			ABOVE_ZERO,
+		),
+		handling_factor: number(
+			"Factor for handling",
+			{
+				start: 1.5,
+				wanted: "the factor for handling on the Studio tab",
+				help: "On the stress, for impact and for suction as a piece leaves the mold. PCI (from memory): 1.2 for a smooth oiled mold, 1.5 traveling",
+			},
+			{ min: 1 },
 		),
 	},
 	"Pour day": {
@@ -220,6 +241,11 @@ export const SETTING_GROUPS = {
 		demold_hours: whole("Demold after, hours", {
 			start: 20,
 			help: "At about 20 °C (68 °F) under cover; a test on the piece comes first",
+		}),
+		longest_mold_hours: whole("Longest in the mold, hours", {
+			start: 72,
+			wanted: "the longest time in the mold on the Studio tab",
+			help: "Of a piece with knockouts, cores, a notch or a drop edge, which it shrinks onto. Common practice, no source",
 		}),
 		fill_days: whole("Fill voids, days after the pour", {
 			start: 3,

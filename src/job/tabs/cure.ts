@@ -11,7 +11,7 @@ import { measured, type ShownOf, type TabAnswer, valuesOf } from "./tab";
 export const CURE_CALENDAR: TabAnswer = {
 	name: "CURE_CALENDAR",
 	summary: "The days from the pour to delivery, and what is done on each.",
-	needs: ["head", "cure"],
+	needs: ["head", "tones", "cure", "mixes"],
 	shape: "table",
 	shown: [
 		{ label: "Step", format: "text" },
@@ -105,6 +105,16 @@ const FACTS: readonly CureFact[] = [
 		format: "number",
 		by: "EQUIVALENT_AGE",
 		of: ({ strength }) => strength.equivalentHours,
+	},
+	{
+		label: "Old enough to demold",
+		format: "text",
+		of: ({ oldEnough }) => oldEnough,
+	},
+	{
+		label: "Out of the mold in time",
+		format: "text",
+		of: ({ moldTime }) => moldTime,
 	},
 	{
 		label: "Warm and old enough",

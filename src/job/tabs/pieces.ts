@@ -1,6 +1,7 @@
 /** What the Job tab answers of pieces, knockouts and loads. */
 import type { LoadRow } from "../../calc/loads";
 import { sum } from "../../calc/sum";
+import { WHENS, type When } from "../answers/cure/ages";
 import type { KnockoutAnswer } from "../answers/knockouts";
 import { from, isKnown, type Known } from "../answers/known";
 import { overPieces } from "../answers/loads";
@@ -10,6 +11,7 @@ import { filledPlaces, knockoutRows, pieceRows } from "../cells/jobcells";
 import {
 	besideTyped,
 	measured,
+	type Shown,
 	type ShownOf,
 	type TabAnswer,
 	type TabInput,
@@ -18,6 +20,8 @@ import {
 } from "./tab";
 
 const NEEDS = ["head", "pieces", "tones", "mixes"] as const;
+/** The days and the log say how old a piece is when it is carried. */
+const PIECE_NEEDS = [...NEEDS, "cure"] as const;
 
 const size =
 	(key: "faceM2" | "edgeM" | "volumeM3" | "finishM2" | "volumeAllM3") =>
@@ -27,6 +31,18 @@ const size =
 const inMold = (label: string, key: keyof MoldWords) => ({
 	...wrapped(label, "MOLD_PLAN"),
 	of: ({ mold }: PieceAnswer) => from(mold, (words) => words[key]),
+});
+
+const WORDS: Record<When, string> = {
+	demold: "demolding",
+	delivery: "delivery",
+};
+
+const stress = (label: string, by?: string): Shown => ({
+	label: `${label}, {stress}`,
+	format: "number",
+	unit: "stress",
+	...(by && { by }),
 });
 
 const PIECE_COLUMNS: readonly ShownOf<PieceAnswer>[] = [
@@ -39,7 +55,15 @@ const PIECE_COLUMNS: readonly ShownOf<PieceAnswer>[] = [
 	},
 	{
 		...wrapped("How to carry it (wet or green: more care still)"),
-		of: ({ carry }) => carry,
+		of: ({ carry }) => carry(),
+	},
+	{
+		...wrapped("As it leaves the mold"),
+		of: ({ handling }) => handling().moments[0]?.said,
+	},
+	{
+		...wrapped("At delivery"),
+		of: ({ handling }) => handling().moments[1]?.said,
 	},
 	{ ...measured("Face", "area", "PIECE_TAKEOFF"), of: size("faceM2") },
 	{ ...measured("Edge", "length", "PIECE_TAKEOFF"), of: size("edgeM") },
@@ -62,16 +86,42 @@ const PIECE_COLUMNS: readonly ShownOf<PieceAnswer>[] = [
 		of: ({ visibleDropM }) => visibleDropM,
 	},
 	{
-		label: "Carried flat, {stress}",
-		format: "number",
-		unit: "stress",
-		by: "SELF_WEIGHT_STRESS",
-		of: ({ stressPa }) => stressPa,
+		...wrapped("Weakest section, from the side"),
+		of: ({ handling }) => from(handling().section, ({ at }) => at),
 	},
 	{
-		label: "Share of its strength",
-		format: "percent",
-		of: ({ stressShare }) => stressShare,
+		...measured("Concrete left there", "length", "CARRY_STRESS"),
+		of: ({ handling }) => from(handling().section, ({ netM }) => netM),
+	},
+	{
+		...stress("Carried flat", "CARRY_STRESS"),
+		note: "By the ends of A or of B, whichever is worse; a cutout without a place where it weakens it most.",
+		of: ({ handling }) => handling().flatPa,
+	},
+	{
+		...stress("Carried on edge", "CARRY_STRESS"),
+		of: ({ handling }) => handling().edgePa,
+	},
+	...WHENS.flatMap((when, at): ShownOf<PieceAnswer>[] => [
+		{
+			...stress(`Strength at ${WORDS[when]}`),
+			of: ({ handling }) => handling().moments[at]?.strengthPa,
+		},
+		{
+			label: `Flat takes of it, at ${WORDS[when]}`,
+			note: "With the factor for handling on the Studio tab.",
+			format: "percent",
+			of: ({ handling }) => handling().moments[at]?.flatUse,
+		},
+		{
+			label: `On edge takes, at ${WORDS[when]}`,
+			format: "percent",
+			of: ({ handling }) => handling().moments[at]?.edgeUse,
+		},
+	]),
+	{
+		...measured("Turned with its mold", "mass"),
+		of: ({ turnedKg }) => turnedKg,
 	},
 	inMold("In the mold, seen from above", "hand"),
 	inMold("Notch in the mold, {length}", "notch"),
@@ -84,7 +134,7 @@ export const JOB_PIECES: TabAnswer = {
 	name: "JOB_PIECES",
 	summary:
 		"Of each piece: its weight, who carries it and how, its sizes, and which hand its mold is.",
-	needs: NEEDS,
+	needs: PIECE_NEEDS,
 	shape: "table",
 	shown: PIECE_COLUMNS,
 	values: ({ pieces, regions, units }) =>

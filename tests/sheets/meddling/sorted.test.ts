@@ -52,16 +52,16 @@ describe("rows in another order", { timeout: 60_000 }, () => {
 	test("of Mixes leave each ingredient its weight", async () => {
 		const before = byName("1 Pour card", "B20:C31");
 		expect(Object.keys(before).length).toBeGreaterThan(3);
-		await turnOver("Mixes", "A5:L64");
+		await turnOver("Mixes", "A5:M64");
 		expect(byName("1 Pour card", "B20:C31")).toEqual(before);
 	});
 
 	test("of the pieces leave each its weight", async () => {
-		const before = byName("1 Job", "A13:U32");
+		const before = byName("1 Job", "A13:V32");
 		const [weights] = Object.values(before) as unknown[][];
-		expect(Number(weights?.[14])).toBeGreaterThan(0);
-		await turnOver("1 Job", "A13:O32");
-		expect(byName("1 Job", "A13:U32")).toEqual(before);
+		expect(Number(weights?.[15])).toBeGreaterThan(0);
+		await turnOver("1 Job", "A13:P32");
+		expect(byName("1 Job", "A13:V32")).toEqual(before);
 	});
 
 	test("of the tones leave each its mix and its pigment", async () => {

@@ -158,7 +158,7 @@ const job: Tab = {
 	rows: 22,
 	widths: Array<number>(18).fill(70),
 	frozenColumns: 1,
-	names: { head: "A3:C9", pieces: "A13:O21" },
+	names: { head: "A3:C9", pieces: "A13:P21" },
 	blocks: [
 		{ at: "A1", look: "title", rows: [['=C3&""']] },
 		...head.blocks,

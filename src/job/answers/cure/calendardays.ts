@@ -87,7 +87,7 @@ function workweekOf(given: Given): Known<Workweek> {
 	}));
 }
 
-const waitingOf = (given: Given): Known<Waiting> =>
+export const waitingOf = (given: Given): Known<Waiting> =>
 	from(
 		all<[number, number, number, number, number, number, number]>([
 			setting(given, "demold_hours"),

@@ -1,25 +1,34 @@
 /** From the pour to delivery: the calendar, the strength, drying, sealing and the paste for voids. */
 import { CURE_STEPS, type CureStep } from "../../../calc/curedays";
 import type { Basis } from "../basis";
-import { from, orNull } from "../known";
+import { from, orNull, type Said, saidOf } from "../known";
 import { type CalendarAnswer, calendarAnswer } from "./calendardays";
 import { type DryingAnswer, dryingAnswer } from "./drying";
 import { type FinishingAnswer, finishingAnswer } from "./finishing";
+import { moldTimeOf, oldEnoughOf } from "./moldtime";
 import { type StrengthAnswer, strengthAnswer } from "./strengthlog";
 
 export interface CureAnswer {
 	calendar: CalendarAnswer;
+	/** Whether it is out of the mold before it shrinks onto it. */
+	moldTime: Said;
+	/** Whether it is as old as it must be to leave the mold, by the log. */
+	oldEnough: Said;
 	strength: StrengthAnswer;
 	drying: DryingAnswer;
 	finishing: FinishingAnswer;
 }
 
 export function cureAnswer(basis: Basis): CureAnswer {
-	const calendar = calendarAnswer(basis.given);
+	const { given } = basis;
+	const calendar = calendarAnswer(given);
+	const strength = strengthAnswer(given, calendar.days);
 	return {
 		calendar,
-		strength: strengthAnswer(basis.given, calendar.days),
-		drying: dryingAnswer(basis.given),
+		moldTime: saidOf(moldTimeOf(basis, calendar.days)),
+		oldEnough: saidOf(oldEnoughOf(given, strength.equivalentHours)),
+		strength,
+		drying: dryingAnswer(given),
 		finishing: finishingAnswer(basis),
 	};
 }

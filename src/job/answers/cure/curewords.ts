@@ -2,6 +2,7 @@
 import type { CureStep } from "../../../calc/curedays";
 import { type Given, setting } from "../given";
 import { from, fromBoth, is, type Known } from "../known";
+import { otherHours } from "./moldtime";
 
 export const STEP_NAMES: Readonly<Record<CureStep, string>> = {
 	pour: "Pour",
@@ -21,7 +22,7 @@ export const stepWords = (given: Given): Record<CureStep, Known<string>> => ({
 	demold: from(
 		setting(given, "demold_hours"),
 		(hours) =>
-			`Not before ${hours} h at about 20 °C (68 °F), and after a test on the piece. Raise on strips that do not absorb; cover again.`,
+			`Not before ${hours} h at about 20 °C (68 °F) (${otherHours(given, hours)}), and after a test on the piece. Carry as the Job tab says. Raise on strips that do not absorb; cover again.`,
 	),
 	fill: is(
 		"Pigmented paste into the voids, a skim over all: amounts below. Cover again.",

@@ -15,7 +15,7 @@ import { sum } from "../../../calc/sum";
 import { CURE } from "../../fields/cure";
 import { CURE_LOG } from "../../fields/pour";
 import { isBlank } from "../../reading/cells";
-import { type Given, setting } from "../given";
+import type { Given } from "../given";
 import {
 	all,
 	from,
@@ -29,6 +29,7 @@ import {
 	type Said,
 	saidOf,
 } from "../known";
+import { cementOf } from "../mix";
 import { readStarted } from "../startvalues";
 
 /** Shares of the strength at 28 days. */
@@ -48,8 +49,8 @@ export interface StrengthAnswer {
 }
 
 /** ASTM C1074: 20 °C, and 5000 K for Type I cement. */
-const REFERENCE_C = 20;
-const Q_K = 5000;
+export const REFERENCE_C = 20;
+export const Q_K = 5000;
 /** Common practice, no source: colder mix hardens too slowly. */
 const COLD_C = 5;
 /** EN 1992-1-1, 3.1.2(6): the formula is not for the first three days. */
@@ -59,7 +60,7 @@ export function strengthAnswer(
 	given: Given,
 	days: Known<CureDays>,
 ): StrengthAnswer {
-	const cement = setting(given, "cement");
+	const cement = cementOf(given);
 	const wanted = readStarted(CURE, "strengthWanted", given.job, given.units);
 	const log = logOf(given);
 	const equivalentHours = from(log, (rows) =>
@@ -87,7 +88,7 @@ export function strengthAnswer(
 	};
 }
 
-function logOf({ job, units }: Given): Known<readonly Interval[]> {
+export function logOf({ job, units }: Given): Known<readonly Interval[]> {
 	const rows = (job.cureLog ?? []).filter(
 		({ hours, temperature }) => !isBlank(hours) || !isBlank(temperature),
 	);
