@@ -28,7 +28,7 @@ const JOB = "1 Job";
 /** What is checked, and what it says, as the tab lists it. */
 function listed() {
 	const [tab, first] = under(desk, JOB, "What is checked", 0);
-	return desk.read(tab, area(first, 25, 2));
+	return desk.read(tab, area(first, 27, 2));
 }
 
 async function answered() {

@@ -2,17 +2,20 @@ import { describe, expect, test } from "vitest";
 import type { JobFile } from "../../src/job/jobfile";
 import type { JobState } from "../../src/sheets/messages";
 import guesthouse from "../../templates/demo/guesthouse.json";
-import { starterStudio } from "../../templates/starterstudio";
+import { soundJob, soundStudio } from "../job/answers/soundjob";
 import { executable, panelInBrowser } from "./opened";
 import type { Answers } from "./page";
 import { STUDIO } from "./studio";
 
-const DEMO = guesthouse as JobFile;
+const DEMO: JobFile = {
+	...(guesthouse as JobFile),
+	pieces: soundJob().pieces,
+};
 
 const stateOf = (changes: Partial<JobFile>): JobState => ({
 	number: 3,
 	job: { ...DEMO, ...changes },
-	studio: starterStudio("metric"),
+	studio: soundStudio(),
 	recorded: [],
 	logged: [],
 });

@@ -77,8 +77,8 @@ function toldApart(
 	lab: Known<Lab>,
 	nearest: Known<ExpectedColor["nearest"]>,
 ): Said {
-	if (isKnown(headroom) && headroom.is < 0)
-		return saidOf(look("over the pigment limit"));
+	if (!isKnown(headroom)) return saidOf(headroom);
+	if (headroom.is < 0) return saidOf(look("over the pigment limit"));
 	if (!isKnown(lab)) return saidOf(lab);
 	if (!isKnown(nearest)) return saidOf(nearest);
 	if (!nearest.is) return saidOf(is(""));

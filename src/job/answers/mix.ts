@@ -9,6 +9,7 @@ import { sameName } from "../../calc/names";
 import { sum } from "../../calc/sum";
 import type { Read } from "../fields/field";
 import { INGREDIENT } from "../fields/mix";
+import { isBlank } from "../reading/cells";
 import { type Given, setting } from "./given";
 import {
 	all,
@@ -114,6 +115,8 @@ function ingredientsOf({
 	if (rows.length === 0)
 		return look(`there is no mix ${name} on the Mixes tab`);
 	const ofTab = rows.map((row) => {
+		if (isBlank(row.parts))
+			return missing(`the parts of ${row.ingredient} on the Mixes tab`);
 		const read = readRow(INGREDIENT, row, units);
 		return "look" in read
 			? look(`${row.ingredient} on the Mixes tab: ${read.look}`)

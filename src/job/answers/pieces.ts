@@ -13,7 +13,7 @@ import {
 	pieceSizes,
 	visibleDropM,
 } from "../../calc/takeoff";
-import type { Read } from "../fields/field";
+import { type Read, wordOf } from "../fields/field";
 import { JOB } from "../fields/job";
 import { CUTOUT, type CutoutRow } from "../fields/openings";
 import { PIECE, type PieceRow, pieceFields } from "../fields/piece";
@@ -109,10 +109,11 @@ function pieceAnswer(
 		({ volumeM3 }, density) => volumeM3 * density,
 	);
 	const lift = liftAnswer(given, massKg);
+	const sized = fromBoth(piece, sizes, (one) => one);
 	const notch = notchPart(piece, row.notch);
 	const handling = once(() =>
 		handlingAnswer(given, {
-			piece: fromBoth(piece, sizes, (one) => one),
+			piece: sized,
 			cutouts,
 			notch,
 			dropOn: row.dropOn,
@@ -125,7 +126,7 @@ function pieceAnswer(
 		quantity: from(piece, ({ quantity }) => quantity),
 		piece,
 		cutouts,
-		holes: holesIn(piece, cutouts),
+		holes: holesIn(sized, cutouts),
 		notch,
 		sizes,
 		massKg,
@@ -199,12 +200,15 @@ const cutoutsOf = (
 export const isIn = ({ piece }: CutoutRow, name: string): boolean =>
 	sameName(String(piece ?? ""), name);
 
-export const cutoutOf = (
+export function cutoutOf(
 	row: CutoutRow,
 	index: number,
 	units: UnitSystem,
-): Known<PieceCutout> =>
-	from(
+): Known<PieceCutout> {
+	const blank = NEEDED_OF_CUTOUT.find((key) => isBlank(row[key]));
+	if (blank)
+		return missing(`${wordOf(blank)} of cutout ${index + 1} in ${row.piece}`);
+	return from(
 		readRow(CUTOUT, row, units),
 		({ piece = "", count = 1, shape = "rectangle", a = 0, ...typed }) => ({
 			row: index + 1,
@@ -219,6 +223,9 @@ export const cutoutOf = (
 			spacingM: typed.spacing,
 		}),
 	);
+}
+
+const NEEDED_OF_CUTOUT = ["count", "shape", "a"] as const;
 
 /** Rows of cutouts that name no piece of the job. */
 export const strayCutouts = ({ job }: Given): string[] =>

@@ -233,6 +233,7 @@ function typedTone(
 	const row = readRow(TONE, tone, units);
 	const read = "look" in row ? look(`${name}: ${row.look}`) : row;
 	if (name === "") return missing("the name of a tone");
+	if (isBlank(tone.share)) return missing(`the share of ${name}`);
 	if (!isBlank(tone.doses?.[""]))
 		return look(`a dose of ${name} stands under no pigment: name it above`);
 	const doses = all(

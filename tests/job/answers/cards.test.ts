@@ -553,6 +553,11 @@ test("a lay-up that nothing backs, and tones without a share, have no plan", () 
 	);
 	const shareless = cardOf(slabCore({ tones: [{ name: "Plain" }] }));
 	expect(shareless.check).toEqual({
+		state: "unknown",
+		say: "not known yet: the share of Plain",
+	});
+	const none = cardOf(slabCore({ tones: [{ name: "Plain", share: 0 }] }));
+	expect(none.check).toEqual({
 		state: "look",
 		say: "Look: share must be above 0 for at least one tone, got 0",
 	});

@@ -5,8 +5,7 @@ import { wholeOf } from "../../../src/job/answers/whole";
 import type { SettingKey } from "../../../src/job/fields/settings";
 import type { JobFile } from "../../../src/job/jobfile";
 import type { StudioFile } from "../../../src/job/studiofile";
-import { starterStudio } from "../../../templates/starterstudio";
-import { demoJob } from "./demofiles";
+import { soundJob, soundStudio } from "./soundjob";
 
 interface Broken {
 	job?: (job: JobFile) => Partial<JobFile>;
@@ -14,39 +13,13 @@ interface Broken {
 	studio?: (studio: StudioFile) => Partial<StudioFile>;
 }
 
-const MEASURED: Partial<JobFile> = {
-	dryingAir: 20,
-	dryingHumidity: 0.6,
-	dryingMix: 20,
-	dryingWind: 1,
-	pours: [1, 2].map((load) => ({
-		load,
-		dryTemperature: 18,
-		waterTemperature: 15,
-	})),
-};
-
-/** The demo with all that its checks need. */
-const soundJob = (): JobFile => {
-	const job = demoJob("metric");
-	const pieces = job.pieces.map((row) => ({ ...row, moldMass: 30 }));
-	return { ...job, ...MEASURED, pieces };
-};
-
-/** What a studio types itself; of a mix so strong that the bar may be carried flat as it leaves the mold. */
-const TYPED: Partial<Record<SettingKey, number>> = {
-	one_person: 23,
-	equipment: 250,
-	flexural: 40,
-};
-
 function checksWith({ job, setting, studio }: Broken = {}) {
 	const sound = soundJob();
-	const starter = starterStudio("metric");
+	const starter = soundStudio();
 	const own = {
 		...starter,
 		...studio?.(starter),
-		settings: { ...starter.settings, ...TYPED, ...setting },
+		settings: { ...starter.settings, ...setting },
 	};
 	return checksOf(wholeOf(own, { ...sound, ...job?.(sound) }));
 }
