@@ -52,7 +52,7 @@ describe("rows in another order", { timeout: 60_000 }, () => {
 	test("of Mixes leave each ingredient its weight", async () => {
 		const before = byName("1 Pour card", "B20:C31");
 		expect(Object.keys(before).length).toBeGreaterThan(3);
-		await turnOver("Mixes", "A5:M64");
+		await turnOver("Mixes", "A5:N64");
 		expect(byName("1 Pour card", "B20:C31")).toEqual(before);
 	});
 
