@@ -130,9 +130,9 @@ describe.runIf(executable)("the panel in Chromium", { timeout: 60_000 }, () => {
 				"80.0 L",
 				"194 kg",
 				"1\u202f936 g",
-				"50.82 €",
-				"88.00 €",
-				"138.82 €",
+				"€ 50.82",
+				"€ 88.00",
+				"€ 138.82",
 			])
 				expect(await totals.getByText(shown, { exact: true }).count()).toBe(1);
 			expect(await page().getByText("Over the pigment limit").count()).toBe(1);
