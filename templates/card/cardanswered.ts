@@ -161,7 +161,11 @@ export const cardAnswered: readonly Block[] = [
 	labels("B11", ["fit", "tonedShare"]),
 	fact("tonedShare", "C12", "result"),
 	note("fit", "C11"),
-	note("allFit", "N10"),
+	lines(
+		"N10",
+		"result",
+		'=IF({at:Pour card.allFit_of_load}="fine";"";{at:Pour card.allFit_of_load})',
+	),
 	lines(
 		"B17",
 		"label",

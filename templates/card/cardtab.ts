@@ -19,7 +19,7 @@ export const pourCard: Tab = {
 	widths: [
 		...[24, 166, 78, 30],
 		...Array<number>(9).fill(52),
-		...[200, 52, 52, 52, 52],
+		...[200, 60, 60, 60, 60],
 		...[60, 160, 80, 60, 160, 80, 60, 80, 60],
 	],
 	frozenRows: 4,
@@ -52,11 +52,10 @@ export const pourCard: Tab = {
 			look: "heading",
 			wrap: true,
 			rows: [
-				["Note", "g per {mass} left", "Left, {mass}", "Dose, wet", "Dry, g"],
+				["Note", "Dry, g a {mass} left", "Left, {mass}", "Dose, wet", "Dry, g"],
 			],
 		},
 		{ at: "O4", look: "heading", size: [1, 4], align: "right" },
-		{ at: "D6", look: "result", rows: Array(4).fill(["{mass}"]) },
 		{ at: "A13", look: "total", rows: [["Water"]] },
 		{ at: "A19", look: "total", rows: [["Weigh out"]] },
 		{

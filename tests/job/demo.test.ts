@@ -53,7 +53,7 @@ const weighOut = (ingredient: string, heading = "On the scale") => {
 	return [tab, cell.replace(/\d+/, /\d+/.exec(row)?.[0] ?? "")] as Place;
 };
 const ofLoad = (label: string) => beside(desk, CARD, label);
-const fits = () => value(ofLoad("Weights fit the plan"));
+const fits = () => value(ofLoad("Weighed by this plan"));
 const check = (what: string) => checksOf(desk).get(what) ?? "";
 
 const WASTE = 1.08;
@@ -155,7 +155,7 @@ describe("the demo job in metric", { timeout: 60_000 }, () => {
 			);
 		}
 		// 60 below the slab and 30 of slab
-		expect(value(ofPiece("Breakfast bar", "Drop as seen"))).toBe(90);
+		expect(value(ofPiece("Breakfast bar", "Drop edge, seen height"))).toBe(90);
 	});
 
 	test("loads: the bar alone, the rest together, in 150 kg", () => {
@@ -270,7 +270,7 @@ describe("the demo job in metric", { timeout: 60_000 }, () => {
 		});
 		expect(value(onCard("Step 10", "Do"))).toBe("");
 		// Grams a kilogram still in the vessel, for working by hand on paper: binder × dose × 1000, wetted.
-		expect(number(onCard("Step 3", "g per kg left"))).toBeCloseTo(
+		expect(number(onCard("Step 3", "Dry, g a kg left"))).toBeCloseTo(
 			grams * 0.015,
 			9,
 		);

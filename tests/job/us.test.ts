@@ -86,7 +86,7 @@ test("the bar in cubic feet and pounds", () => {
 	);
 	expect(number(ofBar("Volume"))).toBeCloseTo(BAR_IN3 / 1728, 9);
 	expect(number(ofBar("Weight of one"))).toBeCloseTo(BAR_LB, 9);
-	expect(number(ofBar("Drop as seen"))).toBeCloseTo(2.375 + 1.25, 9);
+	expect(number(ofBar("Drop edge, seen height"))).toBeCloseTo(2.375 + 1.25, 9);
 });
 
 test("pigment in grams on a mix in pounds", () => {

@@ -315,7 +315,7 @@ describe("time", { timeout: 60_000 }, () => {
 describe("pull off and dose", { timeout: 60_000 }, () => {
 	const mixer = BATCH - HELD;
 	const binder = (BINDER * BATCH) / mixer;
-	const fits = () => value(fact("Weights fit the plan"));
+	const fits = () => value(fact("Weighed by this plan"));
 
 	test("a reserve first; what it came to changes all that follows", async () => {
 		expect(value(ofStep(0, "Do"))).toBe("Pull off a reserve, cover it");

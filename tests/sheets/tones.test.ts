@@ -263,7 +263,7 @@ describe("expected colors", { timeout: 60_000 }, () => {
 		const why =
 			"not known yet: no swatch of the studio's own has a color: cast samples and note them on the Swatches tab";
 		expect(value(ofPlain("Expected color"))).toBe(why);
-		expect(value(ofPlain("Told apart"))).toBe(why);
+		expect(value(ofPlain("Told from the others"))).toBe(why);
 		expect(value(ofMix("Swatches used"))).toBe(why);
 		expect(value(ofMix("Color across the room"))).toBe(
 			"not known yet: it needs the color of every tone",
@@ -286,7 +286,7 @@ describe("expected colors", { timeout: 60_000 }, () => {
 		expect(value(ofPlain("Expected color"))).toBe("#777777");
 		expect(value(ofDeep("Most like"))).toBe("Plain");
 		expect(number(ofDeep("Differs by"))).toBeCloseTo(2.3669, 4);
-		expect(value(ofDeep("Told apart"))).toBe(
+		expect(value(ofDeep("Told from the others"))).toBe(
 			"seen close by, lost across the room",
 		);
 		expect(value(ofMix("Swatches used"))).toBe(
@@ -300,7 +300,7 @@ describe("expected colors", { timeout: 60_000 }, () => {
 		const why =
 			"not known yet: its color: past the strongest swatch of Umber, 4% of binder";
 		expect(value(ofDeep("Expected color"))).toBe(why);
-		expect(value(ofDeep("Told apart"))).toBe(why);
+		expect(value(ofDeep("Told from the others"))).toBe(why);
 		expect(value(ofDeep("Differs by"))).toBe(why);
 		expect(value(ofPlain("Expected color"))).toBe("#777777");
 		expect(value(ofMix("Color across the room"))).toBe(

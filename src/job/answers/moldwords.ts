@@ -30,7 +30,7 @@ export const moldWords = (
 const CUT_WORDS = {
 	"face up": "as seen from above",
 	"face down": "Measure from the other side: left is RIGHT",
-	unsaid: "wait for Cast",
+	unsaid: "first type face up or face down under Cast",
 } as const;
 
 function handWords({ face }: Lie, { handed }: MoldPlan): string {

@@ -88,7 +88,7 @@ const FACTS = {
 		of: ({ plan }) => plan,
 	},
 	fit: {
-		label: "Weights fit the plan",
+		label: "Weighed by this plan",
 		format: "text",
 		of: ({ plan, fit }) => from(plan, () => FIT[fit ?? "unweighed"]),
 	},
@@ -264,7 +264,7 @@ export const CARD_STEPS: TabAnswer = {
 		{ label: "On the scale", format: "weighed", by: "PULL_OFF_PLAN" },
 		{ label: "Unit", format: "text", by: "PULL_OFF_PLAN" },
 		{ label: "Note", format: "text", wrap: true, by: "PULL_OFF_PLAN" },
-		{ label: "g per {mass} left", format: "number" },
+		{ label: "Dry, g a {mass} left", format: "number" },
 		{ label: "Left, {mass}", format: "mass", by: "PULL_OFF_PLAN" },
 		{ label: "Dose, wet", format: "share", by: "PULL_OFF_PLAN" },
 		{ label: "Dry, g", format: "pigment" },

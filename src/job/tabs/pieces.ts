@@ -82,7 +82,7 @@ const PIECE_COLUMNS: readonly ShownOf<PieceAnswer>[] = [
 		of: ({ longestSideM }) => longestSideM,
 	},
 	{
-		...measured("Drop as seen", "length", "PIECE_SIZE"),
+		...measured("Drop edge, seen height", "length", "PIECE_SIZE"),
 		of: ({ visibleDropM }) => visibleDropM,
 	},
 	{

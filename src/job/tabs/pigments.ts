@@ -19,7 +19,7 @@ export const PIGMENT_ROWS = {
 	maximum: { label: "Maximum, of cement", format: "share" },
 	solids: { label: "Pigment in it", format: "share" },
 	wet: { label: "Weighed wet, g per g", format: "number" },
-	toBinder: { label: "To share of binder, ×", format: "number" },
+	toBinder: { label: "Times a dose for its share of binder", format: "number" },
 	price: { label: "Price per gram", format: "plain" },
 	weighed: { label: "All tones, as weighed, g", format: "pigment" },
 	dry: { label: "Dry pigment in it, g", format: "pigment" },

@@ -181,7 +181,7 @@ export const JOB_TONES: TabAnswer = {
 		{ label: "Most like", format: "text", by: "EXPECTED_COLORS" },
 		{ label: "Differs by", format: "temperature", by: "EXPECTED_COLORS" },
 		{
-			label: "Told apart",
+			label: "Told from the others",
 			format: "text",
 			wrap: true,
 			note: "By CIEDE2000: half of people see 0.8 and accept 1.8 (Paravina and others, 2015). The words change at 2 and at 5: common practice, no source.",
