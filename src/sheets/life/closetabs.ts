@@ -9,8 +9,7 @@ import { hasStudio } from "../reading/readstudio";
 import { isUnready, notReady } from "../reading/unready";
 import { throughout } from "../writing/allornothing";
 import { keptAsText } from "../writing/content";
-import { blocksOver } from "../writing/covering";
-import { PLAIN_TEXT } from "../writing/formats";
+import { GENERAL, PLAIN_TEXT } from "../writing/formats";
 import { jobsRowOf, jobsTable, lineCells } from "../writing/jobsrow";
 import { type Ending, noteBegun, noteDone } from "../writing/journal";
 import { RISKY } from "../writing/typedcell";
@@ -42,7 +41,7 @@ export function closeTabs(
 	const [first] = sheets;
 	const names = sheets.map((sheet) => sheet.getName());
 	const values = sheets.flatMap((sheet) =>
-		valueSteps({ sheet, range: sheet.getDataRange(), row: 1, column: 1 }),
+		valueSteps({ sheet, range: sheet.getDataRange() }),
 	);
 	const line = lineOf(spreadsheet, job);
 	const closed = jobPrefix(job) + CLOSED;
@@ -145,36 +144,30 @@ interface Cells {
 	column: number;
 }
 
-/** Writes what the cells show, in few blocks; none where no cell has a formula. */
-function valueSteps({ sheet, range, row: top, column: left }: Cells): Step[] {
+/** Writes what the cells show; nothing where no cell has a formula. */
+function valueSteps({ sheet, range }: Pick<Cells, "sheet" | "range">): Step[] {
 	const formulas = range.getFormulas();
 	if (formulas.flat().every((formula) => formula === "")) return [];
 	const values = range.getValues() as unknown[][];
 	if (values.flat().some(isUnready))
 		throw new InputError(notReady(sheet.getName()));
-	const formats = range.getNumberFormats();
-	const isText = (row: number, column: number) =>
-		formulas[row]?.[column] === "" && formats[row]?.[column] === PLAIN_TEXT;
-	const needs = values.map((line, row) =>
-		line.map((value, column) => {
-			// written again, it might become something else
-			if (isText(row, column))
-				return RISKY.test(String(value)) ? "barred" : "free";
-			return value === "" ? "free" : "covered";
-		}),
+	const before = range.getNumberFormats();
+	// written again, a text that looks like a formula would become one: its cell is plain text no more, and takes the mark
+	const formats = before.map((line, row) =>
+		line.map((format, column) =>
+			format === PLAIN_TEXT && RISKY.test(String(values[row]?.[column]))
+				? GENERAL
+				: format,
+		),
 	);
 	const written = values.map((line, row) =>
 		line.map((value, column) =>
-			isText(row, column) ? value : keptAsText(value),
+			formats[row]?.[column] === PLAIN_TEXT ? value : keptAsText(value),
 		),
 	);
-	return blocksOver(needs).map(({ row, column, rows, columns }) => () => {
-		sheet
-			.getRange(top + row, left + column, rows, columns)
-			.setValues(
-				written
-					.slice(row, row + rows)
-					.map((line) => line.slice(column, column + columns)),
-			);
-	});
+	const isOther = formats.flat().join() !== before.flat().join();
+	return [
+		...(isOther ? [() => range.setNumberFormats(formats)] : []),
+		() => range.setValues(written),
+	];
 }
