@@ -58,10 +58,11 @@ export function closeTabs(
 		`Job ${job} is closed in part, and shows what it showed: choose Close a job again to finish`,
 		[
 			() => noteBegun(entry),
-			...(keeping?.steps ?? []),
-			() => keeping && spreadsheet.setNamedRange(closed, keeping.cells()),
 			...values,
 			...(line ? valueSteps(line.cells) : []),
+			// rows put in make what leads to the tab calculate: only once that is values
+			...(keeping?.steps ?? []),
+			() => keeping && spreadsheet.setNamedRange(closed, keeping.cells()),
 			...others.map((name) => () => name.remove()),
 			...sheets.map((sheet) => () => sheet.hideSheet()),
 			...(line?.owed ?? []),
