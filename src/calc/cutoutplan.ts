@@ -2,19 +2,17 @@
 
 import type { Box } from "./box";
 import type { PieceCutout } from "./cutouts";
+import { holesOf } from "./places";
 import { sum } from "./sum";
 
-export type PlanCutout = Pick<PieceCutout, "count" | "shape" | "aM" | "bM"> & {
-	/** From the piece's left side to the cutout's center. */
-	leftM?: number;
-	/** Concrete before it. */
-	frontM?: number;
-};
+export type PlanCutout = Omit<PieceCutout, "row" | "piece">;
 
 interface Hole {
 	straight: boolean;
 	widthM: number;
 	heightM: number;
+	/** Of its corners. */
+	radiusM?: number;
 }
 
 /** More than this cannot be told apart in a picture. */
@@ -31,37 +29,37 @@ export function cutoutOutlines(
 	parts: readonly Box[],
 	whole: Box,
 ): Within[] {
-	return [
-		...cutouts.filter(isPlaced).map((cutout) => placed(cutout, whole)),
-		...inRow(
-			cutouts.filter((cutout) => !isPlaced(cutout)),
-			parts,
+	const { left, bottom } = whole;
+	const placed = cutouts.flatMap((cutout) =>
+		(holesAt(cutout) ?? []).map(({ straight, xM, yM, aM, bM }) =>
+			outline(
+				{ straight, widthM: aM, heightM: bM, radiusM: cutout.radiusM },
+				left + xM,
+				bottom - yM,
+			),
 		),
-	];
+	);
+	const others = cutouts.filter((cutout) => !isPlaced(cutout));
+	return [...placed, ...inRow(others, parts)];
 }
 
-type Placed = PlanCutout & { leftM: number; frontM: number };
+const holesAt = (cutout: PlanCutout) =>
+	holesOf({ ...cutout, row: 0, piece: "" });
 
-const isPlaced = (cutout: PlanCutout): cutout is Placed =>
-	cutout.leftM !== undefined && cutout.frontM !== undefined;
-
-function placed(
-	{ shape, aM, bM = aM, leftM, frontM }: Placed,
-	{ left, bottom }: Box,
-): Within {
-	const hole = { straight: shape === "rectangle", widthM: aM, heightM: bM };
-	return outline(hole, left + leftM, bottom - frontM - bM / 2);
-}
+/** Whether it is known where a cutout lies, of several where each does. */
+export const isPlaced = (cutout: PlanCutout): boolean =>
+	holesAt(cutout) !== undefined;
 
 function inRow(
 	cutouts: readonly PlanCutout[],
 	parts: readonly Box[],
 ): Within[] {
-	const holes = cutouts.flatMap(({ count, shape, aM, bM = aM }) =>
+	const holes = cutouts.flatMap(({ count, shape, aM, bM = aM, radiusM }) =>
 		Array<Hole>(Math.min(count, MOST)).fill({
 			straight: shape === "rectangle",
 			widthM: aM,
 			heightM: bM,
+			radiusM,
 		}),
 	);
 	const rows = [...parts]
@@ -79,8 +77,7 @@ const goesIn = (box: Box, { widthM, heightM }: Hole): boolean =>
 
 /** Turned by a right angle where it only goes in like that. */
 function laid(box: Box, hole: Hole): Hole {
-	const { straight, widthM, heightM } = hole;
-	const turned = { straight, widthM: heightM, heightM: widthM };
+	const turned = { ...hole, widthM: hole.heightM, heightM: hole.widthM };
 	return !goesIn(box, hole) && goesIn(box, turned) ? turned : hole;
 }
 
@@ -106,10 +103,20 @@ function rowIn(box: Box, holes: readonly Hole[]) {
 	};
 }
 
-function outline({ straight, widthM, heightM }: Hole, xM: number, yM: number) {
-	return (x: number, y: number): boolean => {
-		const u = (2 * (x - xM)) / widthM;
-		const v = (2 * (y - yM)) / heightM;
-		return straight ? Math.abs(u) <= 1 && Math.abs(v) <= 1 : u * u + v * v <= 1;
+function outline(
+	{ straight, widthM, heightM, radiusM = 0 }: Hole,
+	xM: number,
+	yM: number,
+): Within {
+	return (x, y) => {
+		const across = Math.abs(x - xM);
+		const along = Math.abs(y - yM);
+		if (!straight)
+			return ((2 * across) / widthM) ** 2 + ((2 * along) / heightM) ** 2 <= 1;
+		const u = across - (widthM / 2 - radiusM);
+		const v = along - (heightM / 2 - radiusM);
+		return u > 0 && v > 0
+			? Math.hypot(u, v) <= radiusM
+			: u <= radiusM && v <= radiusM;
 	};
 }

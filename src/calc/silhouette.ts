@@ -158,13 +158,18 @@ function partsOf({ shape, cM = 0, dM = 0 }: Dimensions, whole: Box): Box[] {
 }
 
 function solidOf(
-	{ shape }: Dimensions,
+	{ shape, radiusM = 0 }: Dimensions,
 	{ right, bottom }: Box,
 	parts: readonly Box[],
 ): (x: number, y: number) => boolean {
 	if (shape === "round" || shape === "oval")
 		return (x, y) => (x / right) ** 2 + (y / bottom) ** 2 <= 1;
-	return (x, y) => parts.some((part) => inBox(part, x, y));
+	return (x, y) => {
+		const u = Math.abs(x) - (right - radiusM);
+		const v = Math.abs(y) - (bottom - radiusM);
+		if (u > 0 && v > 0 && Math.hypot(u, v) > radiusM) return false;
+		return parts.some((part) => inBox(part, x, y));
+	};
 }
 
 const innerOf = ({ thicknessM }: Dimensions, { right, bottom }: Box): Box =>

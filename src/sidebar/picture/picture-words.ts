@@ -1,5 +1,6 @@
 /** What the picture says of itself. */
 
+import { isPlaced } from "../../calc/cutoutplan";
 import type { Dimensions } from "../../calc/shapes";
 import { sum } from "../../calc/sum";
 import { percentShown } from "../shown";
@@ -39,12 +40,9 @@ export function chosenText({
 		area: "The outline of an area is not in the job: a rectangle of the same area stands for it.",
 	};
 	const said = shape !== "area" && notchAt !== "";
-	const placed = cutouts.every(
-		({ leftM, frontM }) => leftM !== undefined && frontM !== undefined,
-	);
 	return [
 		said ? "" : (notch[shape] ?? ""),
-		placed
+		cutouts.every(isPlaced)
 			? ""
 			: "Where cutouts lie is not in the job: they stand evenly along the middle.",
 		drop?.sides.length === 0

@@ -334,6 +334,31 @@ describe("cutouts", () => {
 			expect(outsideAt(seen, x, y)).toBe(true);
 	});
 
+	test("several of one row lie beside each other about their place, as far apart as typed", () => {
+		const tap = {
+			...{ count: 2, shape: "rectangle" as const, aM: 0.1, bM: 0.1 },
+			...{ leftM: 1, frontM: 0.5, spacingM: 0.4 },
+		};
+		const outline = { ...SQUARE, aM: 2 };
+		const seen = draw({ outline, cutouts: [tap], widthPx: 200 });
+		// middles at 0.8 and 1.2 m of 2 m, from 0.4 to 0.5 m of 1 m
+		expect(countOf(seen, OUTSIDE)).toBe(2 * 10 * 10);
+		for (const x of [0.4, 0.6]) expect(outsideAt(seen, x, 0.45)).toBe(true);
+		expect(outsideAt(seen, 0.5, 0.45)).toBe(false);
+	});
+
+	test("and pieces have their corners round", () => {
+		const sink = {
+			...{ count: 1, shape: "rectangle" as const, aM: 0.4, bM: 0.4 },
+			radiusM: 0.1,
+		};
+		const outline = { ...SQUARE, radiusM: 0.2 };
+		const seen = draw({ outline, cutouts: [sink], widthPx: 400 });
+		// a square less what its corners lack: (4 − π) r²
+		const lost = (4 - Math.PI) * 0.2 ** 2 + 0.4 ** 2 - (4 - Math.PI) * 0.1 ** 2;
+		expect(countOf(seen, OUTSIDE) / seen.tones.length).toBeCloseTo(lost, 3);
+	});
+
 	test("of a basin go through its floor", () => {
 		const seen = foldedPiece({
 			...PIECE,
