@@ -192,6 +192,30 @@ describe.runIf(executable)("color", { timeout: 60_000 }, () => {
 		expect(await panel().violations()).toEqual([]);
 	});
 
+	test("a pigment's color is shown against its dose, and a swatch that disagrees is named", async () => {
+		const [last] = STATE.studio.swatches.slice(-1);
+		const swatches = [
+			...STATE.studio.swatches.map((row) =>
+				row.doses?.Black === 0.02 ? { ...row, color: "#b0aeaa" } : row,
+			),
+			// With four doses the others can agree without the one.
+			{ ...last, doses: { Black: 0.03 }, color: "#797775" },
+		];
+		await atColor({
+			...READY,
+			jobState: { gives: { ...STATE, studio: { ...STATE.studio, swatches } } },
+		});
+		await shown().getByText("Color against dose, and how").click();
+		await shown()
+			.getByRole("heading", { name: "Black, undosed to 4% of binder" })
+			.waitFor();
+		await shown()
+			.getByText(/Look: the one of 2% disagrees by/)
+			.waitFor();
+		expect(await shown().locator(".curve").count()).toBe(2);
+		expect(await panel().violations()).toEqual([]);
+	});
+
 	test("a tone has a family of paler ones, one of which goes into a tone", async () => {
 		await atColor();
 		await field("Strongest tone").selectOption("dark");

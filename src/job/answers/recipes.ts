@@ -8,6 +8,7 @@ import { sameName } from "../../calc/names";
 import { dosedColor, type Palette, paletteOf } from "../../calc/palette";
 import { costOf } from "../../calc/recipecost";
 import { type Recipe, recipesFor } from "../../calc/recipes";
+import type { SwatchRow } from "../../calc/tonecolor";
 import { toneFamily } from "../../calc/tonefamily";
 import type { Basis } from "./basis";
 import { setting } from "./given";
@@ -21,6 +22,8 @@ export interface StudioPalette {
 	/** Of its columns. */
 	names: readonly string[];
 	pigments: readonly PigmentAnswer[];
+	/** The swatches of one pigment or none. */
+	rows: readonly SwatchRow[];
 	/** Doses of every swatch, those of several pigments too. */
 	cast: readonly (readonly number[])[];
 	/** Pigments that no recipe has, with the reason. */
@@ -75,7 +78,8 @@ export function studioPalette(basis: Basis): Known<StudioPalette> {
 				});
 			const names = pigments.map(({ name }) => name);
 			const own = { ...set, pigments: names };
-			const palette = paletteOf(counting(own));
+			const rows = counting(own);
+			const palette = paletteOf(rows);
 			for (const [column, name] of names.entries())
 				if (!palette.pigments.some((one) => one.column === column))
 					left.push(`${name} has no swatch of its own here`);
@@ -83,6 +87,7 @@ export function studioPalette(basis: Basis): Known<StudioPalette> {
 				palette,
 				names,
 				pigments,
+				rows,
 				cast: castDoses(own),
 				left,
 				cementShare,

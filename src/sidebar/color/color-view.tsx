@@ -13,6 +13,7 @@ import { CastCorrection } from "./cast-correction";
 import type { ColorWork } from "./color-work";
 import { NextCast } from "./next-cast";
 import { PhotoColors } from "./photo-color";
+import { PigmentStrips } from "./pigment-strips";
 import { RecipeCards } from "./recipe-cards";
 import { ToneSteps } from "./tone-steps";
 import { colorOrUndefined, WantedColor } from "./wanted-color";
@@ -56,6 +57,7 @@ function ColorWorkbench(
 			<>
 				{entry}
 				<Notice kind="plain">{ended(saying(palette))}</Notice>
+				<PhotoColors {...props} basis={basis} want={setWanted} />
 			</>
 		);
 	const work: ColorWork = { ...props, basis, studio: palette.is };
@@ -67,6 +69,7 @@ function ColorWorkbench(
 				<p class="hint">Left out: {palette.is.left.join("; ")}.</p>
 			)}
 			<CastCorrection {...work} wanted={wanted} first={recipes[0]} />
+			<PigmentStrips {...work} />
 			<ToneSteps {...work} />
 			<NextCast {...work} />
 			<PhotoColors {...work} want={setWanted} />

@@ -11,6 +11,7 @@ import {
 import { lookOf } from "../../job/answers/given";
 import { attempt, isKnown, orNull, saying } from "../../job/answers/known";
 import { cardColors } from "../../job/reading/cardtext";
+import { studioPigments } from "../../job/studiofile";
 import { SelectField, TextField } from "../field";
 import { Came, Notice } from "../notice";
 import { ended } from "../sentence";
@@ -82,7 +83,10 @@ function readingOf(
 const labText = ({ l, a, b }: Lab): string =>
 	[l, a, b].map((each) => each.toFixed(1)).join(", ");
 
-export function PhotoColors(work: ColorWork & { want(typed: string): void }) {
+/** Also before there is any swatch to work recipes out from. */
+type PhotoWork = Omit<ColorWork, "studio">;
+
+export function PhotoColors(work: PhotoWork & { want(typed: string): void }) {
 	const { settings } = work.state.studio;
 	const [typed, setTyped] = useState(String(settings.card_patches ?? ""));
 	const [columns, setColumns] = useState(String(settings.card_columns ?? ""));
@@ -233,7 +237,7 @@ function useSettled(marks: readonly Mark[]): readonly Mark[] {
 
 const SETTLED_MS = 150;
 
-interface ReadingProps extends ColorWork {
+interface ReadingProps extends PhotoWork {
 	read: Read;
 	want(typed: string): void;
 	/** Readings of the same sample in other photos. */
@@ -289,15 +293,16 @@ function IntoSwatches({
 	ask,
 	job,
 	again,
-	studio,
+	state,
 	basis,
 	lab,
-}: ColorWork & { lab: Lab }) {
+}: PhotoWork & { lab: Lab }) {
+	const names = studioPigments(state.studio);
 	const [doses, setDoses] = useState<Readonly<Record<string, string>>>({});
 	const [ageDays, setAge] = useState("");
 	const adding = useDoing(job);
 	const typed = Object.fromEntries(
-		studio.names.flatMap((name) => {
+		names.flatMap((name) => {
 			const dose = percentOrText(doses[name] ?? "");
 			return typeof dose === "number" && dose >= 0 && dose < 1
 				? [[name, dose] as const]
@@ -330,7 +335,7 @@ function IntoSwatches({
 			<fieldset>
 				<legend>Its dry pigment, of binder; 0 where undosed</legend>
 				<div class="columns">
-					{studio.names.map((name) => (
+					{names.map((name) => (
 						<TextField
 							key={name}
 							id={`photo-dose-${name}`}

@@ -22,8 +22,9 @@ export function RecipeCards({ wanted, recipes, ...work }: Props) {
 			<p class="hint">
 				With three swatches a pigment, a cast of one pigment is usually within
 				about 1, a first cast of two within 3, of three within 5, after one
-				correcting cast within 2. That is simulated: no published table of
-				several pigments in concrete was found. Your own casts decide.
+				correcting cast within 2; with two swatches it may be twice as far. That
+				is simulated: no published table of several pigments in concrete was
+				found. Your own casts decide.
 			</p>
 			{recipes.map((recipe, i) => (
 				<RecipeCard
