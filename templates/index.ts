@@ -8,6 +8,7 @@ import { cure } from "./cure/curetab";
 import guesthouse from "./demo/guesthouse.json";
 import guesthouseUs from "./demo/guesthouse-us.json";
 import { job } from "./job/jobtab";
+import { mold } from "./mold/moldtab";
 import type { Tab } from "./plan";
 import { quote } from "./quote/quotetab";
 import { starterStudio } from "./starterstudio";
@@ -32,6 +33,7 @@ export const studioTabs: readonly Tab[] = [
 ];
 export const jobTabs: readonly Tab[] = [
 	job,
+	mold,
 	tones,
 	pourCard,
 	cure,

@@ -1,11 +1,7 @@
 import { TABLE_TITLES } from "../../src/job/cells/jobcells";
 import { CUTOUT, KNOCKOUT } from "../../src/job/fields/openings";
 import { PIECE } from "../../src/job/fields/piece";
-import {
-	JOB_KNOCKOUTS,
-	JOB_LOADS,
-	JOB_PIECES,
-} from "../../src/job/tabs/pieces";
+import { JOB_LOADS, JOB_PIECES } from "../../src/job/tabs/pieces";
 import { answerTable, typedTable } from "../blocks";
 import type { Block } from "../plan";
 
@@ -93,12 +89,11 @@ export const pieceBlocks: readonly Block[] = [
 		look: "note",
 		rows: [
 			[
-				"Forms that keep mix out, by volume or by A × B × depth below the mix. Held with: what screws, weights or bars hold down, for each.",
+				"Forms that keep mix out, by volume or by A × B × depth below the mix. Held with: what screws, weights or bars hold down, for each. The Mold tab says what each needs.",
 			],
 		],
 	},
 	...knockouts.blocks,
-	...answerTable({ at: "Q50", answer: JOB_KNOCKOUTS, rows: 8, slot: "uplift" }),
 	{
 		at: "A59",
 		look: "note",

@@ -4,7 +4,8 @@ import { CARD_LOAD, CARD_STEPS, CARD_WEIGH_OUT } from "./card";
 import { COST_MATERIALS, COST_SUMMARY, COST_WORK } from "./cost";
 import { CURE_CALENDAR, CURE_FACTS } from "./cure";
 import { JOBS_WORK } from "./jobswork";
-import { JOB_KNOCKOUTS, JOB_LOADS, JOB_PIECES, JOB_TOTALS } from "./pieces";
+import { JOB_MOLD } from "./mold";
+import { JOB_LOADS, JOB_PIECES, JOB_TOTALS } from "./pieces";
 import { JOB_INGREDIENTS, JOB_PIGMENTS, JOB_SAMPLE } from "./pigments";
 import { COLORS_FOUND, POURS_COUNT, POURS_FOUND } from "./poursfound";
 import { QUOTE_LINES } from "./quote";
@@ -15,8 +16,8 @@ import { JOB_CHECKS, JOB_LINE } from "./wholejob";
 export const tabAnswers: readonly TabAnswer[] = [
 	JOB_TOTALS,
 	JOB_PIECES,
-	JOB_KNOCKOUTS,
 	JOB_LOADS,
+	JOB_MOLD,
 	CURE_CALENDAR,
 	CURE_FACTS,
 	COST_SUMMARY,

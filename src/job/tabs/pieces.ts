@@ -1,13 +1,12 @@
-/** What the Job tab answers of pieces, knockouts and loads. */
+/** What the Job tab answers of pieces and loads. */
 import type { LoadRow } from "../../calc/loads";
 import { sum } from "../../calc/sum";
 import { WHENS, type When } from "../answers/cure/ages";
-import type { KnockoutAnswer } from "../answers/knockouts";
 import { from, isKnown, type Known } from "../answers/known";
 import { overPieces } from "../answers/loads";
 import type { MoldWords } from "../answers/moldwords";
 import type { PieceAnswer } from "../answers/pieces";
-import { filledPlaces, knockoutRows, pieceRows } from "../cells/jobcells";
+import { filledPlaces, pieceRows } from "../cells/jobcells";
 import {
 	besideTyped,
 	measured,
@@ -180,32 +179,6 @@ export const JOB_TOTALS: TabAnswer = {
 	shape: "list",
 	shown: TOTALS,
 	values: (input) => [valuesOf(TOTALS, input)],
-};
-
-const KNOCKOUT_COLUMNS: readonly ShownOf<KnockoutAnswer>[] = [
-	{ ...measured("Volume", "volume"), of: ({ volumeM3 }) => volumeM3 },
-	{
-		...measured("Upward for all", "mass"),
-		of: ({ upliftAllKg }) => upliftAllKg,
-	},
-	{
-		...measured("Hold each with", "mass", "UPLIFT"),
-		of: ({ upliftKg }) => upliftKg,
-	},
-	{ label: "In the mix", format: "text", of: ({ verdict }) => verdict },
-];
-
-export const JOB_KNOCKOUTS: TabAnswer = {
-	name: "JOB_KNOCKOUTS",
-	summary: "What keeps each knockout from floating in fluid mix.",
-	needs: NEEDS,
-	shape: "table",
-	shown: KNOCKOUT_COLUMNS,
-	values: ({ knockouts, regions, units }) =>
-		besideTyped(
-			filledPlaces(knockoutRows(regions.pieces ?? [], units)),
-			knockouts.map((knockout) => valuesOf(KNOCKOUT_COLUMNS, knockout)),
-		),
 };
 
 const LOAD_COLUMNS: readonly ShownOf<LoadRow>[] = [
