@@ -229,6 +229,11 @@ export function putPicture(job: number, png: string): string {
 	return placePicture(file(), job, png);
 }
 
+/** Puts a drawing on the Mold tab. */
+export function putDrawing(job: number, png: string): string {
+	return placePicture(file(), job, png, "drawing");
+}
+
 /** A repeat order: a new job with the inputs of this one, its tones dosed as planned or as reached. */
 export function copyJob(job: number, as: Copied = "planned"): JobMade {
 	if (as !== "planned" && as !== "reached")

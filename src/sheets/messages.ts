@@ -158,6 +158,8 @@ export interface PanelCalls {
 	putRecipe(recipe: ToneRecipe): JobState;
 	/** Puts a PNG (`data:image/png;base64,…`) on the Quote in place of an earlier one; answers the tab's name. */
 	putPicture(job: number, png: string): string;
+	/** The same for a drawing on the Mold tab. */
+	putDrawing(job: number, png: string): string;
 	/** A repeat order for the same client: a new job with the inputs of this one but those typed for one pour or agreement. */
 	copyJob(job: number, as?: Copied): JobMade;
 	/** Keeps the job's tabs as values, hidden; answers their names. Refuses while something is open, unless told to. */

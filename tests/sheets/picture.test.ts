@@ -27,3 +27,17 @@ test.each([
 	},
 	60_000,
 );
+
+test("a drawing lies on the Mold tab, the place of 23 rows its height at most, and takes the place of an earlier one", async () => {
+	for (const [width, height, shown] of [
+		[600, 400, [600, 400]],
+		[700, 966, [350, 483]],
+	] as const) {
+		const drawing = png(width, height, [255, 255, 255]);
+		await desk.call("putDrawing", [1, `data:image/png;base64,${drawing}`]);
+		const put = desk.pictures("1 Mold");
+		expect(put.map(({ width, height }) => [width, height])).toEqual([shown]);
+		expect(put[0]).toMatchObject({ row: 7, column: 1 });
+	}
+	expect(desk.pictures("1 Quote")).toHaveLength(1);
+}, 60_000);

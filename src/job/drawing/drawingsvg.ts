@@ -34,21 +34,22 @@ interface Frame {
 	notesPx: number;
 }
 
-/** The views one below the other. `tape` writes a length as the studio reads it. */
+/** The views one below the other, or beside each other. `tape` writes a length as the studio reads it. */
 export function drawingSvg(
 	drawings: readonly Drawn[],
 	tape: (lengthM: number) => string,
+	isRow = false,
 ): string {
-	const frames = drawings.map(frameOf);
-	const width = Math.max(0, ...frames.map(({ widthPx }) => widthPx));
-	let top = 0;
+	let width = 0;
+	let height = 0;
 	const parts = drawings.map((drawn, index) => {
-		const frame = frames[index] as Frame;
-		const part = `<g transform="translate(0 ${num(top)})" data-px-per-m="${frame.scale}">${viewSvg(drawn, frame, tape)}</g>`;
-		top += frame.heightPx + GAP_PX;
-		return part;
+		const frame = frameOf(drawn);
+		const gap = index === 0 ? 0 : GAP_PX;
+		const [x, y] = isRow ? [width + gap, 0] : [0, height + gap];
+		width = Math.max(width, x + frame.widthPx);
+		height = Math.max(height, y + frame.heightPx);
+		return `<g transform="translate(${num(x)} ${num(y)})" data-px-per-m="${frame.scale}">${viewSvg(drawn, frame, tape)}</g>`;
 	});
-	const height = Math.max(0, top - GAP_PX);
 	return `<svg xmlns="http://www.w3.org/2000/svg" width="${num(width)}" height="${num(height)}" viewBox="0 0 ${num(width)} ${num(height)}" font-family="Arial, Helvetica, sans-serif" font-size="${TEXT_PX}"><rect width="100%" height="100%" fill="#fff"/>${parts.join("")}</svg>`;
 }
 

@@ -70,7 +70,7 @@ function notesOf(
 		? cutouts.is.filter(({ radiusM: r = 0 }) => r > 0)
 		: [];
 	return [
-		`All in ${unitName("length", units)}. ${tape(thicknessM)} thick${isHigh ? `, ${tape(cM)} high` : ""}${radiusM ? `, outside corners rounded ${tape(radiusM)}` : ""}.`,
+		`Lengths in ${unitName("length", units)}. ${tape(thicknessM)} thick${isHigh ? `, ${tape(cM)} high` : ""}${radiusM ? `, outside corners rounded ${tape(radiusM)}` : ""}.`,
 		...(dropHeightM === undefined
 			? []
 			: [
@@ -84,14 +84,9 @@ function notesOf(
 	];
 }
 
-/** All pieces on one sheet; undefined where none can be drawn. */
-export function jobDrawing(basis: Basis): string | undefined {
-	const all = basis.pieces.flatMap((_, index) => {
-		const own = pieceDrawings(basis, index);
-		return isKnown(own) ? own.is : [];
-	});
-	return all.length > 0 ? svgOf(all, basis.given.units) : undefined;
-}
-
-export const svgOf = (drawings: readonly Drawn[], units: UnitSystem): string =>
-	drawingSvg(drawings, (lengthM) => onTape(lengthM, units));
+/** Both views as one SVG, one below the other, or beside each other. */
+export const svgOf = (
+	drawings: readonly Drawn[],
+	units: UnitSystem,
+	isRow = false,
+): string => drawingSvg(drawings, (lengthM) => onTape(lengthM, units), isRow);

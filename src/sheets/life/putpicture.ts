@@ -1,4 +1,4 @@
-/** The picture on the Quote. */
+/** The picture on the Quote, and the drawing on the Mold tab. */
 import { InputError } from "../../calc/errors";
 import { jobPrefix } from "../reading/rangenames";
 import { jobRanges } from "../reading/readjob";
@@ -27,18 +27,26 @@ function fitInto(
 		.setHeight(most);
 }
 
-/** Puts the picture at its place, then takes an earlier one away; answers the tab's name. */
+/** What is put in the place of this name. */
+const PUT = {
+	picture: { what: "picture", on: "the quote" },
+	drawing: { what: "drawing", on: "the Mold tab" },
+} as const;
+
+/** Puts a picture at its place, then takes an earlier one away; answers the tab's name. */
 export function placePicture(
 	spreadsheet: GoogleAppsScript.Spreadsheet.Spreadsheet,
 	job: number,
 	png: string,
+	named: keyof typeof PUT = "picture",
 ): string {
+	const { what, on } = PUT[named];
 	const [, data] = PNG.exec(String(png)) ?? [];
 	if (data === undefined || data.length > MOST)
-		throw new InputError("The picture must be a PNG of at most 2 MB");
+		throw new InputError(`The ${what} must be a PNG of at most 2 MB`);
 	takeTurn(spreadsheet);
 	jobRanges(spreadsheet, job);
-	const place = namedCells(spreadsheet, `${jobPrefix(job)}picture`);
+	const place = namedCells(spreadsheet, `${jobPrefix(job)}${named}`);
 	const sheet = place.getSheet();
 	const [column, row] = [place.getColumn(), place.getRow()];
 	const name = sheet.getName();
@@ -48,10 +56,10 @@ export function placePicture(
 	const blob = Utilities.newBlob(
 		Utilities.base64Decode(data),
 		"image/png",
-		"picture.png",
+		`${what}.png`,
 	);
 	let put: GoogleAppsScript.Spreadsheet.OverGridImage | undefined;
-	wholly("The picture was not put on the quote", [
+	wholly(`The ${what} was not put on ${on}`, [
 		{
 			act: () => {
 				put = sheet.insertImage(blob, column, row);
@@ -65,7 +73,7 @@ export function placePicture(
 		},
 	]);
 	throughout(
-		"The new picture is on the quote, and an earlier one is still under it: put it there again",
+		`The new ${what} is on ${on}, and an earlier one is still under it: put it there again`,
 		earlier.map((image) => () => image.remove()),
 	);
 	return name;

@@ -3,6 +3,7 @@ import { JobChoice, type JobViewProps } from "../job-choice";
 import { Came, Failed, Notice } from "../notice";
 import { useDoing } from "../use-doing";
 import { useJobState } from "../use-job-state";
+import { Drawing } from "./drawing";
 import { Picture } from "./picture";
 
 export function PictureView(props: JobViewProps) {
@@ -31,6 +32,7 @@ export function PictureView(props: JobViewProps) {
 					<Came told={putting.told} />
 				</Picture>
 			)}
+			{state && <Drawing state={state} ask={ask} />}
 		</>
 	);
 }

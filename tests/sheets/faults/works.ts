@@ -39,6 +39,7 @@ export const WORKS = [
 export const POUR_WORKS = [
 	["recording a pour", "recordPour", [1]],
 	["putting a picture", "putPicture", [1, PNG]],
+	["putting a drawing", "putDrawing", [1, PNG]],
 ] as const;
 
 /** The workbook with one weight on the Pour card, so that there is a pour to record. */
