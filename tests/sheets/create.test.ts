@@ -16,7 +16,7 @@ const STUDIO_TABS = [
 	"Jobs",
 	"Pour log",
 ];
-const JOB_TABS = ["Job", "Tones", "Pour card", "Cure", "Cost", "Quote"];
+const JOB_TABS = ["Job", "Mold", "Tones", "Pour card", "Cure", "Cost", "Quote"];
 
 let desk: Desk;
 beforeEach(async () => {

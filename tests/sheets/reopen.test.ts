@@ -115,7 +115,7 @@ describe("a closed job", { timeout: 120_000 }, () => {
 				payments: [...(file.payments ?? []), { for: "balance", amount: 149.5 }],
 			},
 		]);
-		await expect(desk.call("closeJob", [1])).resolves.toHaveLength(6);
+		await expect(desk.call("closeJob", [1])).resolves.toHaveLength(7);
 		expect(jobsCell("toPay")).toBe(0);
 	});
 
