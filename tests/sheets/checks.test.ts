@@ -7,6 +7,7 @@ import type { JobFile } from "../../src/job/jobfile";
 import type { StudioFile } from "../../src/job/studiofile";
 import { area } from "../../templates/blocks";
 import {
+	beside,
 	cellOf,
 	numberAt,
 	type Place,
@@ -57,7 +58,10 @@ describe("the checks of the Job tab", { timeout: 60_000 }, () => {
 		const density = numberAt(desk, ...cellOf("Tones.density"));
 		expect(density).toBeGreaterThan(2000);
 		expect(
-			numberAt(desk, ...under(desk, JOB, "Hold each with", 1, "Knockouts")),
+			numberAt(
+				desk,
+				...beside(desk, "1 Mold", "Hold down each Basin core, kg"),
+			),
 		).toBeCloseTo(0.0133 * density - 3, 9);
 	});
 

@@ -115,7 +115,7 @@ describe("a job", { timeout: 60_000 }, () => {
 				?.setName(`Our ${tab.toLowerCase()}`);
 		expect((await create()).number).toBe(2);
 		// the person's own, seven of the studio, six of each job
-		expect(desk.tabs()).toHaveLength(1 + 7 + 2 * 6);
+		expect(desk.tabs()).toHaveLength(1 + 7 + 2 * 7);
 		expect(offered("2 Tones", "B3")).toBe("='Our mixes'!$A$5:$A$64");
 		expect(desk.formula("2 Job", "L3")).toContain("'Our studio'!");
 	});
