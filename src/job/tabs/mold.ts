@@ -1,10 +1,11 @@
 /** What the Mold tab answers: what the molds take, a block a piece, and beside it the boards with their cuts in order. */
-import { isKnown, type Known, orNull, saidOf } from "../answers/known";
+import { from, isKnown, type Known, orNull, saidOf } from "../answers/known";
 import { sidesBend, splitWords } from "../answers/mold/advice";
 import type { SawnPart } from "../answers/mold/cutlist";
 import { boardName, type MoldAnswer } from "../answers/mold/mold";
 import type { PieceAnswer } from "../answers/pieces";
 import { wholeFrom } from "../answers/whole";
+import { onTape } from "../reading/tape";
 import { fromSi, type UnitSystem, unitName } from "../reading/units";
 import type { TabAnswer, TabInput, Value } from "./tab";
 
@@ -21,7 +22,7 @@ export const JOB_MOLD: TabAnswer = {
 	name: "JOB_MOLD",
 	summary:
 		"What the molds of a job take, the parts of each by name, and where to cut them from boards.",
-	needs: ["head", "pieces", "tones", "mixes"],
+	needs: ["head", "pieces", "tones", "cure", "mixes"],
 	shape: "table",
 	shown: [
 		{ label: "Piece", format: "text", wrap: true },
@@ -131,7 +132,13 @@ function pieceLines(input: TabInput, mold: MoldAnswer, index: number): Line[] {
 		...sentence("Drop edge on", moldWord(piece, "drop")),
 		...sentence("Cutouts", moldWord(piece, "cutouts")),
 		...sentence("Sides under mix", sidesBend(input.given, input.mix, own)),
-		...sentence("How to carry it", piece.carry),
+		...sentence("Weakest section", weakestOf(input, piece)),
+		...sentence("How to carry it", piece.carry()),
+		...piece
+			.handling()
+			.moments.flatMap(({ when, said }) =>
+				sentence(when === "demold" ? "At demolding" : "At delivery", said),
+			),
 		...sentence("Larger than a load", splitWords(input.given, piece)),
 		...flat.map(
 			({ name, madeOf, lengthM, widthM }): Line => [
@@ -155,6 +162,14 @@ function pieceLines(input: TabInput, mold: MoldAnswer, index: number): Line[] {
 		[],
 	];
 }
+
+/** Where a piece breaks first when it is carried flat, and how much concrete is left across it. */
+const weakestOf = ({ units }: TabInput, piece: PieceAnswer): Known<string> =>
+	from(
+		piece.handling().section,
+		({ netM, at }) =>
+			`${at}; ${onTape(netM, units)} ${unitName("length", units)} of concrete left across`,
+	);
 
 const moldWord = (
 	{ mold }: PieceAnswer,
