@@ -39,9 +39,40 @@ export const area = (at: string, rows: number, columns: number): string =>
 		: `${at}:${moved(at, rows - 1, columns - 1)}`;
 
 /** The choices that fields bring along for the cells of one of them; what it is for stands in a note. */
-function choiceOf({ words, kind }: Field, range: string): Choice[] {
+export function choiceOf(field: Field, range: string): Choice[] {
+	const { words, kind, limits = {} } = field;
 	if (words) return [{ range, list: words }];
-	return kind === "share" ? [{ range, between: [0, 1] }] : [];
+	if (kind === "share") return [{ range, ...shareChoice(limits) }];
+	if (!["number", "money"].includes(kind)) return [];
+	const { above, min = above, max = MOST_NUMBER } = limits;
+	// Of limits in a unit only 0 is the same in all.
+	const isLow = min !== undefined && (min === 0 || limits.whole === true);
+	const low = isLow ? min : -MOST_NUMBER;
+	const words0 = above === 0 ? "above 0" : isLow ? `${low} or more` : "";
+	return [
+		{
+			range,
+			between: [above === 0 ? LEAST_NUMBER : low, max],
+			help: words0 ? `Type a number, ${words0}.` : "Type a number.",
+		},
+	];
+}
+
+/** As large and as small as numbers of a cell may be. */
+const MOST_NUMBER = 1e100;
+const LEAST_NUMBER = 1e-100;
+
+function shareChoice({
+	above,
+	min = above ?? 0,
+	below,
+	max = below ?? 1,
+}: NonNullable<Field["limits"]>): Pick<Choice, "between" | "help"> {
+	const percent = (share: number) => `${Number((share * 100).toPrecision(6))}%`;
+	return {
+		between: [min, max],
+		help: `Type a share from ${percent(min)} to ${percent(max)}, like 4% or 0.04.`,
+	};
 }
 
 /** Texts below each other. */

@@ -47,7 +47,7 @@ export interface Block {
 	note?: string;
 }
 
-/** A dropdown (`list` or `from`) or a number between two limits; anything else is marked, not refused. */
+/** A dropdown (`list` or `from`), or a number between two limits: anything else is refused, with the help in words; a name that is not in `from` is only marked. */
 export interface Choice {
 	range: string;
 	list?: readonly string[];

@@ -1,8 +1,9 @@
 import { SWATCH_COLUMNS } from "../../src/job/cells/studioslots";
 import type { Fields } from "../../src/job/fields/field";
 import { SWATCH } from "../../src/job/fields/swatch";
+import { DOSE } from "../../src/job/jobfile";
 import { PIGMENTS_KNOWN, SWATCHES_NOTED } from "../../src/job/tabs/swatchfit";
-import { answerTable, area, moved, typedTable } from "../blocks";
+import { answerTable, area, choiceOf, moved, typedTable } from "../blocks";
 import type { Block, Tab } from "../plan";
 
 const ROWS = 200;
@@ -124,10 +125,7 @@ export const swatches: Tab = {
 		{ range: area(firstCell("mix"), ROWS, 1), from: "{at:Mixes.names}" },
 		...kind.choices,
 		{ range: "E5:L5", from: "{at:Pigments.names}" },
-		{
-			range: area("E6", ROWS, pigments),
-			between: [0, 1],
-		},
+		...choiceOf(DOSE, area("E6", ROWS, pigments)),
 		...measured.choices,
 	],
 };

@@ -1,7 +1,7 @@
 /** What is typed on the Tones tab: the look of the job, and its tones with a dose of each pigment. */
 import { LOOK, TONE } from "../../src/job/fields/tone";
-import { MOST } from "../../src/job/jobfile";
-import { area, moved, typedList, typedTable } from "../blocks";
+import { DOSE, MOST } from "../../src/job/jobfile";
+import { area, choiceOf, moved, typedList, typedTable } from "../blocks";
 import type { Block, Choice } from "../plan";
 
 const LOOK_AT = "A3";
@@ -87,8 +87,5 @@ export const tonesChoices: readonly Choice[] = [
 		from: "{at:Pigments.names}",
 	},
 	...tones.choices,
-	{
-		range: area(DOSES_AT, MOST.tones, MOST.pigments),
-		between: [0, 1],
-	},
+	...choiceOf(DOSE, area(DOSES_AT, MOST.tones, MOST.pigments)),
 ];

@@ -5,7 +5,7 @@ import { nameKey, sameName } from "../../calc/names";
 import { sum } from "../../calc/sum";
 import { batchShares, type Tone, toneWeights } from "../../calc/tones";
 import { TONE } from "../fields/tone";
-import type { ToneInput } from "../jobfile";
+import { DOSE, type ToneInput } from "../jobfile";
 import { isBlank, lengthText } from "../reading/cells";
 import { shareIn } from "../reading/limits";
 import type { Given } from "./given";
@@ -257,7 +257,7 @@ function doseIn({ name, doses = {} }: ToneInput, pigment: string): number {
 	const typed = Object.entries(doses).find(([key]) => sameName(key, pigment));
 	return typed === undefined || isBlank(typed[1])
 		? 0
-		: shareIn(`the dose of ${pigment} in ${name}`, typed[1], {});
+		: shareIn(`the dose of ${pigment} in ${name}`, typed[1], DOSE.limits ?? {});
 }
 
 /** Castings, and how much of the mix each takes: in any unit, the same for all. */

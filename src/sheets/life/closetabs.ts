@@ -40,6 +40,7 @@ export function closeTabs(
 		.filter((sheet) => tabs.includes(sheet.getSheetId()));
 	const [first] = sheets;
 	const names = sheets.map((sheet) => sheet.getName());
+	const ranges = sheets.map((sheet) => sheet.getDataRange());
 	const values = sheets.flatMap((sheet) =>
 		valueSteps({ sheet, range: sheet.getDataRange() }),
 	);
@@ -58,6 +59,8 @@ export function closeTabs(
 		`Job ${job} is closed in part, and shows what it showed: choose Close a job again to finish`,
 		[
 			() => noteBegun(entry),
+			// A value that was pasted past its rule is kept too.
+			...ranges.map((range) => () => range.setDataValidation(null)),
 			...values,
 			...(line ? valueSteps(line.cells) : []),
 			// rows put in make what leads to the tab calculate: only once that is values

@@ -29,7 +29,10 @@ const wantedOf = ({ tab, tokens }: Page): Wanted[] =>
 		return { range, demand, key: JSON.stringify(demand) };
 	});
 
-/** One rule for all demands that are alike, by their key. A help text stays in the builder: those without come first. */
+/**
+ * One rule for all demands that are alike, by their key. What is set stays in the builder: names that are only marked come first,
+ * then what is refused, at last with words of its own.
+ */
 function rulesOf(
 	wanted: readonly Wanted[],
 	cellsIn: (reference: string) => Cells,
@@ -43,10 +46,14 @@ function rulesOf(
 		return builder.build();
 	};
 	const rules = new Map<string, Rule>();
-	for (const hasHelp of [false, true])
+	const build = (isNow: (demand: Demand) => boolean) => {
 		for (const { key, demand } of wanted)
-			if (!rules.has(key) && Boolean(demand.help) === hasHelp)
-				rules.set(key, built(demand));
+			if (!rules.has(key) && isNow(demand)) rules.set(key, built(demand));
+	};
+	build(({ from, help }) => Boolean(from) && !help);
+	builder.setAllowInvalid(false);
+	build(({ help }) => !help);
+	build(() => true);
 	return rules;
 }
 
