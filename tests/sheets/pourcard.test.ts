@@ -433,7 +433,7 @@ describe("pull off and dose", { timeout: 60_000 }, () => {
 			"Nobody (invented) · Slab",
 			1,
 			"White casting mix, invented",
-			`Plain: undosed; Deep: Umber ${Number((folded * 100).toFixed(2))}% (folded in 4.5 kg; wanted Umber 4%: ${Number(((folded / 0.04 - 1) * 100).toFixed(1))}% too strong)`,
+			`Plain: undosed; Deep: Umber ${Number((folded * 100).toFixed(2))}% (folded in 4.5 kg; wanted Umber 4%: ${Number(((folded / 0.04 - 1) * 100).toFixed(1))}% too strong); 1 of 2 weights not typed, taken as planned`,
 			// A length is logged as it was typed.
 			"610",
 			27,

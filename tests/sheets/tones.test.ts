@@ -317,7 +317,7 @@ describe("what cannot be", { timeout: 60_000 }, () => {
 			column: DOSE,
 			bad: "200%",
 			good: "4%",
-			why: /^Look: the dose of Umber in Deep must be between 0% and 100%, got 200%/,
+			why: /^Look: the dose of Umber in Deep must be between 0% and 20%, got 200%/,
 		},
 		{
 			what: "dose",
