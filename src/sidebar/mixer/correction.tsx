@@ -25,7 +25,7 @@ interface Props {
 	state: JobState;
 	load: MixerLoad;
 	/** The tone that was finished last; it is asked about. */
-	tone: CardTone | undefined;
+	tone: CardTone;
 }
 
 export function Correction({ line, state, load, tone }: Props) {
@@ -40,7 +40,7 @@ export function Correction({ line, state, load, tone }: Props) {
 	const { job } = state;
 	const mine = pourOf({ job }, card.load).corrections ?? [];
 	const tones = orNull(card.tones) ?? [];
-	const name = typed.tone ?? tone?.name ?? tones[0]?.name ?? "";
+	const name = typed.tone ?? tone.name;
 	const proposal = tones.find((one) => one.name === name)?.proposal;
 	const done = typed.done ?? (proposal?.do === "add" ? "added" : "folded in");
 	const pigments = basisOf(state.studio, job).pigments.map((one) => one.name);

@@ -36,9 +36,9 @@ export function LoadView(props: Props) {
 			<>
 				<Problems load={load} said="" />
 				<Temperatures {...{ line, state, load }} done={() => setReady(true)} />
-				<PourNotes job={state.job} load={load.card.load} line={line} />
 			</>
 		);
+	const finished = lastTone(load, walk.at);
 	return (
 		<>
 			<Problems
@@ -71,11 +71,11 @@ export function LoadView(props: Props) {
 					{step && step.weighed !== "" ? "Next" : "Skip"}
 				</button>
 			</div>
-			{load.steps.length > 0 && (
+			{finished && (
 				<Correction
 					key={`correct ${walk.at}`}
 					{...{ line, state, load }}
-					tone={lastTone(load, walk.at)}
+					tone={finished}
 				/>
 			)}
 			<PourNotes job={state.job} load={load.card.load} line={line} />

@@ -193,12 +193,12 @@ const UMBER = "Add Umber to the mixer";
 const BLACK = "Add Black to bucket A";
 const RESERVE = "Pull off a reserve, cover it";
 
-/** The words of a step come twice: the second Umber is that of Bark. */
-const second = (slip: Slip): Slip => {
+/** The words of a step come twice: the first Umber is that of Sand, the second that of Bark. */
+const once = (time: 1 | 2, slip: Slip): Slip => {
 	let met = 0;
 	return (asked) => {
 		met += 1;
-		return met === 2 ? slip(asked) : asked;
+		return met === time ? slip(asked) : asked;
 	};
 };
 
@@ -282,7 +282,7 @@ const VARIANTS: readonly (() => Variant)[] = [
 	}),
 	() => ({
 		what: "Bark's Umber 12% over and its Black right: fold in, then add Black",
-		slips: { [UMBER]: second(times(1.12)) },
+		slips: { [UMBER]: once(2, times(1.12)) },
 		after: (load) => load.asProposed(),
 	}),
 	() => ({
@@ -341,17 +341,22 @@ describe.each(["metric", "us"] as const)("a load in %s", (units) => {
 	);
 
 	test.each([
-		["Sand too strong", { [UMBER]: times(1.1) }, "Sand"],
-		["Sand too weak", { [UMBER]: times(0.9) }, "Sand"],
-		["Slate too strong", { [BLACK]: times(1.15) }, "Slate"],
-		["Bark in one pigment", { [UMBER]: second(times(1.12)) }, "Bark"],
+		["Sand too strong", UMBER, () => once(1, times(1.1)), "Sand"],
+		["Sand too weak", UMBER, () => once(1, times(0.9)), "Sand"],
+		["Slate too strong", BLACK, () => times(1.15), "Slate"],
+		["Bark in one pigment", UMBER, () => once(2, times(1.12)), "Bark"],
 	] as const)(
 		"what the card proposes brings it back: %s",
-		(what, slips, tone) => {
-			const load = new Replay(units, { what, slips }).run();
+		(what, step, slip, tone) => {
+			const load = new Replay(units, {
+				what,
+				slips: { [step]: slip() },
+			}).run();
 			expect(load.sayOf(tone)).not.toBe("");
 			load.asProposed();
 			expect(load.sayOf(tone)).toBe("");
+			// Done as proposed, nothing more is asked.
+			expect(load.card().check).toEqual({ state: "fine", say: "fine" });
 			const wanted = WANTED.find(({ name }) => name === tone)?.doses ?? {};
 			for (const [pigment, dose] of Object.entries<number>(wanted))
 				expect(
@@ -373,7 +378,7 @@ describe("words", () => {
 	test("a pigment that folding leaves too weak is named, with its grams", () => {
 		const load = new Replay("metric", {
 			what: "",
-			slips: { [UMBER]: second(times(1.12)) },
+			slips: { [UMBER]: once(2, times(1.12)) },
 		}).run();
 		const heap = load.books.at("Bark");
 		const excess = doseOf(heap, "Umber") / 0.04 - 1;

@@ -19,6 +19,8 @@ export interface ToneReached {
 	/** Number of the step that finished it. */
 	step: number;
 	undosedKg: number;
+	/** Of it what was folded in from the reserve. */
+	foldedKg: number;
 	doses: readonly number[];
 	wanted: readonly number[];
 	/** Of all the mix that was toned. */
@@ -69,6 +71,7 @@ export function tonesReached(basis: Basis, load: Load): Reached {
 			tone,
 			step: plan.step,
 			undosedKg: toneKg,
+			foldedKg: 0,
 			doses: [...doses],
 		})),
 		done: [] as CorrectionStep[],
@@ -93,7 +96,12 @@ export function tonesReached(basis: Basis, load: Load): Reached {
 
 interface Now {
 	reserveKg: number;
-	tones: { name: string; undosedKg: number; doses: number[] }[];
+	tones: {
+		name: string;
+		undosedKg: number;
+		foldedKg: number;
+		doses: number[];
+	}[];
 	done: CorrectionStep[];
 }
 
@@ -170,6 +178,7 @@ function correct(
 		const after = tone.undosedKg + foldedKg;
 		tone.doses = tone.doses.map((dose) => (dose * tone.undosedKg) / after);
 		tone.undosedKg = after;
+		tone.foldedKg += foldedKg;
 		now.reserveKg -= foldedKg;
 		done({ do: "fold in", amount: typed.foldedIn, unit: mass, dry: null });
 	}
@@ -201,7 +210,9 @@ function correct(
 			throw new InputError(
 				`${name}: ${shown(outKg)} scooped out is more than the ${shown(thereKg)} that there is of ${tone.name}`,
 			);
-		tone.undosedKg = Math.max(0, tone.undosedKg - outKg / perUndosed);
+		const left = Math.max(0, 1 - outKg / thereKg);
+		tone.undosedKg *= left;
+		tone.foldedKg *= left;
 		done({ do: "scoop out", amount: typed.takenOut, unit: mass, dry: null });
 	}
 }

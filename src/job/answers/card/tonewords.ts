@@ -168,10 +168,17 @@ const gramsText = (grams: number, dry: number): string =>
 		? `${grams} g`
 		: `${grams} g as weighed (${Number(dry.toFixed(1))} g dry)`;
 
-/** The tones that have clearly more or less of the mix than their share; blank where all have about theirs. */
+/**
+ * The tones that have clearly more or less of the mix than their share; blank where all have about theirs. What was folded
+ * in as the card asked for it does not count.
+ */
 export function sharesSaid({ tones }: Reached): Known<string> {
-	const off = tones.flatMap(({ name, share, shareWanted }) => {
-		const excess = shareWanted > 0 ? share / shareWanted - 1 : 0;
+	const all = sum(tones.map(({ undosedKg, foldedKg }) => undosedKg - foldedKg));
+	const off = tones.flatMap(({ name, undosedKg, foldedKg, shareWanted }) => {
+		const excess =
+			all > 0 && shareWanted > 0
+				? (undosedKg - foldedKg) / all / shareWanted - 1
+				: 0;
 		return Math.abs(excess) > SHARE_OFF
 			? [
 					{
