@@ -200,6 +200,10 @@ describe("widths", () => {
 		[[230, 100, 470], 2],
 		[[190, 190, 90, 90, 90], 2],
 		[[60, 250, 60, 60, 300, 60], 3],
+		// 60 over all, 90 over the middle, 200 in it
+		[[60, 90, 200, 90, 60], 3],
+		// 100 between needs no call
+		[[100, 60, 100, 60, 100], 2],
 	])("%j need %d calls", (widths, calls) => {
 		expect(widthRuns(widths)).toHaveLength(calls);
 		expect(painted(widths)).toEqual(widths);

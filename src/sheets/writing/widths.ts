@@ -31,19 +31,38 @@ function runsOf(values: Widths): WidthRun[] {
 	return runs;
 }
 
-/**
- * The fewest calls of `setColumnWidths` that lead to these widths, of two ways: each run by itself, or all columns to
- * one width and then the runs of the others.
- */
+/** The fewest calls of `setColumnWidths` that lead to these widths: a stretch is set first, and parts of it once more. */
 export function widthRuns(widths: Widths): WidthRun[] {
-	const without = (already: number) =>
-		runsOf(widths.map((width) => (width === already ? undefined : width)));
-	const ways = runsOf(widths).map(({ width }) => [
-		{ first: 1, count: widths.length, width },
-		...without(width),
-	]);
-	return ways.reduce(
-		(best, way) => (way.length < best.length ? way : best),
-		without(FRESH),
+	const known = widths.flatMap((width, at) =>
+		width === undefined ? [] : [{ at: at + 1, width }],
 	);
+	// what is as wide as a fresh column needs no call
+	const stretches = [{ at: 1, width: FRESH }, ...known].filter(
+		({ width }, index, all) => width !== all[index - 1]?.width,
+	);
+	const ends = stretches.map(
+		(_, index) => (stretches[index + 1]?.at ?? widths.length + 1) - 1,
+	);
+	const found = new Map<string, WidthRun[]>();
+	/** The calls for some stretches; the first of them begins at the first. */
+	function fewest(from: number, to: number): WidthRun[] {
+		const own = stretches[from];
+		if (!own || from > to) return [];
+		const key = `${from} ${to}`;
+		const earlier = found.get(key);
+		if (earlier) return earlier;
+		const { at: first, width } = own;
+		const count = (ends[from] ?? first) - first + 1;
+		let best = [{ first, count, width }, ...fewest(from + 1, to)];
+		for (let like = from + 2; like <= to; like++) {
+			const [over, ...rest] = fewest(like, to);
+			if (over?.width !== width) continue;
+			const whole = { first, count: over.first + over.count - first, width };
+			const way = [whole, ...fewest(from + 1, like - 1), ...rest];
+			if (way.length < best.length) best = way;
+		}
+		found.set(key, best);
+		return best;
+	}
+	return fewest(0, stretches.length - 1).slice(1);
 }
