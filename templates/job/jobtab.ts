@@ -16,7 +16,7 @@ export const job: Tab = {
 		...Array<number>(4).fill(60),
 		...Array<number>(5).fill(80),
 		...[100, 100, 100, 80],
-		...[90, 90, 300, 300, 300],
+		...[90, 90, 360, 420, 380],
 		...Array<number>(8).fill(90),
 		200,
 		...Array<number>(10).fill(90),

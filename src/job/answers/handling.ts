@@ -96,13 +96,17 @@ export function handlingAnswer(given: Given, carried: Carried): HandlingAnswer {
 				ways,
 			]),
 			([flat, edge, age, times, { lipFirst }]) => {
-				const words = `flat takes ${percent(flat, 2)} of its strength at ${dayText(age)}, on edge ${percent(edge, 2)}, with a factor of ${plain(times)}${lipFirst ? "; the lip of its drop edge sees most of it" : ""}${age < 3 ? "; the formula is not for the first 3 days: test the piece first" : ""}`;
+				const lip = lipFirst
+					? "; the lip of its drop edge sees most of it"
+					: "";
+				const test = age < 3 ? "; younger than 3 days: test it first" : "";
+				const words = `flat takes ${percent(flat, 2)} of its strength at ${dayText(age)}, on edge ${percent(edge, 2)}, factor ${plain(times)}${lip}${test}`;
 				if (flat <= 1)
 					return is(
 						`${edge <= 1 ? "flat or on edge" : "flat, not on edge"}: ${words}`,
 					);
 				return look(
-					`${edge <= 1 ? "on edge, not flat but on a board" : "in a cradle or on a board only"}: ${words}`,
+					`${edge <= 1 ? "on edge, not flat" : "in a cradle or on a board only"}: ${words}`,
 				);
 			},
 		);
