@@ -11,8 +11,8 @@ import { ended } from "../sentence";
 import { useDoing } from "../use-doing";
 import { pieceNames } from "./drawn-piece";
 
-/** Pixels of the printed drawing for each of the SVG's, so that lines are sharp. */
-const PRINTED = 2;
+/** Pixels of the printed drawing: Sheets takes a million. */
+const MOST_PX = 980_000;
 
 interface Props {
 	state: JobState;
@@ -83,8 +83,10 @@ async function pngOf(svg: string): Promise<string> {
 	image.src = addressOf(svg);
 	await image.decode();
 	const canvas = document.createElement("canvas");
-	canvas.width = image.naturalWidth * PRINTED;
-	canvas.height = image.naturalHeight * PRINTED;
+	const { naturalWidth: width, naturalHeight: height } = image;
+	const scale = Math.min(2, Math.sqrt(MOST_PX / (width * height)));
+	canvas.width = Math.floor(width * scale);
+	canvas.height = Math.floor(height * scale);
 	canvas.getContext("2d")?.drawImage(image, 0, 0, canvas.width, canvas.height);
 	return canvas.toDataURL("image/png");
 }
