@@ -23,14 +23,18 @@ function declaredName(statement: Node): string[] {
 		: [];
 }
 
+let last: Script | undefined;
+
 /**
- * The script and its top-level functions.
+ * The script and its top-level functions; the same one again is not read again.
  *
  * @throws SyntaxError for what an ES2020 script does not have, such as class fields, private names and modules.
  */
 export function readScript(code: string): Script {
+	if (last?.code === code) return last;
 	const program = parse(code, { ecmaVersion: 2020, sourceType: "script" });
-	return { code, names: program.body.flatMap(declaredName) };
+	last = { code, names: program.body.flatMap(declaredName) };
+	return last;
 }
 
 /** Private functions end in `_`: no cell and no panel may call them. */

@@ -6,11 +6,7 @@
  *
  * @source developers.google.com/apps-script/reference/spreadsheet/spreadsheet, insertSheet(sheetName, sheetIndex, options)
  */
-import {
-	BooleanNumber,
-	type IWorksheetData,
-	type Worksheet,
-} from "@univerjs/core";
+import { BooleanNumber, type Worksheet } from "@univerjs/core";
 import {
 	AddConditionalRuleMutation,
 	ConditionalFormattingRuleModel,
@@ -20,6 +16,7 @@ import {
 	SheetDataValidationModel,
 } from "@univerjs/sheets-data-validation";
 import { SheetsNoteModel, UpdateNoteMutation } from "@univerjs/sheets-note";
+import type { Cell, Cells } from "../book";
 import { partOf } from "../engine-private";
 import { copyNames } from "../names";
 import type { Call } from "./call";
@@ -28,14 +25,28 @@ import { copyPictures } from "./pictures";
 
 const plainCopy = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
 
+/** Most cells have a format's name alone, and are copied in a small part of the time. */
+const copiedCell = (cell: Cell): Cell =>
+	Object.values(cell ?? {}).some((part) => typeof part === "object")
+		? plainCopy(cell)
+		: { ...cell };
+
+function copiedCells(cells: Cells): Cells {
+	const copied: Cells = {};
+	for (const [row, columns] of Object.entries(cells)) {
+		const line: Record<string, Cell> = {};
+		for (const column in columns) line[column] = copiedCell(columns[column]);
+		copied[Number(row)] = line;
+	}
+	return copied;
+}
+
 /** The template's own data, for a tab of another id and name. */
-export function copiedData(
-	template: Worksheet,
-	id: string,
-	name: string,
-): IWorksheetData {
+export function copiedData(template: Worksheet, id: string, name: string) {
+	const { cellData, ...rest } = template.getConfig();
 	return {
-		...plainCopy(template.getConfig()),
+		...plainCopy(rest),
+		cellData: copiedCells(cellData),
 		id,
 		name,
 		hidden: BooleanNumber.FALSE,

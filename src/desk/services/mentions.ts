@@ -1,17 +1,23 @@
 /** Which tabs depend on what a call takes away. */
-import { type Book, sheets } from "../book";
+import {
+	FormulaDataModel,
+	type IFormulaDataItem,
+} from "@univerjs/engine-formula";
+import type { Book } from "../book";
+import { partOf } from "../engine-private";
 
 /** Tabs with a formula that has this word in it: the name of a tab or of cells. */
-export function tabsMentioning(book: Book, word: string): string[] {
+export function tabsMentioning({ engine, workbook }: Book, word: string) {
 	const sought = word.replace(/'/g, "''").toLowerCase();
-	return sheets(book)
-		.filter((sheet) => {
-			let found = false;
-			sheet.getCellMatrix().forValue((_row, _column, cell) => {
-				found ||= cell?.f?.toLowerCase().includes(sought) ?? false;
-				return !found;
-			});
-			return found;
-		})
-		.map((sheet) => sheet.getSheetId());
+	const { [workbook.getId()]: tabs } = partOf(
+		engine,
+		FormulaDataModel,
+	).getFormulaData();
+	return Object.entries(tabs ?? {})
+		.filter(([, formulas]) =>
+			Object.values(formulas ?? {})
+				.flatMap((row) => Object.values<IFormulaDataItem | null>(row))
+				.some((cell) => cell?.f.toLowerCase().includes(sought)),
+		)
+		.map(([sheetId]) => sheetId);
 }
