@@ -1,7 +1,7 @@
 /** A local workbook with the add-on as it is built, for the tests of this folder. */
 import { bundleCode, bundleTemplates } from "../../src/build/bundle";
 import { addOnOf } from "../../src/desk/addon-files";
-import type { AddOn, Desk } from "../../src/desk/contract";
+import type { AddOn, Desk, SavedWorkbook } from "../../src/desk/contract";
 import {
 	type HeadlessOptions,
 	openHeadlessDesk,
@@ -38,4 +38,20 @@ export async function openWorkbook(
 		enabled: true,
 		...options,
 	});
+}
+
+let demo: Promise<SavedWorkbook> | undefined;
+
+async function makeDemo(): Promise<SavedWorkbook> {
+	const desk = await openWorkbook();
+	await desk.call("createDemoJob", ["metric"]);
+	const saved = desk.save();
+	desk.dispose();
+	return saved;
+}
+
+/** A workbook with the studio and the demo job in it. */
+export function savedDemo(): Promise<SavedWorkbook> {
+	demo ??= makeDemo();
+	return demo;
 }

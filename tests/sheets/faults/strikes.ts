@@ -34,25 +34,24 @@ export async function unstruck(work: Work) {
 	return { after, order };
 }
 
-/** Which calls to strike: all. */
-export const everyCall = (order: readonly string[]): number[] =>
-	order.map((_, index) => index + 1);
+/** Which calls to strike, counted from 1. */
+export type Chosen = (order: readonly string[]) => number[];
 
-/** Which calls to strike: of each method the first, the middle and the last. */
-export function eachKind(order: readonly string[]): number[] {
-	const places = new Map<string, number[]>();
-	order.forEach((name, index) => {
-		places.set(name, [...(places.get(name) ?? []), index + 1]);
-	});
-	const chosen = [...places.values()].flatMap((of) => [
-		of[0],
-		of[Math.floor(of.length / 2)],
-		of[of.length - 1],
-	]);
-	return [...new Set(chosen)]
-		.flatMap((call) => call ?? [])
-		.sort((a, b) => a - b);
-}
+export const everyCall: Chosen = (order) => order.map((_, index) => index + 1);
+
+/** Of each method the last call. */
+export const eachLast: Chosen = (order) =>
+	everyCall(order).filter(
+		(call) => order.lastIndexOf(order[call - 1] ?? "") === call - 1,
+	);
+
+/** Of each method the first and the last call. */
+export const eachKind: Chosen = (order) =>
+	everyCall(order).filter((call) =>
+		[order.indexOf, order.lastIndexOf].some(
+			(find) => find.call(order, order[call - 1] ?? "") === call - 1,
+		),
+	);
 
 /**
  * Strikes at each of the chosen calls. After each the workbook is as it was, to the last format and name; or else the
@@ -60,10 +59,7 @@ export function eachKind(order: readonly string[]): number[] {
  *
  * A workbook that was proven to be as before is struck again as it stands.
  */
-export async function struckAt(
-	work: Work,
-	chosen: (order: readonly string[]) => number[],
-): Promise<Struck> {
+export async function struckAt(work: Work, chosen: Chosen): Promise<Struck> {
 	const { after, order } = await unstruck(work);
 	const calls = chosen(order);
 	let desk = await reopened(work);
@@ -110,13 +106,4 @@ async function expectDone(
 	expect(await struck(desk, work, call), where).toBeUndefined();
 	expect(desk.differsFrom(after), where).toBeUndefined();
 	desk.dispose();
-}
-
-/** A workbook with the studio and the demo job in it. */
-export async function studioWithJob(): Promise<SavedWorkbook> {
-	const desk = await openWorkbook();
-	await desk.call("createDemoJob", ["metric"]);
-	const saved = desk.save();
-	desk.dispose();
-	return saved;
 }

@@ -1,14 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Desk, SavedWorkbook } from "../../../src/desk/contract";
-import { studioWithJob } from "../faults/strikes";
-import { openWorkbook } from "../workbook";
+import { openWorkbook, savedDemo } from "../workbook";
 import { deleteColumn, insertColumn, otherNumbers, shownIn } from "./meddle";
 
 let saved: SavedWorkbook;
 let desk: Desk;
 
 beforeAll(async () => {
-	saved = await studioWithJob();
+	saved = await savedDemo();
 	desk = await openWorkbook({ saved });
 }, 60_000);
 afterAll(() => desk.dispose());

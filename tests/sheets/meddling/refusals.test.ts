@@ -1,13 +1,12 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Desk, SavedWorkbook } from "../../../src/desk/contract";
-import { studioWithJob } from "../faults/strikes";
-import { openWorkbook } from "../workbook";
+import { openWorkbook, savedDemo } from "../workbook";
 import { sheetOf } from "./meddle";
 
 let saved: SavedWorkbook;
 
 beforeAll(async () => {
-	saved = await studioWithJob();
+	saved = await savedDemo();
 }, 60_000);
 
 const workbookOf = (desk: Desk) => {
