@@ -72,11 +72,11 @@ it("the person answers what is asked, and sees the panel", async () => {
 					seen.push(question);
 					return "YES";
 				},
-				prompt: () => ({ button: "OK", text: "Ann" }),
+				prompt: () => ({ button: "OK", text: "Slab" }),
 			},
 		},
 	);
-	expect(await desk.call("run")).toEqual([true, true, "Ann"]);
+	expect(await desk.call("run")).toEqual([true, true, "Slab"]);
 	expect(seen).toEqual([
 		{ title: "Remove?", text: "Job 1 goes", buttons: ["YES", "NO"] },
 	]);

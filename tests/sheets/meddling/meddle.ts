@@ -7,7 +7,7 @@ interface Cell {
 	value: unknown;
 }
 
-type Shown = Readonly<Record<string, readonly (readonly Cell[])[]>>;
+export type Shown = Readonly<Record<string, readonly (readonly Cell[])[]>>;
 
 export const sheetOf = (desk: Desk, tab: string) => {
 	const sheet = desk.engine.api.getActiveWorkbook()?.getSheetByName(tab);
