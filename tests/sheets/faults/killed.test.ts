@@ -66,13 +66,13 @@ test(
 			args: ["metric"],
 			open: openSmall,
 		}),
-	300_000,
+	1_200_000,
 );
 
 test.each(WORKS)(
 	"%s",
 	(_, name, args) => putInOrder({ before, name, args, open: openSmall }),
-	300_000,
+	1_200_000,
 );
 
 /** Done again after a kill at the last call of a method, it works, or says that it was done just now. */
@@ -101,13 +101,13 @@ test(
 			args: ["metric"],
 			open: openSmall,
 		}),
-	300_000,
+	1_200_000,
 );
 
 test.each(WORKS)(
 	"%s is done when it is asked for again",
 	(_, name, args) => doneAgain({ before, name, args, open: openSmall }),
-	300_000,
+	1_200_000,
 );
 
 test("what a killed run left of a job does not keep another from being closed, and a tab of the person's stays", async () => {
