@@ -139,7 +139,7 @@ describe("tones", () => {
 		[[tone("Base", "-5")], "share: share must be"],
 		[
 			[tone("Base", "100", { Umber: "400" })],
-			"dose-Umber: Umber must be between 0% and 100%, got 400%",
+			"dose-Umber: Umber must be between 0% and 20%, got 400%",
 		],
 		[[tone("Base", "0"), tone("Vein", "0")], "share"],
 	])("%#: %j", (tones, mistake) => {
