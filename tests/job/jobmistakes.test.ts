@@ -105,7 +105,7 @@ describe("fields of a job", () => {
 		[
 			"a dose below nothing",
 			{ tones: [{ ...TONE, doses: { Umber: -0.01 } }] },
-			'"tones[0].doses.Umber" must be between 0% and 100%, got -1%',
+			'"tones[0].doses.Umber" must be between 0% and 20%, got -1%',
 		],
 		[
 			"a day that does not exist",

@@ -11,7 +11,7 @@ import {
 import type { PanelStart } from "../../src/sheets/messages";
 import { demo } from "../../templates/index";
 import { starterStudio } from "../../templates/starterstudio";
-import { cellOf } from "../job/found";
+import { cellOf, typed } from "../job/found";
 import { openWorkbook } from "./workbook";
 
 let desk: Desk;
@@ -154,7 +154,7 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 			];
 		for (const [tab, cell, text, sentence] of wrong) {
 			const right = String(desk.read(tab, cell)[0]?.[0]);
-			desk.type(tab, cell, text);
+			await typed(desk, [tab, cell, text]);
 			const { studio } = await start();
 			const mix = mixNames(studio)[0] ?? "";
 			const { loads, tones } = basisOf(studio, { ...demo.metric, mix });
@@ -162,7 +162,7 @@ describe("what the panel starts with", { timeout: 60_000 }, () => {
 				(known) => known && saying(known),
 			);
 			expect(said.join("\n")).toMatch(new RegExp(sentence.source, "m"));
-			desk.type(tab, cell, right);
+			await typed(desk, [tab, cell, right]);
 		}
 	});
 

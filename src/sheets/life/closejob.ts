@@ -5,6 +5,7 @@ import { stateOf } from "../reading/jobstate";
 import { readJob } from "../reading/readjob";
 import type { Ending } from "../writing/journal";
 import { closeTabs } from "./closetabs";
+import { belongings } from "./removejob";
 import { takeTurn } from "./taketurn";
 
 /** Names of the closed tabs, or what is open where that kept the job from being closed. */
@@ -27,10 +28,9 @@ export function closeJobTabs(
 		? []
 		: openWork(wholeOf(read.studio.file, read.job), recorded);
 	if (open.length > 0) return { tabs: [], open };
-	const sheets = Object.values(read.regions).map(({ range }) =>
-		range.getSheet(),
+	const tabs = belongings(spreadsheet, job).map(({ sheet }) =>
+		sheet.getSheetId(),
 	);
-	const tabs = [...new Set(sheets.map((sheet) => sheet.getSheetId()))];
 	const first = spreadsheet
 		.getSheets()
 		.find((sheet) => tabs.includes(sheet.getSheetId()));

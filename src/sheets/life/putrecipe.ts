@@ -2,17 +2,13 @@
 import { InputError } from "../../calc/errors";
 import { sameName } from "../../calc/names";
 import { placeOf, type TablePlace } from "../../job/cells/regions";
-import type { Typed } from "../../job/fields/field";
 import { TONE } from "../../job/fields/tone";
 import type { JobState, ToneRecipe } from "../messages";
-import { jobStateOf } from "../reading/jobstate";
+import { stateOf } from "../reading/jobstate";
 import { readJob } from "../reading/readjob";
-import { areaIn, type RegionRead } from "../reading/regiongrids";
-import { wholly } from "../writing/allornothing";
-import { typedStep } from "../writing/typedcell";
+import type { RegionRead } from "../reading/regiongrids";
+import { type Change, typeInto } from "../writing/typeinto";
 import { takeTurn } from "./taketurn";
-
-type Change = readonly [row: number, column: number, value: Typed];
 
 /** Writes the doses beside the tone. @throws InputError for a tone that is not there, or without room for a pigment. */
 export function placeRecipe(
@@ -20,21 +16,13 @@ export function placeRecipe(
 	{ job, tone, doses }: ToneRecipe,
 ): JobState {
 	takeTurn(spreadsheet);
-	const { regions, studio } = readJob(spreadsheet, job);
-	const { range, grid } = regions.tones;
-	const place = placeOf(TONE, grid, studio.units);
+	const read = readJob(spreadsheet, job);
+	const { grid } = read.regions.tones;
+	const place = placeOf(TONE, grid, read.studio.units);
 	const changes = changesFor(grid, place, tone, doses);
-	const [sheet, area] = [range.getSheet(), areaIn(range)];
-	wholly(
-		"The recipe was not written",
-		changes.map(([row, column, value]) =>
-			typedStep(
-				sheet.getRange(area.row + row + 1, area.column + column + 1),
-				value,
-			),
-		),
-	);
-	return jobStateOf(spreadsheet, job);
+	const state = stateOf(spreadsheet, read);
+	const now = typeInto(read, "tones", changes, "The recipe was not written");
+	return { ...state, job: now.job };
 }
 
 function changesFor(
@@ -66,12 +54,20 @@ function changesFor(
 			`The Tones tab has no free column for ${added.join(" and ")}: clear the name of a pigment that no tone uses`,
 		);
 	return [
-		...added.map((name, i): Change => [top, free[i] ?? 0, name]),
-		...others.map(([column, name]): Change => {
+		...added.map((name, i) => ({
+			row: top,
+			column: free[i] ?? 0,
+			typed: name,
+		})),
+		...others.map(([column, name]) => {
 			const [, dose = ""] =
 				Object.entries(doses).find(([other]) => sameName(other, name)) ?? [];
-			return [at, column, dose];
+			return { row: at, column, typed: dose };
 		}),
-		...added.map((name, i): Change => [at, free[i] ?? 0, doses[name] ?? ""]),
+		...added.map((name, i) => ({
+			row: at,
+			column: free[i] ?? 0,
+			typed: doses[name] ?? "",
+		})),
 	];
 }

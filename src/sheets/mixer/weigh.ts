@@ -12,10 +12,8 @@ import { takeTurn } from "../life/taketurn";
 import type { Weighed, Weighing } from "../messages";
 import { momentText } from "../reading/filetime";
 import { stateOf } from "../reading/jobstate";
-import { type JobRead, jobOf, readJob } from "../reading/readjob";
-import { areaIn } from "../reading/regiongrids";
-import { wholly } from "../writing/allornothing";
-import { typedStep } from "../writing/typedcell";
+import { type JobRead, readJob } from "../reading/readjob";
+import { type Change, typeInto } from "../writing/typeinto";
 import { type CardPlace, cardPlace, noCell, PLAN_NUMBER } from "./cardcell";
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -58,10 +56,18 @@ export function putWeight(spreadsheet: Spreadsheet, given: Weighing): Weighed {
 	// read before anything is written: what fails after the weight is written would say that it was not
 	const state = stateOf(spreadsheet, read);
 	if (why) return { written: false, why, state };
-	const { job } = write(read, weighing, place, [
-		...(begins(weighing, plan) ? [[plan, weighing.planNumber] as const] : []),
+	const changes = [
+		...(begins(weighing, plan)
+			? [{ ...plan, typed: weighing.planNumber }]
+			: []),
 		...finishedToday(read, weighing),
-	]);
+		{
+			...place,
+			typed: weighing.value,
+			cell: cellFor(weighing, weighing.value),
+		},
+	];
+	const { job } = typeInto(read, "card", changes, "The weight was not written");
 	return { written: true, why: "", state: { ...state, job } };
 }
 
@@ -91,9 +97,6 @@ function refusal(
 const cellFor = ({ cell }: Weighing, value: Typed): Typed =>
 	"note" in cell ? cellOf(POUR[cell.note], value) : value;
 
-/** A cell with what is typed in it, and what it takes where that is another thing. */
-type Change = readonly [place: CardPlace, typed: Typed, cell?: Typed];
-
 /** Whether the load has no plan's number yet, with its first weight. */
 const begins = (weighing: Weighing, plan: CardPlace): boolean =>
 	!isNote(weighing) &&
@@ -113,38 +116,7 @@ function finishedToday(
 	if (!isSaid) return [];
 	const day = cardPlace(read, { load, cell: { note: "pouredOn" } });
 	const today = momentText(new Date()).slice(0, 10);
-	return day.value === "" ? [[day, today, cellOf(POUR.pouredOn, today)]] : [];
-}
-
-/** The weight, after what goes with it. Answers the job as it is now. */
-function write(
-	read: JobRead,
-	weighing: Weighing,
-	place: CardPlace,
-	before: readonly Change[],
-): JobRead {
-	const changes: readonly Change[] = [
-		...before,
-		[place, weighing.value, cellFor(weighing, weighing.value)],
-	];
-	const { range } = read.regions.card;
-	const [sheet, area] = [range.getSheet(), areaIn(range)];
-	wholly(
-		"The weight was not written",
-		changes.map(([{ row, column }, typed, cell = typed]) =>
-			typedStep(
-				sheet.getRange(area.row + row + 1, area.column + column + 1),
-				cell,
-			),
-		),
-	);
-	const grid = read.regions.card.grid.map((line) => [...line]);
-	for (const [{ row, column }, now] of changes) {
-		const line = grid[row];
-		if (line) line[column] = now;
-	}
-	return jobOf({
-		...read,
-		regions: { ...read.regions, card: { range, grid } },
-	});
+	return day.value === ""
+		? [{ ...day, typed: today, cell: cellOf(POUR.pouredOn, today) }]
+		: [];
 }
