@@ -220,7 +220,9 @@ describe("the panel on the desk", { timeout: 4 * MINUTE }, () => {
 		});
 
 		test("a measured color goes into Swatches with the doses of its tone", async () => {
-			await panel().getByLabel("Doses of the tone").selectOption("Bark, as planned");
+			await panel()
+				.getByLabel("Doses of the tone")
+				.selectOption("Bark, as planned");
 			await panel()
 				.getByLabel(/^Color:/)
 				.fill("#806d5a");
