@@ -21,7 +21,7 @@ export const SWATCH = {
 	remark: "=1+1",
 };
 
-/** Those that need no more than a job. */
+/** Those that need no more than a job; the small one and the demo have a tone Shell. */
 export const WORKS = [
 	["creating a job", "createDemoJob", ["metric"]],
 	["copying", "copyJob", [1]],
@@ -31,7 +31,7 @@ export const WORKS = [
 	[
 		"writing a recipe",
 		"putRecipe",
-		[{ job: 1, tone: "Plain", doses: { Umber: 0.021 } }],
+		[{ job: 1, tone: "Shell", doses: { Umber: 0.021 } }],
 	],
 ] as const;
 

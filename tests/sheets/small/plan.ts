@@ -351,7 +351,7 @@ export const smallJob: JobFile = {
 			thickness: "3 cm",
 		},
 	],
-	tones: [{ name: "Plain", share: 1, doses: { Umber: 0.02 } }],
+	tones: [{ name: "Shell", share: 1, doses: { Umber: 0.02 } }],
 };
 
 const smallStudio = (units: UnitSystem): StudioFile => ({
