@@ -5,7 +5,8 @@ const scripts = new Map<string, vm.Script>();
 
 /** The text as compiled: once for all contexts, since compiling takes longer than most calls. */
 function scriptOf(text: string): vm.Script {
-	const script = scripts.get(text) ?? new vm.Script(text);
+	// without a file's name, stacks have the name that the text says of itself
+	const script = scripts.get(text) ?? new vm.Script(text, { filename: "" });
 	scripts.set(text, script);
 	return script;
 }
