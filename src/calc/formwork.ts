@@ -35,9 +35,3 @@ export function sideDeflectionM(side: SideBoard): number {
 
 /** The most a side may bend between its supports, as a share of the span. @source Peurifoy and Oberlender, as above. */
 export const SIDE_LIMIT = 1 / 360;
-
-/** The span at which the side bends by this much, m. */
-export const spanForDeflectionM = (
-	side: Omit<SideBoard, "spanM">,
-	deflectionM: number,
-): number => (deflectionM / sideDeflectionM({ ...side, spanM: 1 })) ** (1 / 4);

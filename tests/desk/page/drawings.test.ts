@@ -1,8 +1,8 @@
 /** What `SPARKLINE` draws in the grid, on paper and in words, held to the pixel. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { deskUrl, sharedBrowser } from "../../run/once";
-import { opened, type Visit, visit } from "./visit";
+import { visitPut } from "./standin";
+import type { Visit } from "./visit";
 
 const MINUTE = 60_000;
 const SOON = { timeout: MINUTE / 2, interval: 200 };
@@ -22,14 +22,7 @@ let page: Page;
 let complaints: Visit["complaints"];
 
 beforeAll(async () => {
-	({ page, complaints } = await visit(
-		await sharedBrowser(),
-		`${await deskUrl()}?empty`,
-		{ width: 1280, height: 800 },
-		{ "add-on.json": '["Code.js"]', "add-on/Code.js": CODE },
-	));
-	await opened(page);
-	await page.evaluate(() => window.desk?.choose("Put"));
+	({ page, complaints } = await visitPut(CODE));
 	await page.evaluate(() => window.desk?.select("Sheet1", "A1"));
 }, 3 * MINUTE);
 

@@ -1,9 +1,9 @@
 /** Pictures and links in the page's workbook, by a small add-on of the test's own. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { deskUrl, sharedBrowser } from "../../run/once";
 import { png } from "../png";
-import { opened, type Visit, visit } from "./visit";
+import { visitPut } from "./standin";
+import type { Visit } from "./visit";
 
 const MINUTE = 60_000;
 const SOON = { timeout: MINUTE, interval: 200 };
@@ -27,14 +27,7 @@ let page: Page;
 let complaints: Visit["complaints"];
 
 beforeAll(async () => {
-	({ page, complaints } = await visit(
-		await sharedBrowser(),
-		`${await deskUrl()}?empty`,
-		{ width: 1280, height: 800 },
-		{ "add-on.json": '["Code.js"]', "add-on/Code.js": CODE },
-	));
-	await opened(page);
-	await page.evaluate(() => window.desk?.choose("Put"));
+	({ page, complaints } = await visitPut(CODE));
 }, 3 * MINUTE);
 
 afterAll(() => page?.close());

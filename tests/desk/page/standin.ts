@@ -1,4 +1,6 @@
 /** A small add-on of its own, which the page is given in place of the built one. */
+import { deskUrl, sharedBrowser } from "../../run/once";
+import { opened, type Visit, visit } from "./visit";
 
 const CODE = `
 var count = 0;
@@ -23,6 +25,19 @@ export const ADD_ON = {
 	"add-on/Panel.html":
 		"<!DOCTYPE html><html><head><title>p</title></head><body>Panel</body></html>",
 };
+
+/** A visit to an empty workbook with a script in place of the built one, whose menu entry Put is chosen. */
+export async function visitPut(code: string): Promise<Visit> {
+	const visited = await visit(
+		await sharedBrowser(),
+		`${await deskUrl()}?empty`,
+		{ width: 1280, height: 800 },
+		{ "add-on.json": '["Code.js"]', "add-on/Code.js": code },
+	);
+	await opened(visited.page);
+	await visited.page.evaluate(() => window.desk?.choose("Put"));
+	return visited;
+}
 
 /** What the panel's page is to find. */
 interface ScriptRunner {

@@ -3,7 +3,7 @@ import { daysBetween } from "../../../calc/calendar";
 import { equivalentDays } from "../../../calc/cure";
 import { daysFromPour } from "../../../calc/curedays";
 import type { Given } from "../given";
-import { from, fromBoth, is, isKnown, type Known } from "../known";
+import { from, fromBoth, is, type Known } from "../known";
 import { calendarAnswer, waitingOf } from "./calendardays";
 import { logOf, Q_K, REFERENCE_C } from "./strengthlog";
 
@@ -38,6 +38,3 @@ export function handlingAges(given: Given): Record<When, Known<number>> {
 		);
 	return { demold: ageAt("demold"), delivery: ageAt("delivery") };
 }
-
-/** Whether the log says anything yet. */
-export const isLogged = (given: Given): boolean => isKnown(logOf(given));
